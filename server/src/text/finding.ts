@@ -1,0 +1,57 @@
+import type { Path, StepRef, Where } from './where.ts';
+
+export type Severity = 'error' | 'warning' | 'information';
+
+/** The part of the analysis that a finding comes from, in the order in which they run. */
+export type Stage = 'text' | 'windows' | 'order' | 'diagnosis';
+
+/** What an instrument can show, held against the accepted window. */
+export type ReadingClass = 'leak' | 'open' | 'below' | 'within' | 'above';
+
+export type OutcomeName = ReadingClass | 'outside' | 'else' | 'none' | 'stored' | 'present' | 'ok' | 'defect';
+
+/** How a path leaves a step. */
+export type Taken =
+  | { readonly kind: 'next' | 'go' | 'end' }
+  | { readonly kind: 'outcome'; readonly outcome: OutcomeName; readonly of?: string };
+
+export interface Hop {
+  readonly step: StepRef;
+  readonly taken: Taken;
+}
+
+/** A path through the procedure, shortest by number of steps. Its last hop is the step that the finding is about. */
+export interface Trace {
+  readonly hops: readonly Hop[];
+  /** For cycles: index of the hop that the path returns to. */
+  readonly repeatsFrom?: number;
+}
+
+export interface Related {
+  readonly at: Where;
+  readonly message: string;
+}
+
+export interface Finding {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly stage: Stage;
+  /** One sentence or two, plain text. */
+  readonly message: string;
+  readonly at: Where;
+  readonly step?: StepRef;
+  readonly subject?: string;
+  readonly related: readonly Related[];
+  readonly trace?: Trace;
+  /** Rule, step id or content, subject: survives when lines move. */
+  readonly key: string;
+}
+
+/** What a stage found, with the problems beside it. `complete` is false where a bound was met; a finding says which. */
+export interface Checked<T> {
+  readonly value: T;
+  readonly findings: readonly Finding[];
+  readonly complete: boolean;
+}
+
+export type { Path };

@@ -1,0 +1,197 @@
+import type { Accuracy, Limit, Span } from '../quantity/span.ts';
+import type { OutcomeName } from './finding.ts';
+import type { FileId, Path } from './where.ts';
+
+/*
+ * A procedure as the engine sees it: quantities in SI units (ambient in °C), ids resolved, order kept.
+ *
+ * It is what could be read. Where a value could not be read, a finding of the text stage says so and the value here is
+ * null; a whole entry that could not be read is left out, and everything that names it then counts as unreadable too.
+ * Maps keep the order of the file.
+ */
+
+export type Id = string;
+
+/** Something the file defines, with its place: the path of its entry, `['parts', 'coil-coupling']`. */
+interface Defined {
+  readonly id: Id;
+  readonly path: Path;
+}
+
+export interface Battery extends Defined {
+  readonly kind: 'battery';
+  readonly voltage: Span | null;
+  /** Monitors, parts and connectors that are known. */
+  readonly feeds: readonly Id[];
+  /** False where an entry of `feeds` could not be read. */
+  readonly feedsComplete: boolean;
+  /** The stated wait in seconds. `unstated`: the key is absent. null: it is there and could not be read. */
+  readonly wait: number | 'unstated' | null;
+  readonly reserve: Reserve | 'unstated' | null;
+}
+
+/** What holds energy after the source is taken away. Farads, volts, ohms, volts. */
+export interface Reserve {
+  readonly capacitance: Span;
+  readonly chargedTo: Span;
+  readonly bleed: Span;
+  readonly safeBelow: Span;
+}
+
+export interface Monitor extends Defined {
+  readonly kind: 'monitor';
+  /** Ohms. Beyond `most` it reads open. */
+  readonly range: Span | null;
+  readonly accuracy: Accuracy | null;
+  readonly resolution: number | null;
+  readonly testCurrent: Span | null;
+  readonly tooLow: Limit | null;
+  readonly tooHigh: Limit | null;
+  /** It sees a path to ground or a supply below this many ohms. null: it does not look, or the value is unreadable. */
+  readonly leakBelow: number | null;
+}
+
+export interface Load extends Defined {
+  readonly kind: 'lamp' | 'resistor';
+  readonly resistance: Span | null;
+  /** A keyed adapter: needs the mating face, and opens the shorting bar on its side. */
+  readonly opensShortingBar: boolean;
+}
+
+export type WireSize = { readonly squareMillimetres: number } | { readonly awg: number };
+
+export interface Part extends Defined {
+  readonly kind: 'cable' | 'rotary-coupling' | 'series' | 'initiator' | 'resistor' | 'lamp';
+  /** `two-conductor` parts stand inside a loop, per conductor; `end` parts close it. */
+  readonly form: 'two-conductor' | 'end';
+  /** Stated resistance, or copper wire of a size and length in metres. null: unreadable. */
+  readonly resistance: Span | { readonly wire: WireSize; readonly length: Span } | null;
+  /** A pyrotechnic stage that can fire. false also where it could not be read: its own finding stands for it. */
+  readonly live: boolean;
+  readonly noFire: Span | null;
+}
+
+export interface Connector extends Defined {
+  readonly contact: Span | null;
+  readonly shortingBar: ShortingBar | null;
+}
+
+export type Side = 'monitor' | 'end';
+
+export interface ShortingBar {
+  readonly side: Side;
+  readonly closes: 'unlocked' | 'unplugged';
+  readonly resistance: Span | null;
+  /** The two pins it bridges; null: the pins of each loop there. */
+  readonly pins: readonly [string, string] | null;
+}
+
+export interface Loop extends Defined {
+  /** The monitor that reads it; null where it could not be read. */
+  readonly monitor: Id | null;
+  /** What stands behind the monitor, outward, the end part last. */
+  readonly elements: readonly { readonly kind: 'connector' | 'part'; readonly id: Id }[];
+  /** False where an entry of the path could not be read: the loop then has no known resistance. */
+  readonly complete: boolean;
+  /** Both pins for every connector of the loop. */
+  readonly pins: ReadonlyMap<Id, readonly [string, string]>;
+}
+
+/** A side of a connector where a load can sit, and the loop whose pins it bridges there. */
+export interface Place {
+  readonly connector: Id;
+  readonly side: Side;
+  /** null: the connector stands in no loop, or in several and the file does not say which. */
+  readonly loop: Id | null;
+}
+
+export interface Requires {
+  readonly training: readonly string[];
+  readonly protective: readonly string[];
+  readonly information: readonly string[];
+}
+
+/** Where an outcome leads: an index into `steps`, or `end` behind the last one. null: an id that nothing carries. */
+export type Target = number | 'end' | null;
+
+export interface Outcome {
+  readonly name: OutcomeName;
+  /** For a reading of several loops: the loop whose class this is. Absent on `within` and `else` beside the loop names. */
+  readonly of?: Id;
+  readonly target: Target;
+  readonly path: Path;
+}
+
+/** What every step carries. */
+interface Written {
+  /** From 1, sections not counted: the number on the card. */
+  readonly number: number;
+  readonly path: Path;
+  readonly id?: Id;
+  readonly section?: string;
+  readonly note?: string;
+  readonly why?: string;
+  readonly caution?: string;
+  readonly warning?: string;
+  readonly danger?: string;
+  readonly minutes?: number;
+  readonly see?: string;
+}
+
+export type Expect = Span | Limit | 'open';
+
+/**
+ * What a step does. `at` of `inspect` and `do` holds the connectors, parts and monitors that hands touch; sides and
+ * terminals are reduced to their connector.
+ */
+export type Action =
+  | { readonly verb: 'ignition'; readonly to: 'on' | 'off' | 'cycle' }
+  | { readonly verb: 'disconnect' | 'reconnect'; readonly source: Id }
+  | { readonly verb: 'wait'; readonly seconds: number }
+  | { readonly verb: 'unlock' | 'unplug' | 'plug'; readonly connector: Id }
+  | { readonly verb: 'fit'; readonly load: Id; readonly at: Place }
+  | { readonly verb: 'remove'; readonly load: Id }
+  | { readonly verb: 'move'; readonly load: Id; readonly to: Place }
+  | {
+      readonly verb: 'read';
+      /** One loop, or several of one monitor or more. */
+      readonly loops: readonly Id[];
+      readonly expect: Expect | null;
+      /** In written order; null: no outcomes, the reading decides nothing. */
+      readonly outcomes: readonly Outcome[] | null;
+    }
+  | { readonly verb: 'read-codes'; readonly monitor: Id; readonly outcomes: readonly Outcome[] | null }
+  | { readonly verb: 'clear-codes'; readonly monitor: Id }
+  | {
+      readonly verb: 'inspect';
+      readonly text: string;
+      readonly at: readonly Id[];
+      readonly outcomes: readonly Outcome[] | null;
+    }
+  | { readonly verb: 'do'; readonly text: string; readonly at: readonly Id[] }
+  | { readonly verb: 'replace'; readonly what: readonly Id[] }
+  | { readonly verb: 'conclude'; readonly what: readonly Id[] | 'none' }
+  | { readonly verb: 'go'; readonly to: Target }
+  | { readonly verb: 'stop'; readonly text: string; readonly leaves: readonly Id[] }
+  /** Could not be read: it has no effect, and what lies behind it on a path is held back. */
+  | { readonly verb: 'broken' };
+
+export type Step = Written & Action;
+
+export interface Procedure {
+  readonly file: FileId;
+  readonly title: string;
+  readonly appliesTo: string | null;
+  readonly revision: string | null;
+  readonly purpose: string | null;
+  readonly requires: Requires;
+  /** °C. `assumed`: not stated in the file, the default. */
+  readonly ambient: Span & { readonly assumed: boolean };
+  readonly sources: ReadonlyMap<Id, Battery>;
+  readonly monitors: ReadonlyMap<Id, Monitor>;
+  readonly loads: ReadonlyMap<Id, Load>;
+  readonly parts: ReadonlyMap<Id, Part>;
+  readonly connectors: ReadonlyMap<Id, Connector>;
+  readonly loops: ReadonlyMap<Id, Loop>;
+  readonly steps: readonly Step[];
+}
