@@ -1,0 +1,65 @@
+import { decimalFromNumber, decimalPlaces, multiply, plainText, shift, toNumber } from './decimal.ts';
+import type { Dimension } from './dimensions.ts';
+import { inUnit, unitFor } from './print.ts';
+import type { Unit } from './units.ts';
+import { printingUnits } from './units.ts';
+
+/**
+ * What a reading may show, limits included, in the base unit. null: no limit on that side. `open`: no number, the
+ * circuit is open.
+ */
+export type Window = { readonly least: number | null; readonly most: number | null } | 'open';
+
+/** A limit that lies on a display step but for this part of it stays on the step. */
+const forgiven = 1e-9;
+
+/**
+ * Widens a window to whole steps of the display: the least value down, the greatest up. Limits that miss a step by less
+ * than 1e-9 of it stay on the step; the results are the nearest doubles to the decimals that the display shows.
+ */
+export function roundOutward(window: Window, resolution: number): Window {
+  if (window === 'open') return window;
+  const { least, most } = window;
+  return {
+    least: least === null ? null : onStep(least, resolution, (steps) => Math.floor(steps + forgiven)),
+    most: most === null ? null : onStep(most, resolution, (steps) => Math.ceil(steps - forgiven)),
+  };
+}
+
+/**
+ * A window as it is printed and can be pasted: `1.96..3.63 Ω`, `below 1.00 Ω`, `above 9.32 Ω`, `open`. Decimals follow
+ * the resolution; more are printed where a number has more, so that the text always reads back as the same numbers.
+ */
+export function formatWindow(window: Window, resolution: number, dimension: Dimension): string {
+  if (window === 'open') return 'open';
+  const least = finiteOrNone(window.least);
+  const most = finiteOrNone(window.most);
+  if (least === null && most === null) return 'any value';
+  const unit = unitKeepingStep(Math.max(Math.abs(least ?? 0), Math.abs(most ?? 0)), resolution, dimension);
+  const places = decimalPlaces(inUnit(resolution, unit));
+  const text = (value: number): string => plainText(inUnit(value, unit), places);
+  if (least === null) return `below ${text(most ?? 0)} ${unit.symbol}`;
+  if (most === null) return `above ${text(least)} ${unit.symbol}`;
+  return `${text(least)}..${text(most)} ${unit.symbol}`;
+}
+
+/** A smaller unit is taken only where the display step is a decimal of it, else the digits would promise more than it shows. */
+function unitKeepingStep(greatest: number, resolution: number, dimension: Dimension): Unit {
+  const wanted = unitFor(greatest, dimension);
+  if (wanted.factor.exponent >= 0) return wanted;
+  const allowed = printingUnits(dimension).ladder.filter(
+    ({ factor }) =>
+      factor.exponent >= 0 || toNumber(shift(decimalFromNumber(resolution), -factor.exponent)) <= 1,
+  );
+  return allowed.find(({ factor }) => factor.exponent >= wanted.factor.exponent) ?? wanted;
+}
+
+function onStep(value: number, resolution: number, round: (steps: number) => number): number {
+  const steps = round(value / resolution);
+  if (!Number.isSafeInteger(steps)) return value;
+  return toNumber(multiply(decimalFromNumber(steps), decimalFromNumber(resolution)));
+}
+
+function finiteOrNone(value: number | null): number | null {
+  return value === null || Number.isFinite(value) ? value : null;
+}
