@@ -1,0 +1,48 @@
+/** Words that the format gives a meaning in outcomes, sides or nodes, and that therefore cannot be ids. */
+export const reservedWords = [
+  'next',
+  'none',
+  'else',
+  'within',
+  'below',
+  'above',
+  'open',
+  'leak',
+  'outside',
+  'ok',
+  'defect',
+  'dead',
+  'live',
+  'stored',
+  'present',
+  'codes',
+  'repair',
+  'ground',
+] as const;
+
+const reserved: ReadonlySet<string> = new Set(reservedWords);
+
+export function isReserved(word: string): boolean {
+  return reserved.has(word);
+}
+
+const letters = '[A-Za-z][A-Za-z0-9-]*';
+const notReserved = `(?!(?:${reservedWords.join('|')})$)`;
+const pin = '[A-Za-z0-9-]+';
+
+/** An id: starts with a letter, then letters, digits and hyphens; none of the reserved words. */
+export const idPattern = new RegExp(`^${notReserved}${letters}$`);
+
+/** An id, or one of the reserved words that a key takes beside ids. */
+export function idOr(...words: readonly (typeof reservedWords)[number][]): RegExp {
+  return new RegExp(`^(?:${words.join('|')}|${notReserved}${letters})$`);
+}
+
+/** The name of a pin as it stands on the connector: `3`, `01`, `A1`. */
+export const pinPattern = new RegExp(`^${pin}$`);
+
+/** A side of a connector: `K30.monitor`. */
+export const placePattern = new RegExp(`^${notReserved}${letters}\\.(?:monitor|end)$`);
+
+/** What hands touch: an id, a side `K30.monitor`, or a terminal `K30.monitor.1`. */
+export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end)(?:\\.${pin})?)?$`);

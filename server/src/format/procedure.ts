@@ -1,0 +1,148 @@
+import { z } from 'zod';
+import * as circuit from './circuit.ts';
+import { idPattern } from './ids.ts';
+import * as steps from './steps.ts';
+import { group, list, quantity, text } from './values.ts';
+
+/* The whole file, composed of the definitions of its entries. */
+
+const head = {
+  format: group(z.literal(1), '`1`', 'The version of the file format.', 1),
+  title: text(
+    'What the procedure is for, in one line.',
+    'Driver front airbag, stage 1 - loop resistance too high',
+  ),
+  'applies-to': text(
+    'What the procedure applies to.',
+    'Halden V4 parcel van, restraint training rig',
+  ).optional(),
+  revision: text('The revision of the procedure.', 'B').optional(),
+  purpose: text(
+    'What the procedure finds or proves.',
+    'Find the part of the loop that adds resistance.',
+  ).optional(),
+  requires: group(
+    z.strictObject({
+      training: list('a list of texts', 'The training that is needed.', ['restraint systems']).optional(),
+      protective: list('a list of texts', 'The protective equipment that is needed.', [
+        'eye protection',
+      ]).optional(),
+      information: list('a list of texts', 'The documents that are needed.', [
+        "maker's service information",
+      ]).optional(),
+    }),
+    '`training`, `protective` or `information`',
+    'What must be at hand before the work starts.',
+    { training: ['restraint systems'], protective: ['eye protection'] },
+  ).optional(),
+  conditions: group(
+    z.strictObject({
+      ambient: quantity(
+        'a temperature range',
+        'The temperature of the place. Not stated: 15..35 °C.',
+        '10..35 °C',
+      ).optional(),
+    }),
+    '`ambient`',
+    'The conditions under which the readings hold.',
+    { ambient: '10..35 °C' },
+  ).optional(),
+};
+
+const entries = <T extends z.ZodType>(schema: T) => z.record(z.string().regex(idPattern), schema);
+
+const described = {
+  sources: ['sources by id', 'Where energy comes from, and how it is taken away.', 'battery'],
+  instruments: ['instruments by id', 'What reads the loops.', 'control-unit'],
+  loads: ['loads by id', "What is put in a part's place.", 'bench-lamp'],
+  parts: ['parts by id', 'What the loops are made of.', 'stage-1'],
+  connectors: ['connectors by id', 'Where the loops can be taken apart.', 'K30'],
+  loops: ['loops by id', 'The circuits, from the monitor that reads them out to their end.', 'stage-1-loop'],
+} as const;
+
+const examples = {
+  sources: { battery: { kind: 'battery', voltage: '12.6 V', feeds: ['control-unit'], wait: '3 min' } },
+  instruments: {
+    'control-unit': { kind: 'monitor', range: '0..10 Ω', accuracy: '3 % + 0.1 Ω', resolution: '0.01 Ω' },
+  },
+  loads: { 'bench-lamp': { kind: 'lamp', resistance: '3.0 Ω ± 5 %' } },
+  parts: { 'stage-1': { kind: 'initiator', resistance: '1.7..2.3 Ω', live: true } },
+  connectors: { K30: { contact: '2..15 mΩ' } },
+  loops: { 'stage-1-loop': { path: ['control-unit', 'K30', 'stage-1'] } },
+};
+
+/** The sections of a file that map ids to entries. */
+export type Section = keyof typeof described;
+export const sections = Object.keys(described) as readonly Section[];
+
+function section<T extends z.ZodType>(name: Section, schema: T) {
+  const [expected, description] = described[name];
+  return group(entries(schema), expected, description, examples[name]);
+}
+
+function stepList<T extends z.ZodType>(schema: T) {
+  return group(
+    z.array(schema).min(1),
+    'a list of steps',
+    'What is done, in order. Each item is one verb, or a `section` heading.',
+    [{ ignition: 'off' }, { disconnect: 'battery' }, { wait: '3 min' }],
+  );
+}
+
+export const step = z.union([
+  steps.ignitionStep,
+  steps.disconnectStep,
+  steps.reconnectStep,
+  steps.waitStep,
+  steps.unlockStep,
+  steps.unplugStep,
+  steps.plugStep,
+  steps.fitStep,
+  steps.removeStep,
+  steps.moveStep,
+  steps.readOneStep,
+  steps.readSeveralStep,
+  steps.readCodesStep,
+  steps.clearCodesStep,
+  steps.inspectStep,
+  steps.doStep,
+  steps.replaceStep,
+  steps.concludeStep,
+  steps.goStep,
+  steps.stopStep,
+  steps.section,
+]);
+
+const part = z.union([
+  circuit.cableBySize,
+  circuit.cableByResistance,
+  circuit.rotaryCoupling,
+  circuit.series,
+  circuit.initiator,
+  circuit.resistorPart,
+  circuit.lampPart,
+]);
+
+/** A whole procedure file. */
+export const procedure = z.strictObject({
+  ...head,
+  sources: section('sources', circuit.battery),
+  instruments: section('instruments', circuit.monitor),
+  loads: section('loads', z.discriminatedUnion('kind', [circuit.lampLoad, circuit.resistorLoad])).optional(),
+  parts: section('parts', part),
+  connectors: section('connectors', circuit.connector).optional(),
+  loops: section('loops', circuit.loop),
+  steps: stepList(step),
+});
+
+/** The same with the entries left open: they are checked one by one, so that one mistake gives one message. */
+export const shell = z.strictObject({
+  ...head,
+  sources: section('sources', z.unknown()),
+  instruments: section('instruments', z.unknown()),
+  loads: section('loads', z.unknown()).optional(),
+  parts: section('parts', z.unknown()),
+  connectors: section('connectors', z.unknown()).optional(),
+  loops: section('loops', z.unknown()),
+  steps: stepList(z.unknown()),
+});

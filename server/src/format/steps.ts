@@ -1,0 +1,196 @@
+import { z } from 'zod';
+import { id, ids, idsOr, group, keyword, place, quantity, target, text, touched } from './values.ts';
+
+/* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
+
+const common = {
+  id: id('an id', 'The name by which outcomes and `go` reach this step.', 'make-safe').optional(),
+  note: text('A remark that is printed with the step.', 'Turn the wheel while reading.').optional(),
+  why: text('Why the step is done.', 'The reserve must empty first.').optional(),
+  caution: text('Printed before the step: what may be damaged.', 'Do not pull at the wires.').optional(),
+  warning: text(
+    'Printed before the step: how somebody may be hurt.',
+    'Nobody in front of the airbag.',
+  ).optional(),
+  danger: text(
+    'Printed before the step: how somebody will be hurt.',
+    'High voltage behind this cover.',
+  ).optional(),
+  minutes: group(
+    z.number().gt(0),
+    'a number of minutes',
+    'How long the step takes. It is never counted as a wait.',
+    5,
+    0.5,
+  ).optional(),
+  see: text('Where to read more.', "Maker's service information, restraint system").optional(),
+};
+
+function step<T extends z.ZodRawShape>(name: string, description: string, shape: T) {
+  return z.strictObject({ ...shape, ...common }).meta({ id: `step-${name}`, description });
+}
+
+const loopId = (description: string) => id('a loop id', description, 'stage-1-loop').optional();
+
+export const ignitionStep = step('ignition', 'Switches the ignition.', {
+  ignition: keyword(
+    ['on', 'off', 'cycle'],
+    'Switches the ignition; `cycle` is off and on again.',
+    'on',
+    'off',
+  ),
+});
+export const disconnectStep = step('disconnect', 'Takes a source away.', {
+  disconnect: id('a source id', 'The source that is taken away.', 'battery'),
+});
+export const reconnectStep = step('reconnect', 'Gives a source back.', {
+  reconnect: id('a source id', 'The source that is given back.', 'battery'),
+});
+export const waitStep = step('wait', 'Waits.', {
+  wait: quantity('a duration', 'How long to wait.', '3 min', '90 s'),
+});
+export const unlockStep = step('unlock', 'Unlocks a connector without unplugging it.', {
+  unlock: id('a connector id', 'The connector that is unlocked and stays mated.', 'K30'),
+});
+export const unplugStep = step('unplug', 'Unplugs a connector.', {
+  unplug: id('a connector id', 'The connector that is taken apart.', 'K30'),
+});
+export const plugStep = step('plug', 'Mates and locks a connector.', {
+  plug: id('a connector id', 'The connector that is mated and locked.', 'K30'),
+});
+export const fitStep = step('fit', 'Fits a load on a side of a connector.', {
+  fit: id('a load id', 'The load that is fitted.', 'bench-lamp'),
+  at: place('The side of the connector that it is fitted on.', 'K30.monitor'),
+  loop: loopId('Which loop, where several pass through the connector.'),
+});
+export const removeStep = step('remove', 'Removes a load.', {
+  remove: id('a load id', 'The load that is taken off.', 'bench-lamp'),
+});
+export const moveStep = step('move', 'Moves a fitted load to another place.', {
+  move: id('a load id', 'The load that is moved.', 'bench-lamp'),
+  to: place('The side of the connector that it is moved to.', 'K21.monitor'),
+  loop: loopId('Which loop, where several pass through the connector.'),
+});
+
+const within = target(
+  'Where to go on when the reading lies in the accepted window, limits included.',
+  'next',
+).optional();
+const otherwise = target('Where to go on for everything that is not named.', 'make-safe').optional();
+const classes = {
+  within,
+  below: target('Where to go on when the reading lies below the accepted window.', 'stop-low').optional(),
+  above: target('Where to go on when the reading lies above the accepted window.', 'make-safe').optional(),
+  open: target('Where to go on when the monitor reads "open".', 'loop-open').optional(),
+  leak: target(
+    'Where to go on when the monitor sees a path to ground or to a supply.',
+    'loop-leaks',
+  ).optional(),
+  outside: target('Where to go on for everything but `within`.', 'make-safe').optional(),
+  else: otherwise,
+};
+
+export const readOneStep = step('read', "The loop's monitor reads it.", {
+  read: id('a loop id or a list of loop ids', 'The loop that its monitor reads.', 'stage-1-loop'),
+  expect: quantity(
+    'a range, a limit or `open`',
+    'The accepted window. Without it the computed one is accepted.',
+    '2.4..3.6 Ω',
+    'above 4.5 Ω',
+    'open',
+  ).optional(),
+  outcomes: group(
+    z.strictObject(classes),
+    'outcomes and the steps that they lead to',
+    'What the reading can be, and where to go on.',
+    { within: 'next', else: 'make-safe' },
+  ).optional(),
+});
+
+export const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
+  read: group(
+    z.array(id('a loop id', 'A loop that is read.', 'stage-1-loop')).min(1),
+    'a loop id or a list of loop ids',
+    'The loops that are read.',
+    ['stage-1-loop', 'stage-2-loop'],
+  ),
+  outcomes: group(
+    z
+      .object({
+        within: target('Where to go on when every loop of the list is within its window.', 'next').optional(),
+        else: otherwise,
+      })
+      .catchall(
+        group(z.strictObject(classes), 'outcomes of this loop', 'The outcomes of one loop.', {
+          open: 'loop-open',
+        }),
+      ),
+    'a map of outcomes for each loop',
+    'Outcomes by loop; the first that holds in written order is taken.',
+    { 'stage-1-loop': { open: 'loop-open' }, else: 'next' },
+  ).optional(),
+});
+
+export const readCodesStep = step('read-codes', 'Reads the trouble codes of a monitor.', {
+  'read-codes': id('a monitor id', 'The monitor whose codes are read and written down.', 'control-unit'),
+  outcomes: group(
+    z.strictObject({
+      none: target('Where to go on when there is no code.', 'next').optional(),
+      stored: target('Where to go on when a code is stored but not present.', 'next').optional(),
+      present: target('Where to go on when a code is present.', 'make-safe').optional(),
+      else: otherwise,
+    }),
+    'outcomes and the steps that they lead to',
+    'What is found, and where to go on.',
+    { none: 'next', else: 'make-safe' },
+  ).optional(),
+});
+export const clearCodesStep = step('clear-codes', 'Clears the trouble codes of a monitor.', {
+  'clear-codes': id('a monitor id', 'The monitor whose codes are cleared.', 'control-unit'),
+});
+export const inspectStep = step('inspect', 'Looks at something.', {
+  inspect: text('What is looked at, and for what.', 'Check the pins of K30 for corrosion.'),
+  at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
+  outcomes: group(
+    z.strictObject({
+      ok: target('Where to go on when nothing is wrong.', 'next').optional(),
+      defect: target('Where to go on when a defect is seen.', 'replace-coupling').optional(),
+      else: otherwise,
+    }),
+    'outcomes and the steps that they lead to',
+    'What is seen, and where to go on.',
+    { ok: 'next', defect: 'replace-coupling' },
+  ).optional(),
+});
+export const doStep = step('do', 'Anything without an electrical effect.', {
+  do: text('What is done.', 'Remove the steering wheel cover.'),
+  at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
+});
+export const replaceStep = step('replace', 'Replaces something.', {
+  replace: ids(
+    'an id or a list of ids',
+    'The part, connector or monitor that is replaced.',
+    'coil-coupling',
+    ['coil-coupling', 'K30'],
+  ),
+});
+export const concludeStep = step('conclude', 'Names what is at fault.', {
+  conclude: idsOr(['none'], 'an id, a list of ids, or `none`', 'What is at fault.', 'coil-coupling', 'none'),
+});
+export const goStep = step('go', 'Goes on at another step.', {
+  go: id('a step id', 'The step to go on at.', 'close-up'),
+});
+export const stopStep = step('stop', 'Ends the procedure.', {
+  stop: text('Why it ends here, and what to do.', 'The loop reads too low. Look for a bridged pair.'),
+  leaves: idsOr(
+    ['codes', 'repair'],
+    'an id or a list of ids, `codes`, `repair`',
+    'What is left open, fitted or off on purpose.',
+    ['K30', 'battery'],
+    ['codes'],
+  ).optional(),
+});
+
+export const section = z
+  .strictObject({ section: text('A heading. It is not a step and has no number.', 'Make safe') })
+  .meta({ id: 'section', description: 'A heading above the steps that follow.' });

@@ -1,0 +1,120 @@
+import { z } from 'zod';
+import { idOr, idPattern, pinPattern, placePattern, touchPattern } from './ids.ts';
+
+/*
+ * The shapes that keys take. Each carries a description and examples for editors, and `x-expected`: the words in which
+ * a message says what should have stood there.
+ */
+
+type Examples = readonly [unknown, ...unknown[]];
+
+function told(expected: string, description: string, examples: Examples) {
+  return { description, examples: [...examples], 'x-expected': expected };
+}
+
+/** Text of at least one visible character. */
+export function text(description: string, ...examples: Examples) {
+  return z
+    .string()
+    .regex(/\S/)
+    .meta(told('text', description, examples));
+}
+
+/**
+ * A quantity is a string for the schema; what it means is read by the quantity parser, which points at the exact
+ * characters that are wrong. A pattern could only say that something is.
+ */
+export function quantity(expected: string, description: string, ...examples: Examples) {
+  return z.string().meta(told(expected, description, examples));
+}
+
+export function flag(description: string, ...examples: Examples) {
+  return z.boolean().meta(told('`true` or `false`', description, examples));
+}
+
+export function id(expected: string, description: string, ...examples: Examples) {
+  return z
+    .string()
+    .regex(idPattern)
+    .meta(told(expected, description, examples));
+}
+
+/** One id, or a list of at least one. */
+export function ids(expected: string, description: string, ...examples: Examples) {
+  const one = z.string().regex(idPattern);
+  return z.union([one, z.array(one).min(1)]).meta(told(expected, description, examples));
+}
+
+export function list(expected: string, description: string, ...examples: Examples) {
+  return z.array(z.string().regex(/\S/)).meta(told(expected, description, examples));
+}
+
+export function place(description: string, ...examples: Examples) {
+  return z
+    .string()
+    .regex(placePattern)
+    .meta(told('a side of a connector', description, examples));
+}
+
+export function touched(description: string, ...examples: Examples) {
+  const one = z.string().regex(touchPattern);
+  return z
+    .union([one, z.array(one).min(1)])
+    .meta(told('an id, a side or a terminal, or a list of them', description, examples));
+}
+
+/** Where an outcome leads: a step id, or `next`. */
+export function target(description: string, ...examples: Examples) {
+  return z
+    .string()
+    .regex(idOr('next'))
+    .meta(told('a step id or `next`', description, examples));
+}
+
+/** What ends a list of ids and the words beside them. */
+export function idsOr(
+  words: readonly ('none' | 'codes' | 'repair')[],
+  expected: string,
+  description: string,
+  ...examples: Examples
+) {
+  const one = z.string().regex(words.length === 1 ? idPattern : idOr(...words));
+  const first = z.string().regex(idOr(...words));
+  return z.union([first, z.array(one).min(1)]).meta(told(expected, description, examples));
+}
+
+/** Two pins of one connector. General YAML tools see `3` as a number; Ohmwright keeps what is written. */
+export function pinPair(description: string, ...examples: Examples) {
+  const pin = z.union([z.string().regex(pinPattern), z.int().min(0)]);
+  return z
+    .array(pin)
+    .min(2)
+    .max(2)
+    .meta(told('two pins', description, examples));
+}
+
+export function keyword<const T extends readonly [string, ...string[]]>(
+  words: T,
+  description: string,
+  ...examples: Examples
+) {
+  const quoted = words.map((word) => `\`${word}\``);
+  const expected =
+    quoted.length === 1
+      ? quoted.join('')
+      : `${quoted.slice(0, -1).join(', ')} or ${quoted.slice(-1).join('')}`;
+  return z.enum(words).meta(told(expected, description, examples));
+}
+
+export function group<T extends z.ZodType>(
+  schema: T,
+  expected: string,
+  description: string,
+  ...examples: Examples
+): T {
+  return schema.meta(told(expected, description, examples));
+}
+
+export function kind<const T extends string>(word: T, description: string) {
+  return z.literal(word).meta(told(`\`${word}\``, description, [word]));
+}

@@ -1,0 +1,115 @@
+import { definitions } from '../format/definitions.ts';
+import type { DefinitionName } from '../format/definitions.ts';
+import { expectedIn } from '../format/walker.ts';
+import type { Schema } from '../format/walker.ts';
+import type { z } from 'zod';
+import { validators } from './generated/validators.js';
+import { pointer, problemsFrom, unknownKey } from './problems/schema-errors.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Problem } from './problem.ts';
+import { definitionSchema, fileSchema } from './schema.ts';
+import type { MapNode } from './tree.ts';
+import { toData } from './values.ts';
+import type { Path } from './where.ts';
+
+type Values<N extends DefinitionName> = Partial<z.infer<(typeof definitions)[N]>>;
+
+/** An entry as far as it could be read. */
+export interface CheckedEntry<T> {
+  /** The keys that passed, typed. */
+  readonly values: T;
+  /** The keys with a finding at or below them, needed keys that are absent, and unknown keys. */
+  readonly bad: ReadonlySet<string>;
+}
+
+export interface EntryRules {
+  /** How people call the entry in a sentence: `the part `K30``. */
+  readonly named: string;
+  /** Keys that a later version will read. */
+  readonly later?: ReadonlySet<string>;
+  /** Other words that an unknown key may have been meant as. */
+  readonly alsoKnown?: readonly string[];
+  /** Where a missing key is reported, if not at the key of the entry. */
+  readonly missingAt?: Path;
+  /** What is checked entry by entry elsewhere. */
+  readonly isOpen?: (path: Path) => boolean;
+}
+
+/** Checks one entry against the definition that was chosen for it, so that one mistake gives one problem. */
+export function checkEntry<N extends DefinitionName>(
+  name: N,
+  node: MapNode,
+  path: Path,
+  rules: EntryRules,
+  report: (problem: Problem) => void,
+): CheckedEntry<Values<N>> {
+  const schema = definitionSchema(name);
+  const bad = new Set<string>();
+  const settled = new Set<string>();
+  const told = (problem: Problem, at: Path) => {
+    report(problem);
+    mark(at);
+  };
+  const mark = (at: Path) => {
+    settled.add(pointer(at));
+    if (at[0] !== undefined) bad.add(String(at[0]));
+  };
+  const known = node.entries.filter(({ key }) => {
+    if (rules.later?.has(key) !== true) return true;
+    told({ rule: 'not-yet', at: keyAt([...path, key]), message: notYet(key), subject: key }, [key]);
+    return false;
+  });
+  const data = toData({ ...node, entries: known }, schema, [], {
+    root: fileSchema,
+    isOpen: rules.isOpen ?? (() => false),
+    onUnreadable: mark,
+    onEmpty: (at, below) => {
+      const unknown = at.length === 1 && below === null;
+      if (!unknown) told(nothingWritten([...path, ...at], below), at);
+      else told(unknownKey(at, { schema, path, rules }), at);
+    },
+  });
+  const validate = validators[name];
+  if (!validate(data)) {
+    const found = problemsFrom(validate.errors ?? [], { schema, data, path, rules, settled });
+    for (const { problem, at } of found) told(problem, at);
+  }
+  return { values: typed(name, data, bad), bad };
+}
+
+export function notYet(word: string): string {
+  return `\`${word}\` comes in a later version of Ohmwright.`;
+}
+
+function nothingWritten(path: Path, schema: Schema | null): Problem {
+  const expected = schema === null ? 'a value' : expectedIn(schema, fileSchema);
+  const last = path.at(-1);
+  if (typeof last === 'number') {
+    return {
+      rule: 'missing-key',
+      at: valueAt(path),
+      message: `Nothing is written in this item; expected ${expected}.`,
+    };
+  }
+  const subject = String(last);
+  return {
+    rule: 'missing-key',
+    at: keyAt(path),
+    message: `Nothing is written after \`${subject}\`; expected ${expected}.`,
+    subject,
+  };
+}
+
+const partials = new Map<DefinitionName, z.ZodType>();
+
+/** The keys that passed, parsed. A key with a problem is left out, and what needs it sees that it is not there. */
+function typed<N extends DefinitionName>(name: N, data: unknown, bad: ReadonlySet<string>): Values<N> {
+  const passed = Object.fromEntries(Object.entries(data as object).filter(([key]) => !bad.has(key)));
+  let schema = partials.get(name);
+  if (schema === undefined) {
+    schema = definitions[name].partial();
+    partials.set(name, schema);
+  }
+  const parsed = schema.safeParse(passed);
+  return (parsed.success ? parsed.data : {}) as Values<N>;
+}

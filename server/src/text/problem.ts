@@ -1,0 +1,23 @@
+import type { TextRule } from './rules.ts';
+import type { Path, Range } from './where.ts';
+
+/** What is found on the way, before it becomes a finding: at a node, or at a stretch of the file. */
+export type Spot =
+  | { readonly path: Path; readonly part: 'key' | 'value'; readonly within?: readonly [number, number] }
+  | { readonly range: Range };
+
+export interface Problem {
+  readonly rule: TextRule;
+  readonly at: Spot;
+  readonly message: string;
+  readonly subject?: string;
+  readonly related?: readonly { readonly at: Spot; readonly message: string }[];
+}
+
+export function keyAt(path: Path): Spot {
+  return { path, part: 'key' };
+}
+
+export function valueAt(path: Path, within?: readonly [number, number]): Spot {
+  return within === undefined ? { path, part: 'value' } : { path, part: 'value', within };
+}

@@ -1,0 +1,36 @@
+import type { Problem } from '../problem.ts';
+
+/** A procedure is a few kilobytes; what is larger than this is not one. */
+export const largestFile = 1024 * 1024;
+
+// Control characters but tab and line ends; a lone carriage return; halves of surrogate pairs; what a decoder writes
+// where bytes are no UTF-8.
+const notText =
+   
+  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F\uFFFD\uFFFE\uFFFF]|\r(?!\n)|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;
+
+/** What is wrong before anything can be parsed; then nothing is. */
+export function checkBytes(text: string): Problem | null {
+  if (text.length > largestFile) {
+    const message = 'This file is larger than 1 MiB. A procedure is a few kilobytes; it has not been read.';
+    return { rule: 'file', at: { range: { from: 0, to: text.length } }, message };
+  }
+  const found = notText.exec(text);
+  if (found !== null) {
+    const at = { range: { from: found.index, to: found.index + 1 } };
+    return { rule: 'file', at, message: describe(found[0]) };
+  }
+  if (/^[\s\uFEFF]*$/.test(text)) {
+    const message = 'The file is empty. A procedure starts with `format: 1` and `title: …`.';
+    return { rule: 'file', at: { range: { from: 0, to: text.length } }, message };
+  }
+  return null;
+}
+
+function describe(character: string): string {
+  if (character === '\r')
+    return 'A carriage return stands here without a line feed. Save the file with ordinary line ends.';
+  if (character === '\uFFFD') return 'Bytes that are not UTF-8 stand here. Save the file as UTF-8 text.';
+  const code = character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0');
+  return `A character that is not text stands here (U+${code}). Is this a text file, saved as UTF-8?`;
+}

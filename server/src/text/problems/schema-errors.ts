@@ -1,0 +1,219 @@
+import { isReserved } from '../../format/ids.ts';
+import { expectedIn, properties, schemaAt, wordsOf } from '../../format/walker.ts';
+import type { Schema } from '../../format/walker.ts';
+import type { ValidationError } from '../generated/validators.js';
+import type { EntryRules } from '../check-entry.ts';
+import { didYouMean, nearest } from '../nearest.ts';
+import { keyAt, valueAt } from '../problem.ts';
+import type { Problem } from '../problem.ts';
+import { fileSchema } from '../schema.ts';
+import type { Path } from '../where.ts';
+
+/* From the errors of a validator to one clear problem for each mistake. */
+
+interface Context {
+  readonly schema: Schema;
+  readonly data: unknown;
+  readonly path: Path;
+  readonly rules: EntryRules;
+  /** Places, from the entry on, that a problem has been made about already. */
+  readonly settled: ReadonlySet<string>;
+}
+
+interface Placed {
+  readonly problem: Problem;
+  /** From the entry on. */
+  readonly at: Path;
+}
+
+interface Failure {
+  readonly keyword: string;
+  readonly at: Path;
+  readonly params: ValidationError['params'];
+}
+
+export function pointer(path: Path): string {
+  return path.map((step) => `/${step}`).join('');
+}
+
+export function problemsFrom(errors: readonly ValidationError[], context: Context): readonly Placed[] {
+  const failures = errors.flatMap((error): Failure[] => {
+    // The pattern inside `propertyNames`: the error about the name itself says it.
+    if (error.propertyName !== undefined) return [];
+    return [{ keyword: error.keyword, at: pathOf(error.instancePath, context.data), params: error.params }];
+  });
+  const open = failures.filter(({ at }) => !isSettled(at, context.settled));
+  const unknown = open
+    .filter(({ keyword }) => keyword === 'additionalProperties')
+    .map((failure) => unknownIn(failure, context));
+  const meant = new Set(unknown.flatMap(({ meantFor }) => meantFor ?? []));
+  const missing = open
+    .filter(({ keyword }) => keyword === 'required')
+    .map((failure) => missingIn(failure, context))
+    .filter(({ at }) => !meant.has(pointer(at)) && !context.settled.has(pointer(at)));
+  const names = open
+    .filter(({ keyword }) => keyword === 'propertyNames')
+    .map((failure) => nameIn(failure, context));
+  return [...unknown, ...missing, ...names, ...wrongValues(open, context)];
+}
+
+/** ajv writes indexes as text; whether one is an index or a key shows in the data. */
+function pathOf(instancePath: string, data: unknown): Path {
+  let at = data;
+  return instancePath
+    .split('/')
+    .slice(1)
+    .map((raw) => {
+      const step = raw.replaceAll('~1', '/').replaceAll('~0', '~');
+      const index = Array.isArray(at) ? Number(step) : step;
+      at = (at as Record<string | number, unknown> | undefined)?.[index];
+      return index;
+    });
+}
+
+function isSettled(at: Path, settled: ReadonlySet<string>): boolean {
+  return at.some((_, index) => settled.has(pointer(at.slice(0, index + 1))));
+}
+
+export function unknownKey(
+  at: Path,
+  { schema, path, rules }: Pick<Context, 'schema' | 'path' | 'rules'>,
+): Problem {
+  const key = String(at.at(-1));
+  const parent = schemaAt(schema, at.slice(0, -1), fileSchema) ?? {};
+  const own = [...properties(parent, fileSchema).keys()];
+  const known = at.length === 1 ? [...own, ...(rules.alsoKnown ?? [])] : own;
+  const guess = didYouMean(key, known);
+  const listed =
+    guess === '' && own.length <= 6 ? ` Known here: ${own.map((one) => `\`${one}\``).join(', ')}.` : '';
+  return {
+    rule: 'unknown-key',
+    at: keyAt([...path, ...at]),
+    message: `\`${key}\` is not a key that is known here.${guess}${listed}`,
+    subject: key,
+  };
+}
+
+function unknownIn({ at, params }: Failure, context: Context): Placed & { readonly meantFor: string | null } {
+  const key = String(params.additionalProperty);
+  const parent = schemaAt(context.schema, at, fileSchema) ?? {};
+  const guess = nearest(key, properties(parent, fileSchema).keys());
+  const place = [...at, key];
+  const problem = unknownKey(place, context);
+  return { problem, at: place, meantFor: guess === null ? null : pointer([...at, guess]) };
+}
+
+function missingIn({ at, params }: Failure, { schema, path, rules }: Context): Placed {
+  const key = String(params.missingProperty);
+  const below = schemaAt(schema, [...at, key], fileSchema);
+  const expected = below === null ? 'a value' : expectedIn(below, fileSchema);
+  const owner = at.length === 0 ? rules.named : `\`${String(at.at(-1))}\``;
+  const place = at.length === 0 ? (rules.missingAt ?? path) : [...path, ...at];
+  const problem: Problem = {
+    rule: 'missing-key',
+    at: keyAt(place),
+    message: `${owner} needs \`${key}\`: ${expected}.`,
+    subject: key,
+  };
+  return { problem, at: [...at, key] };
+}
+
+function nameIn({ at, params }: Failure, { path }: Context): Placed {
+  const name = String(params.propertyName);
+  const place = [...at, name];
+  const problem: Problem = {
+    rule: 'wrong-value',
+    at: keyAt([...path, ...place]),
+    message: notAnId(name),
+    subject: name,
+  };
+  return { problem, at: place };
+}
+
+export function notAnId(word: string): string {
+  return isReserved(word)
+    ? `\`${word}\` has a meaning of its own in procedures and cannot be an id. Choose another.`
+    : `\`${word}\` cannot be an id: an id starts with a letter and goes on with letters, digits and hyphens.`;
+}
+
+const aboutValues: ReadonlySet<string> = new Set([
+  'type',
+  'enum',
+  'const',
+  'pattern',
+  'minItems',
+  'maxItems',
+  'minimum',
+  'maximum',
+  'exclusiveMinimum',
+  'anyOf',
+  'oneOf',
+]);
+
+/** One problem a place. Of a choice between shapes, what is wrong further down says more than the choice itself. */
+function wrongValues(failures: readonly Failure[], context: Context): readonly Placed[] {
+  const byPlace = new Map<string, Failure[]>();
+  for (const failure of failures) {
+    if (!aboutValues.has(failure.keyword)) continue;
+    const place = pointer(failure.at);
+    byPlace.set(place, [...(byPlace.get(place) ?? []), failure]);
+  }
+  const all = [...byPlace.keys(), ...context.settled];
+  const placed: Placed[] = [];
+  for (const [place, found] of byPlace) {
+    const [first] = found;
+    if (first === undefined) continue;
+    const choice = found.some(({ keyword }) => keyword === 'anyOf' || keyword === 'oneOf');
+    if (choice && all.some((other) => other.startsWith(`${place}/`))) continue;
+    const telling = found.find(
+      ({ keyword }) => keyword !== 'type' && keyword !== 'anyOf' && keyword !== 'oneOf',
+    );
+    placed.push({ problem: wrongValue(telling ?? first, context), at: first.at });
+  }
+  return placed;
+}
+
+function wrongValue({ keyword, at }: Failure, { schema, data, path }: Context): Problem {
+  const below = schemaAt(schema, at, fileSchema) ?? {};
+  const value = dataAt(data, at);
+  const place = [...path, ...at];
+  const last = place.at(-1);
+  const owner = typeof last === 'number' ? 'This item' : `\`${String(last)}\``;
+  const isText = typeof value === 'string';
+  const spot =
+    isText || typeof last === 'number' || keyword.endsWith('Items') ? valueAt(place) : keyAt(place);
+  const words = wordsOf(below, fileSchema);
+  const expected = expectedIn(below, fileSchema);
+  const subject = isText ? value : String(last);
+  if (isText && keyword === 'pattern' && expected.includes('id') && !/[.\s]/.test(value)) {
+    return {
+      rule: 'wrong-value',
+      at: spot,
+      message: `${owner} takes ${expected}. ${notAnId(value)}`,
+      subject,
+    };
+  }
+  const guess = isText ? didYouMean(value, words) : '';
+  const message = `${owner} takes ${expected}, not ${found(value, keyword)}.${guess}`;
+  return { rule: 'wrong-value', at: spot, message, subject };
+}
+
+function dataAt(data: unknown, path: Path): unknown {
+  let at = data;
+  for (const step of path) at = (at as Record<string | number, unknown> | null | undefined)?.[step];
+  return at;
+}
+
+function found(value: unknown, keyword: string): string {
+  if (Array.isArray(value)) {
+    if (value.length === 0) return 'an empty list';
+    return keyword.endsWith('Items') ? `a list of ${value.length}` : 'a list';
+  }
+  if (typeof value === 'object' && value !== null) return 'keys with their values';
+  if (typeof value === 'string') {
+    if (value.trim() === '') return 'an empty text';
+    const line = value.split(/[\r\n]/)[0] ?? '';
+    return `\`${line.length > 40 ? `${line.slice(0, 40)}…` : line}\``;
+  }
+  return `\`${String(value)}\``;
+}

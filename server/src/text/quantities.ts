@@ -1,0 +1,100 @@
+import { parseAccuracy, parseExact, parseLimit, parseSpan, parseWire } from '../quantity/quantity.ts';
+import type { Accuracy, Dimension, Limit, Parsed, Span } from '../quantity/quantity.ts';
+import { valueAt } from './problem.ts';
+import type { Problem } from './problem.ts';
+import type { WireSize } from './procedure.ts';
+import type { Path } from './where.ts';
+
+/* Quantities of the file. Each reports what cannot be read at its exact characters and is null then. */
+
+type Report = (problem: Problem) => void;
+
+function read<T>(parsed: Parsed<T>, path: Path, report: Report): T | null {
+  if (parsed.ok) return parsed.value;
+  report({ rule: 'quantity', at: valueAt(path, [parsed.from, parsed.to]), message: parsed.message });
+  return null;
+}
+
+function refuse(path: Path, text: string, message: string, report: Report): null {
+  report({ rule: 'quantity', at: valueAt(path, [0, text.length]), message });
+  return null;
+}
+
+/** null also where the text is absent: what is needed and absent has been reported before. */
+export function span(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): Span | null {
+  return text === undefined ? null : read(parseSpan(text, dimension), path, report);
+}
+
+/** A span with two different ends. */
+export function range(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): Span | null {
+  const found = span(text, dimension, path, report);
+  if (found === null || text === undefined || found.least < found.most) return found;
+  const example = dimension === 'temperature' ? '10..35 °C' : '2.4..3.6 Ω';
+  return refuse(
+    path,
+    text,
+    `One value is not enough here; expected a range, such as \`${example}\`.`,
+    report,
+  );
+}
+
+export function exact(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): number | null {
+  return text === undefined ? null : read(parseExact(text, dimension), path, report);
+}
+
+/** An exact value above zero. */
+export function positive(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): number | null {
+  const found = exact(text, dimension, path, report);
+  if (found === null || text === undefined || found > 0) return found;
+  return refuse(path, text, 'This must be more than zero.', report);
+}
+
+export function accuracy(text: string | undefined, path: Path, report: Report): Accuracy | null {
+  return text === undefined ? null : read(parseAccuracy(text, 'resistance'), path, report);
+}
+
+export function limit(text: string, path: Path, report: Report): Limit | null {
+  return read(parseLimit(text, 'resistance'), path, report);
+}
+
+/** A limit on one side only: `below 1 Ω` for a code that is set when a loop reads too low. */
+export function limitOn(
+  side: 'below' | 'above',
+  text: string | undefined,
+  path: Path,
+  report: Report,
+): Limit | null {
+  const found = text === undefined ? null : limit(text, path, report);
+  if (found === null || text === undefined || side in found) return found;
+  const other = side === 'below' ? 'below 1 Ω' : 'above 4.5 Ω';
+  return refuse(
+    path,
+    text,
+    `This is a limit on the wrong side; expected \`${side}\`, such as \`${other}\`.`,
+    report,
+  );
+}
+
+export function wire(text: string | undefined, path: Path, report: Report): WireSize | null {
+  return text === undefined ? null : read(parseWire(text), path, report);
+}

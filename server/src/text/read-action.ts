@@ -1,0 +1,195 @@
+import type { Verb } from '../format/definitions.ts';
+import type { Section } from '../format/procedure.ts';
+import { lookUp } from './names.ts';
+import { valueAt } from './problem.ts';
+import type { Action, Expect, Id, Loop } from './procedure.ts';
+import { exact, limit, range } from './quantities.ts';
+import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
+import { placeOf, touchedBy } from './read-places.ts';
+import type { Circuit } from './read-loops.ts';
+import { ids } from './read-sources.ts';
+import type { WrittenId } from './read-sources.ts';
+import type { Reader } from './reader.ts';
+import { entryOf } from './tree.ts';
+import type { MapNode } from './tree.ts';
+import type { Path } from './where.ts';
+
+/** What steps act on, as far as it could be read. */
+export interface Bench extends Circuit {
+  readonly sources: ReadonlyMap<Id, unknown>;
+  readonly loads: ReadonlyMap<Id, unknown>;
+  readonly loops: ReadonlyMap<Id, Loop>;
+  readonly stepCount: number;
+  /** The index of the step that an item of the written list is. */
+  readonly stepAt: (item: number) => number | null;
+}
+
+/** The values of a step that passed its definition: which keys are there depends on the verb. */
+type Values = Readonly<Record<string, unknown>>;
+
+/** What an action is read with. */
+export interface ActionReader {
+  readonly reader: Reader;
+  readonly bench: Bench;
+  readonly item: MapNode;
+  readonly path: Path;
+  /** Of this step in the procedure. */
+  readonly index: number;
+}
+
+/** null: something that it names could not be read, and a finding says so. */
+export function readAction(
+  verb: Verb,
+  values: Values,
+  item: MapNode,
+  path: Path,
+  index: number,
+  reader: Reader,
+  bench: Bench,
+): Action | null {
+  const context: ActionReader = { reader, bench, item, path, index };
+  const at = [...path, verb];
+  const word = text(values, verb);
+  switch (verb) {
+    case 'ignition':
+      return word === 'on' || word === 'off' || word === 'cycle' ? { verb, to: word } : null;
+    case 'disconnect':
+    case 'reconnect': {
+      const source = one(word, at, ['sources'], context);
+      return source === null ? null : { verb, source };
+    }
+    case 'wait': {
+      const seconds = exact(word, 'time', at, reader.report);
+      return seconds === null ? null : { verb, seconds };
+    }
+    case 'unlock':
+    case 'unplug':
+    case 'plug': {
+      const connector = one(word, at, ['connectors'], context);
+      return connector === null ? null : { verb, connector };
+    }
+    case 'fit':
+    case 'move': {
+      const load = one(word, at, ['loads'], context);
+      const key = verb === 'fit' ? 'at' : 'to';
+      const place = placeOf(text(values, key) ?? '', [...path, key], text(values, 'loop'), context);
+      if (load === null || place === null) return null;
+      return verb === 'fit' ? { verb, load, at: place } : { verb, load, to: place };
+    }
+    case 'remove': {
+      const load = one(word, at, ['loads'], context);
+      return load === null ? null : { verb, load };
+    }
+    case 'read':
+      return readReading(values, context);
+    case 'read-codes': {
+      const monitor = one(word, at, ['instruments'], context);
+      const outcomes = outcomesOfOne(context);
+      return monitor === null ? null : { verb, monitor, outcomes };
+    }
+    case 'clear-codes': {
+      const monitor = one(word, at, ['instruments'], context);
+      return monitor === null ? null : { verb, monitor };
+    }
+    case 'inspect':
+    case 'do': {
+      const touched = touchedBy(written(values, 'at', path), context);
+      if (touched === null || word === undefined) return null;
+      if (verb === 'do') return { verb, text: word, at: touched };
+      return { verb, text: word, at: touched, outcomes: outcomesOfOne(context) };
+    }
+    case 'replace': {
+      const what = all(written(values, verb, path), ['parts', 'connectors', 'instruments'], context);
+      return what === null ? null : { verb, what };
+    }
+    case 'conclude': {
+      if (word === 'none') return { verb, what: 'none' };
+      const what = all(written(values, verb, path), ['parts', 'connectors', 'instruments'], context);
+      return what === null ? null : { verb, what };
+    }
+    case 'go':
+      return { verb, to: targetOf(word ?? '', at, context) };
+    case 'stop': {
+      const named = written(values, 'leaves', path);
+      const words = named.filter(({ id }) => id === 'codes' || id === 'repair');
+      const others = named.filter((other) => !words.includes(other));
+      const found = all(others, ['sources', 'connectors', 'loads'], context);
+      return found === null || word === undefined
+        ? null
+        : { verb, text: word, leaves: named.map(({ id }) => id) };
+    }
+  }
+}
+
+function readReading(values: Values, context: ActionReader): Action | null {
+  const { path, reader } = context;
+  const named = written(values, 'read', path);
+  const loops = all(named, ['loops'], context);
+  if (entryOf(context.item, 'read')?.value.kind === 'list') {
+    const outcomes = outcomesOfSeveral(named, context);
+    if (loops === null || outcomes === 'unreadable') return null;
+    return { verb: 'read', loops, expect: null, outcomes };
+  }
+  const expected = text(values, 'expect');
+  const expect = expected === undefined ? null : expectOf(expected, [...path, 'expect'], reader.report);
+  const outcomes = outcomesOfOne(context);
+  if (loops === null || (expected !== undefined && expect === null)) return null;
+  return { verb: 'read', loops, expect, outcomes };
+}
+
+function expectOf(written: string, path: Path, report: Reader['report']): Expect | null {
+  const words = written.trim();
+  if (words === 'open') return 'open';
+  if (/^(?:below|above)\b/i.test(words)) return limit(written, path, report);
+  return range(written, 'resistance', path, report);
+}
+
+function text(values: Values, key: string): string | undefined {
+  const value = values[key];
+  return typeof value === 'string' ? value : undefined;
+}
+
+function written(values: Values, key: string, path: Path): readonly WrittenId[] {
+  const value = values[key];
+  if (typeof value !== 'string' && !Array.isArray(value)) return [];
+  return ids(value as string | readonly string[], [...path, key]);
+}
+
+function one(
+  id: string | undefined,
+  at: Path,
+  sections: readonly Section[],
+  { reader, bench }: ActionReader,
+): Id | null {
+  if (id === undefined) return null;
+  const section = lookUp(reader.names, id, sections, valueAt(at), reader.report);
+  return section !== null && entriesOf(section, bench).has(id) ? id : null;
+}
+
+/** All of them, or null where one could not be read. Every one is looked at, so that each mistake is seen at once. */
+function all(
+  named: readonly WrittenId[],
+  sections: readonly Section[],
+  context: ActionReader,
+): readonly Id[] | null {
+  const found = named.map(({ id, path }) => one(id, path, sections, context));
+  const known = found.filter((id) => id !== null);
+  return known.length === found.length ? [...new Set(known)] : null;
+}
+
+export function entriesOf(section: Section, bench: Bench): ReadonlyMap<Id, unknown> {
+  switch (section) {
+    case 'sources':
+      return bench.sources;
+    case 'instruments':
+      return bench.monitors;
+    case 'loads':
+      return bench.loads;
+    case 'parts':
+      return bench.parts;
+    case 'connectors':
+      return bench.connectors;
+    case 'loops':
+      return bench.loops;
+  }
+}

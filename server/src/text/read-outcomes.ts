@@ -1,0 +1,92 @@
+import type { OutcomeName } from './finding.ts';
+import { didYouMean } from './nearest.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Outcome, Target } from './procedure.ts';
+import type { ActionReader } from './read-action.ts';
+import type { WrittenId } from './read-sources.ts';
+import { entryOf, textOf } from './tree.ts';
+import type { MapNode, Node } from './tree.ts';
+import type { Path } from './where.ts';
+
+const names: readonly OutcomeName[] = [
+  'within',
+  'below',
+  'above',
+  'open',
+  'leak',
+  'outside',
+  'else',
+  'none',
+  'stored',
+  'present',
+  'ok',
+  'defect',
+];
+
+/** The outcomes of a step that has one reading, in written order; null where it states none. */
+export function outcomesOfOne(context: ActionReader): readonly Outcome[] | null {
+  const map = outcomesMap(context);
+  return map === null ? null : listed(map, [...context.path, 'outcomes'], undefined, context);
+}
+
+/** Outcomes by loop. `unreadable`: one belongs to no loop of the list. */
+export function outcomesOfSeveral(
+  loops: readonly WrittenId[],
+  context: ActionReader,
+): readonly Outcome[] | null | 'unreadable' {
+  const map = outcomesMap(context);
+  if (map === null) return null;
+  const { report } = context.reader;
+  const known = loops.map(({ id }) => id);
+  const outcomes: Outcome[] = [];
+  let readable = true;
+  for (const { key, value } of map.entries) {
+    const path = [...context.path, 'outcomes', key];
+    if (key === 'within' || key === 'else') {
+      outcomes.push(outcome(key, value, path, undefined, context));
+    } else if (known.includes(key)) {
+      if (value.kind === 'map') outcomes.push(...listed(value, path, key, context));
+    } else {
+      readable = false;
+      const guess = didYouMean(key, [...known, 'within', 'else']);
+      const message = `\`${key}\` is not one of the loops that are read here.${guess}`;
+      const elsewhere = context.reader.names.things.get(key)?.section === 'loops';
+      report({ rule: elsewhere ? 'wrong-id' : 'unknown-id', at: keyAt(path), message, subject: key });
+    }
+  }
+  return readable ? outcomes : 'unreadable';
+}
+
+function outcomesMap({ item }: ActionReader): MapNode | null {
+  const value = entryOf(item, 'outcomes')?.value;
+  return value?.kind === 'map' ? value : null;
+}
+
+function listed(map: MapNode, path: Path, of: string | undefined, context: ActionReader): readonly Outcome[] {
+  return map.entries.flatMap(({ key, value }): Outcome[] => {
+    const name = names.find((one) => one === key);
+    return name === undefined ? [] : [outcome(name, value, [...path, key], of, context)];
+  });
+}
+
+function outcome(
+  name: OutcomeName,
+  value: Node,
+  path: Path,
+  of: string | undefined,
+  context: ActionReader,
+): Outcome {
+  const target = targetOf(textOf(value) ?? '', path, context);
+  return of === undefined ? { name, target, path } : { name, of, target, path };
+}
+
+/** The step that an id names. null with a finding where nothing carries it: the step itself stays readable. */
+export function targetOf(id: string, at: Path, { reader, bench, index }: ActionReader): Target {
+  if (id === 'next') return index + 1 < bench.stepCount ? index + 1 : 'end';
+  const item = reader.names.steps.get(id);
+  const step = item === undefined ? null : bench.stepAt(item);
+  if (step !== null) return step;
+  const message = `No step has the id \`${id}\`.${didYouMean(id, [...reader.names.steps.keys(), 'next'])}`;
+  reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id });
+  return null;
+}

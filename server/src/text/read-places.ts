@@ -1,0 +1,75 @@
+import { lookUp } from './names.ts';
+import { valueAt } from './problem.ts';
+import type { Id, Place, Side } from './procedure.ts';
+import { entriesOf } from './read-action.ts';
+import type { ActionReader } from './read-action.ts';
+import type { WrittenId } from './read-sources.ts';
+import type { Path } from './where.ts';
+
+/** A side of a connector, with the loop whose pins a load there bridges. null: reported, or not readable. */
+export function placeOf(
+  written: string,
+  at: Path,
+  loop: string | undefined,
+  context: ActionReader,
+): Place | null {
+  const { reader, bench, path } = context;
+  const [connector = '', side = ''] = written.split('.');
+  const within = [0, connector.length] as const;
+  const section = lookUp(reader.names, connector, ['connectors'], valueAt(at, within), reader.report);
+  const passing = [...bench.loops.values()].filter(({ elements }) =>
+    elements.some(({ id }) => id === connector),
+  );
+  let chosen: Id | null = null;
+  if (loop !== undefined) {
+    const spot = valueAt([...path, 'loop']);
+    if (lookUp(reader.names, loop, ['loops'], spot, reader.report) === null || section === null) return null;
+    const found = bench.loops.get(loop);
+    if (found === undefined) return null;
+    if (!passing.includes(found)) {
+      // A path that could not be read may well pass through it.
+      if (!found.complete) return null;
+      const message = `The loop \`${loop}\` does not pass through \`${connector}\`.`;
+      reader.report({ rule: 'wrong-loop', at: spot, message, subject: loop });
+      return null;
+    }
+    chosen = loop;
+  } else if (section !== null && passing.length > 1) {
+    const named = passing.map(({ id }) => `\`${id}\``).join(', ');
+    const message = `Several loops pass through \`${connector}\`: ${named}. Say which one with \`loop\`.`;
+    reader.report({ rule: 'missing-key', at: valueAt(at), message, subject: connector });
+    return null;
+  } else {
+    chosen = passing[0]?.id ?? null;
+  }
+  if (section === null || !bench.connectors.has(connector)) return null;
+  return { connector, side: sideOf(side), loop: chosen };
+}
+
+/** The pattern of the definition admits no other word. */
+function sideOf(word: string): Side {
+  return word === 'end' ? 'end' : 'monitor';
+}
+
+/** What hands touch: sides and terminals are checked and reduced to their connector. null where one is not readable. */
+export function touchedBy(named: readonly WrittenId[], context: ActionReader): readonly Id[] | null {
+  const found = named.map((written) => touched(written, context));
+  const known = found.filter((id) => id !== null);
+  return known.length === found.length ? [...new Set(known)] : null;
+}
+
+function touched({ id: written, path }: WrittenId, { reader, bench }: ActionReader): Id | null {
+  const [id = '', side, pin] = written.split('.');
+  const wanted =
+    side === undefined ? (['parts', 'connectors', 'instruments'] as const) : (['connectors'] as const);
+  const section = lookUp(reader.names, id, wanted, valueAt(path, [0, id.length]), reader.report);
+  if (section === null || !entriesOf(section, bench).has(id)) return null;
+  if (pin === undefined) return id;
+  const loops = [...bench.loops.values()];
+  const pins = loops.flatMap((loop) => loop.pins.get(id) ?? []);
+  if (pins.includes(pin) || pins.length === 0 || loops.some(({ complete }) => !complete)) return id;
+  const at = valueAt(path, [written.length - pin.length, written.length]);
+  const message = `No loop uses pin ${pin} of \`${id}\`; those in use are ${pins.join(', ')}.`;
+  reader.report({ rule: 'wrong-id', at, message, subject: written });
+  return null;
+}

@@ -1,0 +1,151 @@
+import { verbs } from '../format/definitions.ts';
+import type { DefinitionName, Verb } from '../format/definitions.ts';
+import { laterStepKeys, laterVerbs } from '../format/later.ts';
+import { checkEntry, notYet } from './check-entry.ts';
+import { didYouMean, nearest } from './nearest.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Action, Step } from './procedure.ts';
+import { readAction } from './read-action.ts';
+import type { Bench } from './read-action.ts';
+import type { Reader } from './reader.ts';
+import { entryOf, isEmpty } from './tree.ts';
+import type { MapNode, Node } from './tree.ts';
+import type { Path } from './where.ts';
+
+const common = ['id', 'note', 'why', 'caution', 'warning', 'danger', 'minutes', 'see'] as const;
+const commonKeys: ReadonlySet<string> = new Set(common);
+const broken: Action = { verb: 'broken' };
+
+/** Sections are headings: they have no number. */
+export function isSection(node: Node): boolean {
+  return entryOf(node, 'section') !== undefined && verbsIn(node).length === 0;
+}
+
+/** The keys of a step that are verbs, in written order. */
+export function verbsIn(node: Node): readonly Verb[] {
+  if (node.kind !== 'map') return [];
+  return node.entries.flatMap(({ key }) => verbs.find((verb) => verb === key) ?? []);
+}
+
+/** For each item of the written list the index of its step; null for a section. */
+export function numbering(items: readonly Node[]): readonly (number | null)[] {
+  let next = 0;
+  return items.map((item) => (isSection(item) ? null : next++));
+}
+
+export function readSteps(reader: Reader, circuit: Omit<Bench, 'stepAt' | 'stepCount'>): readonly Step[] {
+  const list = entryOf(reader.root, 'steps')?.value;
+  if (list?.kind !== 'list') return [];
+  const numbers = numbering(list.items);
+  const bench: Bench = {
+    ...circuit,
+    stepCount: numbers.filter((number) => number !== null).length,
+    stepAt: (item) => numbers[item] ?? null,
+  };
+  const steps: Step[] = [];
+  let section: string | undefined;
+  for (const [index, item] of list.items.entries()) {
+    const path = ['steps', index];
+    const number = numbers[index] ?? null;
+    if (number === null) section = readSection(item, path, reader) ?? section;
+    else steps.push(readStep(item, path, number, section, reader, bench));
+  }
+  return steps;
+}
+
+function readSection(item: Node, path: Path, { report }: Reader): string | undefined {
+  if (item.kind !== 'map') return undefined;
+  return checkEntry('section', item, path, { named: 'A section' }, report).values.section;
+}
+
+function readStep(
+  item: Node,
+  path: Path,
+  index: number,
+  section: string | undefined,
+  reader: Reader,
+  bench: Bench,
+): Step {
+  const written = { number: index + 1, path, ...(section === undefined ? {} : { section }) };
+  const verb = chooseVerb(item, path, reader);
+  if (verb === null || item.kind !== 'map') return { ...written, ...idOf(item), ...broken };
+  const rules = {
+    named: `\`${verb}\``,
+    later: laterStepKeys,
+    alsoKnown: verbs,
+    missingAt: [...path, verb],
+  };
+  const { values, bad } = checkEntry(definitionFor(verb, item), item, path, rules, reader.report);
+  const spoken = Object.fromEntries(
+    common.flatMap((key) => (values[key] === undefined ? [] : [[key, values[key]]])),
+  );
+  const unreadable = [...bad].some((key) => !commonKeys.has(key));
+  const action = unreadable ? null : readAction(verb, values, item, path, index, reader, bench);
+  return { ...written, ...spoken, ...(action ?? broken) };
+}
+
+/** Other steps still reach a step that cannot be read. */
+function idOf(item: Node): { readonly id?: string } {
+  const id = entryOf(item, 'id')?.value;
+  return id?.kind === 'scalar' && id.text !== '' ? { id: id.text } : {};
+}
+
+function definitionFor(verb: Verb, item: MapNode): DefinitionName & `step-${string}` {
+  if (verb !== 'read') return `step-${verb}`;
+  return entryOf(item, 'read')?.value.kind === 'list' ? 'step-read-several' : 'step-read';
+}
+
+/** The verb of a step decides what else may stand in it, so it is looked for before anything else. */
+function chooseVerb(item: Node, path: Path, { report }: Reader): Verb | null {
+  if (item.kind === 'unreadable') return null;
+  if (item.kind !== 'map') {
+    const example = 'such as `unplug: K30`';
+    if (isEmpty(item)) {
+      report({
+        rule: 'missing-key',
+        at: valueAt(path),
+        message: `This step is empty; expected a verb, ${example}.`,
+      });
+      return null;
+    }
+    const text = item.kind === 'scalar' ? item.text : '';
+    const word = /^[a-z-]+/.exec(text)?.[0] ?? '';
+    const known = verbs.find((verb) => verb === word);
+    const found = known === undefined ? '' : ` Write \`${known}: …\`.`;
+    report({
+      rule: 'wrong-value',
+      at: valueAt(path),
+      message: `A step is a verb with what it acts on, ${example}.${found}`,
+    });
+    return null;
+  }
+  const [verb, second] = verbsIn(item);
+  const later = item.entries.find(({ key }) => laterVerbs.has(key));
+  if (later !== undefined) {
+    report({
+      rule: 'not-yet',
+      at: keyAt([...path, later.key]),
+      message: notYet(later.key),
+      subject: later.key,
+    });
+    return null;
+  }
+  if (verb !== undefined && second !== undefined) {
+    const message = `A step has one verb. \`${verb}\` stands here already; start a new item with \`- ${second}:\`.`;
+    report({ rule: 'wrong-value', at: keyAt([...path, second]), message, subject: second });
+    return null;
+  }
+  if (verb !== undefined) return verb;
+  const unknown = item.entries.filter(({ key }) => !commonKeys.has(key));
+  const meant = unknown.find(({ key }) => nearest(key, [...verbs, 'section']) !== null) ?? unknown[0];
+  if (meant !== undefined) {
+    const guess = didYouMean(meant.key, [...verbs, 'section']);
+    const listed =
+      guess === '' ? ` A step starts with one of ${verbs.map((one) => `\`${one}\``).join(', ')}.` : guess;
+    const message = `\`${meant.key}\` is not a verb that is known here.${listed}`;
+    report({ rule: 'unknown-key', at: keyAt([...path, meant.key]), message, subject: meant.key });
+    return null;
+  }
+  report({ rule: 'missing-key', at: keyAt(path), message: 'This step has no verb, such as `unplug: K30`.' });
+  return null;
+}

@@ -1,0 +1,92 @@
+import type { Severity } from './finding.ts';
+
+/** The rules of the text: what can be said before anything is computed. */
+export const textRules = [
+  {
+    name: 'file',
+    severity: 'error',
+    meaning: 'The file is empty, too large, not text, or of another format version.',
+    why: 'Nothing in it can be relied on.',
+  },
+  {
+    name: 'yaml',
+    severity: 'error',
+    meaning: 'The text is not YAML as procedures use it.',
+    why: 'An unclosed quote or a tab can swallow steps without a trace.',
+  },
+  {
+    name: 'comment-swallows',
+    severity: 'warning',
+    meaning: 'Text after ` #` is a comment.',
+    why: 'Half a title or a warning disappears from the card and nobody sees it.',
+  },
+  {
+    name: 'unknown-key',
+    severity: 'error',
+    meaning: 'A key or a verb that the format does not know.',
+    why: 'A mistyped key would silently have no effect.',
+  },
+  {
+    name: 'missing-key',
+    severity: 'error',
+    meaning: 'A key that is needed is not there, or nothing stands after it.',
+    why: 'Without it the rest cannot be checked.',
+  },
+  {
+    name: 'wrong-value',
+    severity: 'error',
+    meaning: 'A value that its key does not take.',
+    why: 'A guess at what was meant could hurt somebody.',
+  },
+  {
+    name: 'quantity',
+    severity: 'error',
+    meaning: 'A quantity that cannot be read: its number, its unit or its range.',
+    why: 'A wrong unit is wrong by a thousand.',
+  },
+  {
+    name: 'unknown-id',
+    severity: 'error',
+    meaning: 'A name that nothing in the file carries.',
+    why: 'What the step acts on is not known.',
+  },
+  {
+    name: 'wrong-id',
+    severity: 'error',
+    meaning: 'A name of something that cannot stand here.',
+    why: 'A part cannot be unplugged, nor a connector fitted.',
+  },
+  {
+    name: 'duplicate-id',
+    severity: 'error',
+    meaning: 'A name that is given twice.',
+    why: 'It would not be known which of the two is meant.',
+  },
+  {
+    name: 'wrong-loop',
+    severity: 'error',
+    meaning: 'A loop that does not run from a monitor to one end part, or shares what cannot be shared.',
+    why: 'Its resistance would not be that of the circuit on the vehicle.',
+  },
+  {
+    name: 'not-yet',
+    severity: 'error',
+    meaning: 'Something that a later version of Ohmwright will read.',
+    why: 'Leaving it out silently would check another procedure than the one that is written.',
+  },
+] as const satisfies readonly {
+  readonly name: string;
+  readonly severity: Severity;
+  readonly meaning: string;
+  readonly why: string;
+}[];
+
+export type TextRule = (typeof textRules)[number]['name'];
+
+const severities: ReadonlyMap<string, Severity> = new Map(
+  textRules.map(({ name, severity }) => [name, severity]),
+);
+
+export function severityOf(rule: TextRule): Severity {
+  return severities.get(rule) ?? 'error';
+}

@@ -1,0 +1,63 @@
+import type { Path, Range } from './where.ts';
+
+/** A document with positions, free of everything that only YAML knows. Scalars are text as it was written. */
+export type Node = ScalarNode | MapNode | ListNode | UnreadableNode;
+
+export interface ScalarNode {
+  readonly kind: 'scalar';
+  readonly text: string;
+  /** Written without quotes. */
+  readonly plain: boolean;
+  readonly range: Range;
+  /** Where the text starts in the file, if its characters stand there one by one; null with escapes or several lines. */
+  readonly start: number | null;
+}
+
+export interface MapNode {
+  readonly kind: 'map';
+  /** In written order; of a key that is written twice the first. */
+  readonly entries: readonly Entry[];
+  readonly range: Range;
+}
+
+export interface ListNode {
+  readonly kind: 'list';
+  readonly items: readonly Node[];
+  readonly range: Range;
+}
+
+/** Something that a finding has been made about already. */
+export interface UnreadableNode {
+  readonly kind: 'unreadable';
+  readonly range: Range;
+}
+
+export interface Entry {
+  readonly key: string;
+  readonly keyRange: Range;
+  readonly value: Node;
+}
+
+/** Nothing stands after the key: `unplug:`. */
+export function isEmpty(node: Node): boolean {
+  return node.kind === 'scalar' && node.plain && node.text === '';
+}
+
+export function entryOf(node: Node | null | undefined, key: string): Entry | undefined {
+  return node?.kind === 'map' ? node.entries.find((entry) => entry.key === key) : undefined;
+}
+
+export function child(node: Node | null | undefined, step: string | number): Node | undefined {
+  if (typeof step === 'string') return entryOf(node, step)?.value;
+  return node?.kind === 'list' ? node.items[step] : undefined;
+}
+
+export function nodeAt(root: Node | null, path: Path): Node | undefined {
+  let node: Node | undefined = root ?? undefined;
+  for (const step of path) node = child(node, step);
+  return node;
+}
+
+export function textOf(node: Node | undefined): string | undefined {
+  return node?.kind === 'scalar' ? node.text : undefined;
+}
