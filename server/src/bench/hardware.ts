@@ -1,0 +1,88 @@
+import type { Id, Loop, Place, Side, Step } from '../text/procedure.ts';
+
+export type ConnectorState = 'mated' | 'unlocked' | 'unplugged';
+
+/** Connectors that are not mated and loads that are fitted, of those that are watched; both sorted by id. */
+export interface Hardware {
+  readonly connectors: ReadonlyMap<Id, 'unlocked' | 'unplugged'>;
+  readonly loads: ReadonlyMap<Id, Place>;
+}
+
+/** Every connector mated, no load fitted. */
+export const hardwareAtStart: Hardware = { connectors: new Map(), loads: new Map() };
+
+/** What a watcher sees of the bench: these connectors, and loads while they sit on one of them. */
+export interface Cone {
+  readonly connectors: ReadonlySet<Id>;
+}
+
+/** Connectors and loads after a step's verb; the same object where the step does not concern the cone. */
+export function hardwareAfter(hardware: Hardware, step: Step, cone: Cone): Hardware {
+  switch (step.verb) {
+    case 'unlock':
+      return withConnector(hardware, cone, step.connector, 'unlocked');
+    case 'unplug':
+      return withConnector(hardware, cone, step.connector, 'unplugged');
+    case 'plug':
+      return withConnector(hardware, cone, step.connector, 'mated');
+    case 'fit':
+      return withLoad(hardware, cone, step.load, step.at);
+    case 'move':
+      return withLoad(hardware, cone, step.load, step.to);
+    case 'remove':
+      return withLoad(hardware, cone, step.load, null);
+    default:
+      return hardware;
+  }
+}
+
+export function hardwareKey(hardware: Hardware): string {
+  const connectors = [...hardware.connectors].map(([id, state]) => `${id}:${state}`);
+  const loads = [...hardware.loads].map(([id, place]) => `${id}@${placeKey(place)}`);
+  return `${connectors.join()}/${loads.join()}`;
+}
+
+export function placeKey(place: Place): string {
+  return `${place.connector}.${place.side}.${place.loop ?? ''}`;
+}
+
+export function stateOf(hardware: Hardware, connector: Id): ConnectorState {
+  return hardware.connectors.get(connector) ?? 'mated';
+}
+
+/** Loads that sit on a side of a connector, or on either side. */
+export function loadsAt(hardware: Hardware, connector: Id, side?: Side): readonly Id[] {
+  const there = ([, place]: [Id, Place]): boolean =>
+    place.connector === connector && (side === undefined || place.side === side);
+  return [...hardware.loads].filter(there).map(([id]) => id);
+}
+
+/** Whether every connector of the loop is mated and no load is fitted in it. */
+export function isWhole(hardware: Hardware, loop: Loop): boolean {
+  return (
+    loop.elements.every(({ id }) => !hardware.connectors.has(id)) &&
+    ![...hardware.loads.values()].some((place) => place.loop === loop.id)
+  );
+}
+
+function withConnector(hardware: Hardware, cone: Cone, id: Id, state: ConnectorState): Hardware {
+  if (!cone.connectors.has(id) || stateOf(hardware, id) === state) return hardware;
+  const connectors = new Map(hardware.connectors);
+  if (state === 'mated') connectors.delete(id);
+  else connectors.set(id, state);
+  return { ...hardware, connectors: sorted(connectors) };
+}
+
+function withLoad(hardware: Hardware, cone: Cone, id: Id, place: Place | null): Hardware {
+  const before = hardware.loads.get(id);
+  const after = place !== null && cone.connectors.has(place.connector) ? place : undefined;
+  if (before === after) return hardware;
+  const loads = new Map(hardware.loads);
+  if (after === undefined) loads.delete(id);
+  else loads.set(id, after);
+  return { ...hardware, loads: sorted(loads) };
+}
+
+function sorted<V>(map: ReadonlyMap<Id, V>): ReadonlyMap<Id, V> {
+  return new Map([...map].sort(([a], [b]) => (a < b ? -1 : 1)));
+}

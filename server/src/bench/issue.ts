@@ -1,0 +1,18 @@
+import type { Severity } from '../text/finding.ts';
+import type { Related } from '../text/finding.ts';
+import type { Path } from '../text/where.ts';
+
+/** Something wrong, as a rule reports it: about a step by its index, or about a place of the file. */
+export interface Issue {
+  readonly rule: string;
+  /** Where it differs from the rule's own. */
+  readonly severity?: Severity;
+  readonly message: string;
+  /** What it is about: one finding stands for one rule, step and subject. */
+  readonly subject?: string;
+  /** The key in the step that is underlined; its verb where absent. */
+  readonly underline?: string;
+  /** A place of its own, for what is not about a step. */
+  readonly place?: { readonly path: Path; readonly part: 'key' | 'value' };
+  readonly related?: readonly Related[];
+}

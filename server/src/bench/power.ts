@@ -1,0 +1,62 @@
+import type { Id, Step } from '../text/procedure.ts';
+
+/** Ignition, and which of the watched sources are disconnected (sorted). */
+export interface Power {
+  readonly ignitionOn: boolean;
+  readonly disconnected: readonly Id[];
+}
+
+/** Ignition off, every source connected. */
+export const powerAtStart: Power = { ignitionOn: false, disconnected: [] };
+
+/** A source is off when it is disconnected and the ignition is off. */
+export function isOff(power: Power, source: Id): boolean {
+  return !power.ignitionOn && power.disconnected.includes(source);
+}
+
+/**
+ * The states that a step's verb goes through, the last one being the state it leaves; empty where the verb switches
+ * neither the ignition nor a watched source.
+ */
+export function switching(power: Power, step: Step, watched: readonly Id[]): readonly Power[] {
+  switch (step.verb) {
+    case 'ignition': {
+      const off: Power = { ...power, ignitionOn: false };
+      const on: Power = { ...power, ignitionOn: true };
+      if (step.to === 'cycle') return [off, on];
+      return [step.to === 'on' ? on : off];
+    }
+    case 'disconnect':
+      if (!watched.includes(step.source)) return [];
+      return [{ ...power, disconnected: [...new Set([...power.disconnected, step.source])].sort() }];
+    case 'reconnect':
+      if (!watched.includes(step.source)) return [];
+      return [{ ...power, disconnected: power.disconnected.filter((id) => id !== step.source) }];
+    default:
+      return [];
+  }
+}
+
+/** The state of the power after a step; the same object where the step does not switch it. */
+export function powerAfter(power: Power, step: Step, watched: readonly Id[]): Power {
+  return switching(power, step, watched).at(-1) ?? power;
+}
+
+/** Whether, at this step, a source that was off stops being off. */
+export function powerReturns(power: Power, step: Step, source: Id, watched: readonly Id[]): boolean {
+  let before = power;
+  for (const after of switching(power, step, watched)) {
+    if (isOff(before, source) && !isOff(after, source)) return true;
+    before = after;
+  }
+  return false;
+}
+
+/** A monitor is powered while the ignition is on and a source that feeds it is connected. */
+export function isPowered(power: Power, feeding: readonly Id[]): boolean {
+  return power.ignitionOn && feeding.some((source) => !power.disconnected.includes(source));
+}
+
+export function powerKey(power: Power): string {
+  return `${power.ignitionOn ? '1' : '0'}${power.disconnected.join()}`;
+}

@@ -1,0 +1,70 @@
+import type { Id, Loop, Procedure, Step } from '../text/procedure.ts';
+import { connectorsOf } from './circuits.ts';
+import type { Watcher } from './explore.ts';
+import type { Edge } from './graph.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey, isWhole } from './hardware.ts';
+import type { Cone, Hardware } from './hardware.ts';
+
+/** Something that a good reading has still to verify, and the bench that such a reading depends on. */
+export interface Unverified {
+  readonly pending: boolean;
+  readonly hardware: Hardware;
+}
+
+/** Whether a way out of a reading says that this loop is within its window. */
+export function saysWithin(step: Step, edge: Edge, loop: Id): boolean {
+  if (step.verb !== 'read' || !step.loops.includes(loop) || edge.outcome?.name !== 'within') return false;
+  return edge.outcome.of === undefined || edge.outcome.of === loop;
+}
+
+/**
+ * Follows what `opens` starts until a reading of one of the loops, whole and taken by its outcome `within`, settles it.
+ */
+export function verificationWatcher(
+  watches: string,
+  loops: readonly Loop[],
+  opens: (step: Step) => boolean,
+): Watcher<Unverified> {
+  const cone: Cone = { connectors: new Set(loops.flatMap(connectorsOf)) };
+  return {
+    watches,
+    start: { pending: false, hardware: hardwareAtStart },
+    key: ({ pending, hardware }) => `${pending ? '!' : ''}${hardwareKey(hardware)}`,
+    step: (state, step) => {
+      const hardware = hardwareAfter(state.hardware, step, cone);
+      const pending = state.pending || opens(step);
+      return hardware === state.hardware && pending === state.pending ? state : { pending, hardware };
+    },
+    take: (state, step, edge) => {
+      if (!state.pending) return state;
+      const verified = loops.some((loop) => saysWithin(step, edge, loop.id) && isWhole(state.hardware, loop));
+      return verified ? { ...state, pending: false } : state;
+    },
+  };
+}
+
+/** Follows a repair of a part, connector or monitor: any loop that holds it can show that it is good. */
+export function repairWatcher(procedure: Procedure, id: Id): Watcher<Unverified> {
+  const loops = [...procedure.loops.values()].filter(
+    (loop) => loop.monitor === id || loop.elements.some((element) => element.id === id),
+  );
+  return verificationWatcher(
+    `the repair of ${id} and what is open in its loops`,
+    loops,
+    (step) => step.verb === 'replace' && step.what.includes(id),
+  );
+}
+
+/** Follows a loop that has been opened at a connector until a reading shows that it is whole again. */
+export function openedLoopWatcher(loop: Loop): Watcher<Unverified> {
+  const connectors = connectorsOf(loop);
+  return verificationWatcher(
+    `what is open in ${loop.id}`,
+    [loop],
+    (step) => (step.verb === 'unlock' || step.verb === 'unplug') && connectors.includes(step.connector),
+  );
+}
+
+export function replacedIn(procedure: Procedure): readonly Id[] {
+  return [...new Set(procedure.steps.flatMap((step) => (step.verb === 'replace' ? step.what : [])))];
+}

@@ -1,0 +1,88 @@
+import { ruleMeaning } from './rule-meaning.ts';
+import type { Finding } from '../text/finding.ts';
+import type { CheckedFile } from './check.ts';
+import { count } from './check.ts';
+import { placesOf } from './json.ts';
+import type { Places } from './json.ts';
+import { paintFor } from './terminal.ts';
+import type { Paint, Terminal } from './terminal.ts';
+
+/** Findings for people: where, what, the line itself with the place underlined, and the rule to read on. */
+export function checkText(terminal: Terminal, checked: readonly CheckedFile[]): string {
+  const paint = paintFor(terminal);
+  const blocks = checked.flatMap(({ analysis, findings }) => {
+    const places = placesOf(analysis);
+    return findings.map((finding) => block(paint, places, analysis.file, finding));
+  });
+  return [...blocks, ...hints(checked), summary(paint, checked)].join('\n');
+}
+
+function block(paint: Paint, places: Places, file: string, finding: Finding): string {
+  const { start } = places.range(finding.at);
+  const number = finding.step === undefined ? '' : paint.dim(`  step ${finding.step.number}`);
+  const head = `${file}:${start.line + 1}:${start.character + 1}: ${severity(paint, finding)} ${paint.bold(finding.rule)}${number}`;
+  const related = finding.related.map(({ at, message }) => {
+    const line = places.range(at).start.line + 1;
+    return `    ${paint.dim(`line ${line}:`)} ${message}`;
+  });
+  return [head, `  ${finding.message}`, ...excerpt(paint, places, finding), ...related, ''].join('\n');
+}
+
+function severity(paint: Paint, { severity: name }: Finding): string {
+  switch (name) {
+    case 'error':
+      return paint.red(name);
+    case 'warning':
+      return paint.yellow(name);
+    case 'information':
+      return paint.cyan(name);
+  }
+}
+
+/** No more of a line than this many characters is shown. */
+const longest = 100;
+
+function excerpt(paint: Paint, places: Places, finding: Finding): readonly string[] {
+  const { start, end } = places.range(finding.at);
+  const { document } = places;
+  const line = document
+    .getText({ start: { line: start.line, character: 0 }, end: { line: start.line + 1, character: 0 } })
+    .replace(/[\r\n]+$/, '')
+    .replace(/[\p{Cc}\p{Cf}]/gu, ' ');
+  if (line.trim() === '') return [];
+  const from = Math.max(0, start.character - longest / 2);
+  const shown = line.slice(from, from + longest);
+  const width = Math.max(1, Math.min(end.character, line.length) - start.character);
+  const gutter = String(start.line + 1);
+  const mark = '^'.repeat(Math.min(width, longest - (start.character - from)));
+  return [
+    `  ${paint.dim(`${gutter} |`)} ${shown}`,
+    `  ${paint.dim(`${' '.repeat(gutter.length)} |`)} ${' '.repeat(start.character - from)}${paint.red(mark)}`,
+  ];
+}
+
+/** One line for each rule that was met, so that a reader need not look it up for the first time. */
+function hints(checked: readonly CheckedFile[]): readonly string[] {
+  const names = [...new Set(checked.flatMap(({ findings }) => findings.map(({ rule }) => rule)))].sort();
+  if (names.length === 0) return [];
+  return [
+    ...names.map((name) => `${name}: ${ruleMeaning(name)}`),
+    'More of a rule: ohmwright rules NAME',
+    '',
+  ];
+}
+
+function summary(paint: Paint, checked: readonly CheckedFile[]): string {
+  const errors = count(checked, 'error');
+  const warnings = count(checked, 'warning');
+  const informations = count(checked, 'information');
+  const files = plural(checked.length, 'file');
+  if (errors + warnings + informations === 0) return paint.green(`${files} checked, no findings.\n`);
+  const parts = [plural(errors, 'error'), plural(warnings, 'warning')];
+  if (informations > 0) parts.push(`${informations} for information`);
+  return paint.bold(`${files} checked: ${parts.join(', ')}.\n`);
+}
+
+export function plural(number: number, noun: string): string {
+  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+}

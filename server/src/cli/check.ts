@@ -1,0 +1,52 @@
+import { finish } from '../bench/work.ts';
+import { analyse } from '../project/analysis.ts';
+import type { Analysis } from '../project/analysis.ts';
+import type { Finding } from '../text/finding.ts';
+import { readInput } from './input.ts';
+import { checkJson } from './check-json.ts';
+import { checkText } from './check-text.ts';
+import { cannotRun } from './terminal.ts';
+import type { Exit, Terminal } from './terminal.ts';
+
+export interface CheckOptions {
+  readonly format: 'text' | 'json';
+  /** Warnings fail too. */
+  readonly strict: boolean;
+  /** The name of standard input. */
+  readonly name?: string;
+}
+
+/** What was found in one file. */
+export interface CheckedFile {
+  readonly analysis: Analysis;
+  readonly findings: readonly Finding[];
+  readonly complete: boolean;
+}
+
+/** Findings of text, windows and order in files and folders. */
+export function check(terminal: Terminal, paths: readonly string[], options: CheckOptions): Exit {
+  if (paths.length === 0) return cannotRun(terminal, 'check needs a file or a folder');
+  const { snapshot, files, problems } = readInput(terminal, paths, options.name);
+  const checked = files.map((file) => checkFile(analyse(snapshot, file)));
+  if (files.length > 0 || problems.length === 0)
+    terminal.out(options.format === 'json' ? checkJson(checked) : checkText(terminal, checked));
+  for (const problem of problems) cannotRun(terminal, problem);
+  return problems.length > 0 ? 2 : exitOf(checked, options.strict);
+}
+
+export function checkFile(analysis: Analysis): CheckedFile {
+  const findings = finish(analysis.findings('order'));
+  return { analysis, findings, complete: finish(analysis.order()).complete };
+}
+
+function exitOf(checked: readonly CheckedFile[], strict: boolean): Exit {
+  const fails = ({ severity }: Finding): boolean =>
+    severity === 'error' || (strict && severity === 'warning');
+  return checked.some(({ findings, complete }) => !complete || findings.some(fails)) ? 1 : 0;
+}
+
+/** How many findings of a severity there are. */
+export function count(checked: readonly CheckedFile[], severity: Finding['severity']): number {
+  return checked.flatMap(({ findings }) => findings).filter((finding) => finding.severity === severity)
+    .length;
+}

@@ -1,0 +1,18 @@
+export const help = `ohmwright - write, check and print test procedures for airbag and other low-resistance circuits
+
+  ohmwright check PATHS...         findings in files and folders
+      --format text|json           for people or for programs (default: text)
+      --strict                     warnings fail too
+  ohmwright windows FILE           what each reading step should read
+      --format text|json
+  ohmwright card FILE -o CARD.html the printable card; refused while there are errors
+      --draft                      write it all the same, marked on every page
+      --date TEXT                  the date printed (default: today)
+  ohmwright rules [NAME]           the rules, or one of them with its examples
+  ohmwright schema                 the JSON Schema of procedure files
+
+  A path of - reads standard input and needs --name FILE.
+  Exit status: 0 no error, 1 errors found or card refused, 2 could not run.
+
+  It checks text with stated assumptions and makes no circuit safe. The maker's service information comes first.
+`;

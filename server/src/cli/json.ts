@@ -1,0 +1,61 @@
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Analysis } from '../project/analysis.ts';
+import type { Taken } from '../text/finding.ts';
+import type { StepRef, Where } from '../text/where.ts';
+
+/* The pieces that the machine formats share: positions from 0 in UTF-16 units, numbers of 12 significant digits. */
+
+export interface Places {
+  readonly document: TextDocument;
+  readonly range: (where: Where) => JsonRange;
+  readonly step: (step: StepRef) => JsonStep;
+}
+
+interface JsonPosition {
+  readonly line: number;
+  readonly character: number;
+}
+
+export interface JsonRange {
+  readonly start: JsonPosition;
+  readonly end: JsonPosition;
+}
+
+export interface JsonStep {
+  readonly number: number;
+  readonly id: string | null;
+  readonly routine: string | null;
+  readonly calls: readonly JsonStep[];
+  readonly line: number;
+}
+
+export function placesOf(analysis: Analysis): Places {
+  const text = analysis.snapshot.files.get(analysis.file)?.text ?? '';
+  const document = TextDocument.create(analysis.file, 'yaml', 0, text);
+  const range = (where: Where): JsonRange => {
+    const { from, to } = analysis.range(where);
+    return { start: document.positionAt(from), end: document.positionAt(to) };
+  };
+  const step = (ref: StepRef): JsonStep => ({
+    number: ref.number,
+    id: ref.id ?? null,
+    routine: ref.routine ?? null,
+    calls: ref.calls.map(step),
+    line: range({ file: ref.file, path: ref.path, part: 'value' }).start.line,
+  });
+  return { document, range, step };
+}
+
+/** SI base units, at most 12 significant digits; null where there is no number. */
+export function jsonNumber(value: number | null): number | null {
+  return value === null || !Number.isFinite(value) ? null : Number(value.toPrecision(12));
+}
+
+export function jsonTaken(taken: Taken): Record<string, unknown> {
+  if (taken.kind !== 'outcome') return { taken: taken.kind };
+  return { taken: 'outcome', outcome: taken.outcome, ...(taken.of === undefined ? {} : { of: taken.of }) };
+}
+
+export function printJson(document: unknown): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}

@@ -1,0 +1,74 @@
+import { readArguments, strayOption } from './arguments.ts';
+import type { Arguments } from './arguments.ts';
+import { card } from './card.ts';
+import { check } from './check.ts';
+import { help } from './help.ts';
+import { rules } from './rules.ts';
+import { schema } from './schema.ts';
+import { cannotRun } from './terminal.ts';
+import type { Exit, Terminal } from './terminal.ts';
+import { version } from './version.ts';
+import { windows } from './windows.ts';
+
+interface Command {
+  readonly options: readonly (keyof Arguments['options'])[];
+  readonly run: (terminal: Terminal, given: Arguments, format: 'text' | 'json') => Exit;
+}
+
+const commands: Readonly<Record<string, Command>> = {
+  check: {
+    options: ['format', 'strict', 'name'],
+    run: (terminal, { rest, options }, format) =>
+      check(terminal, rest, { format, strict: options.strict === true, ...named(options) }),
+  },
+  windows: {
+    options: ['format', 'name'],
+    run: (terminal, { rest, options }, format) => windows(terminal, rest, { format, ...named(options) }),
+  },
+  card: {
+    options: ['output', 'draft', 'date', 'name'],
+    run: (terminal, { rest, options }) =>
+      card(terminal, rest, {
+        draft: options.draft === true,
+        ...(options.output === undefined ? {} : { to: options.output }),
+        ...(options.date === undefined ? {} : { date: options.date }),
+        ...named(options),
+      }),
+  },
+  rules: { options: [], run: (terminal, { rest }) => rules(terminal, rest[0]) },
+  schema: { options: [], run: (terminal) => schema(terminal) },
+};
+
+/** Commands that come later: they say so and do nothing. */
+const later = ['faults', 'draft', 'serve'];
+
+/** Runs the program with the words after its name. */
+export function run(terminal: Terminal, words: readonly string[]): Exit {
+  const given = readArguments(words);
+  if ('wrong' in given) return cannotRun(terminal, `${given.wrong}; see \`ohmwright --help\``);
+  const { command: name, options } = given;
+  if (options.version === true) return printed(terminal, `${version}\n`);
+  if (options.help === true || name === 'help') return printed(terminal, help);
+  if (name === undefined) return cannotRun(terminal, 'no command given; see `ohmwright --help`');
+  if (later.includes(name)) return cannotRun(terminal, `\`${name}\` comes in a later version`);
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (command === undefined)
+    return cannotRun(terminal, `there is no command ${name}; see \`ohmwright --help\``);
+  const stray = strayOption(given, command.options);
+  if (stray !== undefined)
+    return cannotRun(terminal, `\`${name}\` takes no --${stray}; see \`ohmwright --help\``);
+  const format = options.format ?? 'text';
+  if (format === 'sarif') return cannotRun(terminal, 'the format sarif comes in a later version');
+  if (format !== 'text' && format !== 'json')
+    return cannotRun(terminal, `there is no format ${format}: text or json`);
+  return command.run(terminal, given, format);
+}
+
+function named(options: Arguments['options']): { readonly name?: string } {
+  return options.name === undefined ? {} : { name: options.name };
+}
+
+function printed(terminal: Terminal, text: string): Exit {
+  terminal.out(text);
+  return 0;
+}

@@ -1,0 +1,9 @@
+import schemaText from '../../../schemas/procedure.schema.json' with { type: 'json' };
+import { printJson } from './json.ts';
+import type { Exit, Terminal } from './terminal.ts';
+
+/** The JSON Schema of procedure files, for editors and tools that know schemas. */
+export function schema(terminal: Terminal): Exit {
+  terminal.out(printJson(schemaText));
+  return 0;
+}

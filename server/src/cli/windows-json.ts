@@ -1,0 +1,59 @@
+import { classesShown } from '../readings/classes.ts';
+import { benchInWords, placeInWords } from '../readings/bench-in-words.ts';
+import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
+import type { Analysis } from '../project/analysis.ts';
+import { refTo } from '../bench/graph.ts';
+import { jsonNumber, placesOf, printJson } from './json.ts';
+
+export function windowsJson(analysis: Analysis, readings: Readings, complete: boolean): string {
+  const places = placesOf(analysis);
+  const { steps } = analysis.procedure().value;
+  return printJson({
+    document: 'windows',
+    version: 1,
+    file: analysis.file,
+    complete,
+    readings: readings.readings.flatMap((reading) => {
+      const step = steps[reading.index];
+      if (step === undefined) return [];
+      return [
+        {
+          step: places.step(refTo(step, analysis.file)),
+          of: reading.loop.id,
+          quantity: 'resistance',
+          unit: 'ohm',
+          instrument: reading.monitor?.id ?? null,
+          accepted: jsonAccepted(reading),
+          printed: reading.printed,
+          good: reading.good.map((good) => jsonGood(reading, good)),
+          codes: readings.codes.find(({ index }) => index === reading.index)?.codes ?? [],
+        },
+      ];
+    }),
+  });
+}
+
+function jsonAccepted({ accepted }: Reading): unknown {
+  if (accepted === null || accepted === 'open') return accepted;
+  return { least: jsonNumber(accepted.least), most: jsonNumber(accepted.most), from: accepted.from };
+}
+
+function jsonGood(reading: Reading, good: GoodOnBench): unknown {
+  const { hardware, power } = good.arrival.state;
+  const { indication } = good;
+  const resolution = reading.monitor?.resolution ?? 0;
+  const known = indication !== null && reading.accepted !== null;
+  return {
+    bench: {
+      ignition: power.ignitionOn ? 'on' : 'off',
+      connectors: Object.fromEntries(hardware.connectors),
+      loads: Object.fromEntries([...hardware.loads].map(([id, place]) => [id, placeInWords(place)])),
+    },
+    'bench-text': benchInWords(good.arrival.state),
+    shows: known ? classesShown(indication, reading.accepted, resolution) : [],
+    least: jsonNumber(indication?.value?.least ?? null),
+    nominal: jsonNumber(indication?.value?.nominal ?? null),
+    most: jsonNumber(indication?.value?.most ?? null),
+    exact: true,
+  };
+}

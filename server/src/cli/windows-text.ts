@@ -1,0 +1,62 @@
+import { formatQuantity } from '../quantity/quantity.ts';
+import { benchInWords } from '../readings/bench-in-words.ts';
+import type { Code } from '../readings/codes.ts';
+import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
+import type { Analysis } from '../project/analysis.ts';
+import type { Finding } from '../text/finding.ts';
+import { plural } from './check-text.ts';
+import { paintFor } from './terminal.ts';
+import type { Paint, Terminal } from './terminal.ts';
+
+/** A block for each reading step: the window, then what a sound circuit shows on each bench. */
+export function windowsText(
+  terminal: Terminal,
+  analysis: Analysis,
+  readings: Readings,
+  findings: readonly Finding[],
+): string {
+  const paint = paintFor(terminal);
+  const { steps } = analysis.procedure().value;
+  const blocks = steps.flatMap((step, index) => {
+    const here = readings.readings.filter((reading) => reading.index === index);
+    const codes = readings.codes.find((one) => one.index === index)?.codes ?? [];
+    if (here.length === 0 && codes.length === 0) return [];
+    const id = step.id === undefined ? '' : paint.dim(`  ${step.id}`);
+    return [
+      `${paint.bold(`Step ${step.number}`)}${id}`,
+      ...here.flatMap((reading) => readingLines(paint, reading)),
+      ...codes.map((code) => paint.dim(`  ${codeInWords(code)}`)),
+      '',
+    ];
+  });
+  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const closing =
+    errors === 0 ? [] : [`${plural(errors, 'error')} in this file: see \`ohmwright check\`.`, ''];
+  if (blocks.length === 0) return ['No step reads a loop.', '', ...closing].join('\n');
+  return [...blocks, ...closing].join('\n');
+}
+
+function readingLines(paint: Paint, reading: Reading): readonly string[] {
+  const monitor = reading.monitor === undefined ? '' : ` on ${reading.monitor.id}`;
+  const printed = reading.printed === '' ? 'not known' : reading.printed;
+  const from = reading.accepted !== null && reading.accepted !== 'open' && reading.accepted.from === 'expect';
+  const head = `  ${reading.loop.id}${monitor}  ${paint.green(printed)}${from ? paint.dim('  as stated') : ''}`;
+  return [head, ...reading.good.map((good) => paint.dim(`    ${goodInWords(good)}`))];
+}
+
+function goodInWords(good: GoodOnBench): string {
+  return `${benchInWords(good.arrival.state)}: ${shownInWords(good)}`;
+}
+
+function shownInWords({ indication }: GoodOnBench): string {
+  if (indication === null) return 'not known';
+  const { value, canBeOpen } = indication;
+  if (value === null) return 'open';
+  const ohms = (number: number): string => formatQuantity(Number(number.toPrecision(4)), 'resistance');
+  const number = `${ohms(value.least)} to ${ohms(value.most)}, nominal ${ohms(value.nominal)}`;
+  return canBeOpen ? `${number}, or open` : number;
+}
+
+export function codeInWords({ loop, code, certain }: Code): string {
+  return `${certain ? 'expect' : 'possible:'} a code for ${loop}: ${code}`;
+}

@@ -1,0 +1,67 @@
+import { lstatSync, readFileSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** A file's bytes as text, or why it could not be read. */
+export type FileRead = { readonly text: string } | { readonly problem: string };
+
+/** Reads a file as UTF-8; bytes that are no text stay visible as U+FFFD and are reported by the check. */
+export function readTextFile(path: string): FileRead {
+  try {
+    return { text: readFileSync(path, 'utf8') };
+  } catch (error) {
+    return { problem: reason(error) };
+  }
+}
+
+export interface Walked {
+  /** Sorted. */
+  readonly files: readonly string[];
+  readonly problems: readonly { readonly path: string; readonly problem: string }[];
+}
+
+/** A file as it is named; the procedure files of a folder, at any depth. Links are not followed. */
+export function walk(path: string): Walked {
+  try {
+    return statSync(path).isDirectory() ? walkFolder(path) : { files: [path], problems: [] };
+  } catch (error) {
+    return { files: [], problems: [{ path, problem: reason(error) }] };
+  }
+}
+
+function walkFolder(folder: string): Walked {
+  const files: string[] = [];
+  const problems: { path: string; problem: string }[] = [];
+  for (const name of names(folder, problems)) {
+    const path = join(folder, name);
+    const found = lstatSync(path, { throwIfNoEntry: false });
+    if (found?.isDirectory() === true && name !== 'node_modules' && !name.startsWith('.')) {
+      const below = walkFolder(path);
+      files.push(...below.files);
+      problems.push(...below.problems);
+    } else if (found?.isFile() === true && name.endsWith(".procedure.yaml")) files.push(path);
+  }
+  return { files, problems };
+}
+
+function names(folder: string, problems: { path: string; problem: string }[]): readonly string[] {
+  try {
+    return readdirSync(folder).sort();
+  } catch (error) {
+    problems.push({ path: folder, problem: reason(error) });
+    return [];
+  }
+}
+
+function reason(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  switch (code) {
+    case 'ENOENT':
+      return 'there is no such file';
+    case 'EACCES':
+      return 'it may not be read';
+    case 'EISDIR':
+      return 'it is a folder';
+    default:
+      return error instanceof Error ? error.message : String(error);
+  }
+}

@@ -1,0 +1,41 @@
+import { readFileSync, writeFileSync, writeSync } from 'node:fs';
+
+/** Writes all of a text, also where the reader at the other end of a pipe is slow. */
+export function writeAll(descriptor: 1 | 2, text: string): void {
+  const bytes = Buffer.from(text, 'utf8');
+  for (let sent = 0; sent < bytes.length;) {
+    try {
+      sent += writeSync(descriptor, bytes, sent);
+    } catch (error) {
+      if (!(error instanceof Error && 'code' in error)) throw error;
+      if (error.code === 'EPIPE') return;
+      if (error.code !== 'EAGAIN') throw error;
+    }
+  }
+}
+
+export function readStandardInput(): string {
+  return readFileSync(0, 'utf8');
+}
+
+/** Writes a file; what went wrong comes back in words. */
+export function writeTextFile(path: string, text: string): string | null {
+  try {
+    writeFileSync(path, text);
+    return null;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+/** Today as `2026-01-31`, in local time. */
+export function today(): string {
+  const now = new Date();
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** Colours only on a terminal, and not where NO_COLOR is set. */
+export function wantsColours(): boolean {
+  return process.stdout.isTTY && (process.env.NO_COLOR ?? '') === '';
+}

@@ -1,0 +1,139 @@
+import { circuitsOf } from '../bench/circuits.ts';
+import type { Circuits } from '../bench/circuits.ts';
+import { defaultBounds } from '../bench/explore.ts';
+import type { Bounds } from '../bench/explore.ts';
+import { reachable, stepGraph } from '../bench/graph.ts';
+import type { StepGraph } from '../bench/graph.ts';
+import { owedBy } from '../bench/owed.ts';
+import type { Owed } from '../bench/owed.ts';
+import type { Work } from '../bench/work.ts';
+import { whatIsLeft } from '../readings/left.ts';
+import type { Left } from '../readings/left.ts';
+import { computeReadings } from '../readings/reading.ts';
+import type { Readings } from '../readings/reading.ts';
+import type { Context } from '../rules/rule.ts';
+import { applyRules } from '../rules/apply.ts';
+import type { Checked, Finding, Stage } from '../text/finding.ts';
+import type { Procedure } from '../text/procedure.ts';
+import { readProcedure } from '../text/read-procedure.ts';
+import type { ReadFile } from '../text/read-procedure.ts';
+import type { FileId, Range, Where } from '../text/where.ts';
+import { inOrder } from './sorting.ts';
+import type { Snapshot } from './snapshot.ts';
+
+/** What the order stage knows beside its findings. */
+export interface Order {
+  readonly graph: StepGraph;
+  /** What the paths to each `stop` leave as it is. */
+  readonly left: readonly Left[];
+  /** The wait owed by each source of a live circuit. */
+  readonly owed: readonly Owed[];
+}
+
+/** The one door to everything that is known of a file. It belongs to one snapshot; stages are computed once. */
+export interface Analysis {
+  readonly file: FileId;
+  readonly snapshot: Snapshot;
+  /** Stage text. */
+  procedure(): Checked<Procedure>;
+  /** What each reading step reads. */
+  windows(): Work<Checked<Readings>>;
+  /** Whether the order is safe on every path. Includes the windows. */
+  order(): Work<Checked<Order>>;
+  /** All findings up to a stage, sorted by position. */
+  findings(upTo: Exclude<Stage, 'diagnosis'>): Work<readonly Finding[]>;
+  /** The only way to offsets. */
+  range(where: Where): Range;
+}
+
+const known = new WeakMap<Snapshot, Map<FileId, Analysis>>();
+
+/** The analysis of one file of a snapshot; the same one for the same question. */
+export function analyse(snapshot: Snapshot, file: FileId, bounds: Bounds = defaultBounds): Analysis {
+  const ofSnapshot = known.get(snapshot) ?? new Map<FileId, Analysis>();
+  known.set(snapshot, ofSnapshot);
+  const analysis = ofSnapshot.get(file) ?? newAnalysis(snapshot, file, bounds);
+  ofSnapshot.set(file, analysis);
+  return analysis;
+}
+
+interface Base {
+  readonly read: ReadFile;
+  readonly graph: StepGraph;
+  readonly circuits: Circuits;
+}
+
+function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis {
+  const base = once((): Base => {
+    const read = readProcedure(snapshot.files.get(file) ?? { id: file, text: '' });
+    return { read, graph: stepGraph(read.procedure), circuits: circuitsOf(read.procedure) };
+  });
+
+  const readings = onceWorked(() =>
+    computeReadings(base().read.procedure, base().graph, base().circuits, bounds),
+  );
+
+  const context = onceWorked(function* (): Work<Context> {
+    const { read, graph, circuits } = base();
+    const computed = yield* readings();
+    const left = yield* whatIsLeft(read.procedure, graph, computed, bounds);
+    return {
+      procedure: read.procedure,
+      graph,
+      circuits,
+      readings: computed,
+      left,
+      reached: reachable(graph),
+    };
+  });
+
+  const windows = onceWorked(function* (): Work<Checked<Readings>> {
+    const known = yield* context();
+    const { findings, complete } = yield* applyRules(known, 'windows', bounds);
+    return { value: known.readings, findings, complete: complete && known.readings.complete };
+  });
+
+  const order = onceWorked(function* (): Work<Checked<Order>> {
+    const earlier = yield* windows();
+    const known = yield* context();
+    const { findings, complete } = yield* applyRules(known, 'order', bounds);
+    const live = new Set(known.circuits.live.flatMap((circuit) => circuit.sources));
+    const owed = [...known.procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
+    const value: Order = { graph: known.graph, left: known.left, owed };
+    return { value, findings, complete: complete && earlier.complete };
+  });
+
+  const procedure = (): Checked<Procedure> => {
+    const { read } = base();
+    return { value: read.procedure, findings: read.findings, complete: true };
+  };
+
+  return {
+    file,
+    snapshot,
+    procedure,
+    windows,
+    order,
+    *findings(upTo) {
+      const found = [...procedure().findings];
+      if (upTo !== 'text') found.push(...(yield* windows()).findings);
+      if (upTo === 'order') found.push(...(yield* order()).findings);
+      return inOrder(found, base().read.range);
+    },
+    range: (where) => base().read.range(where),
+  };
+}
+
+function once<T>(compute: () => T): () => T {
+  let value: { readonly of: T } | null = null;
+  return () => (value ??= { of: compute() }).of;
+}
+
+/** Like `once`, for work that may be abandoned half way: only a finished result is kept. */
+function onceWorked<T>(compute: () => Work<T>): () => Work<T> {
+  let value: { readonly of: T } | null = null;
+  return function* () {
+    value ??= { of: yield* compute() };
+    return value.of;
+  };
+}

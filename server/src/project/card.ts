@@ -1,0 +1,71 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import type { Work } from '../bench/work.ts';
+import { buildCard } from '../card/build.ts';
+import type { CardModel, CardReading } from '../card/model.ts';
+import { formatQuantity } from '../quantity/quantity.ts';
+import type { Reading } from '../readings/reading.ts';
+import type { Finding } from '../text/finding.ts';
+import type { Step } from '../text/procedure.ts';
+import type { Analysis } from './analysis.ts';
+
+export interface CardOptions {
+  /** As it is to be printed. */
+  readonly date: string;
+  /** Of the program. */
+  readonly version: string;
+  /** Print it although it is not valid, marked on every page. */
+  readonly draft: boolean;
+}
+
+export type Card = { readonly card: CardModel } | { readonly refused: readonly Finding[] };
+
+/** The card of a procedure; refused with the findings while there are errors, unless it is a draft. */
+export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
+  const findings = yield* analysis.findings('order');
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  const { value: order, complete } = yield* analysis.order();
+  if (!options.draft && (errors.length > 0 || !complete)) return { refused: errors };
+  const { value: readings } = yield* analysis.windows();
+  const { steps, ...procedure } = analysis.procedure().value;
+  const numberOf = (index: number): number => steps[index]?.number ?? 0;
+  const model = buildCard({
+    procedure: { ...procedure, steps },
+    readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
+    codes: readings.codes.map(({ index, codes }) => ({ step: numberOf(index), codes })),
+    left: steps.flatMap((step, index) =>
+      step.verb === 'stop'
+        ? [{ step: step.number, left: order.left.filter((one) => one.index === index) }]
+        : [],
+    ),
+    findings,
+    owed: order.owed,
+    stamp: {
+      sha256: bytesToHex(sha256(utf8ToBytes(analysis.snapshot.files.get(analysis.file)?.text ?? ''))),
+      version: options.version,
+      date: options.date,
+      file: analysis.file.replace(/^.*[\\/]/, ''),
+    },
+    draft: options.draft,
+  });
+  return { card: model };
+}
+
+function cardReading(reading: Reading, step: Step | undefined): readonly CardReading[] {
+  if (step === undefined || reading.accepted === null) return [];
+  const nominals = new Set(reading.good.map((good) => nominalOf(good.indication?.value?.nominal ?? null)));
+  const [nominal = null] = nominals;
+  return [
+    {
+      step: step.number,
+      loop: reading.loop.id,
+      printed: reading.printed,
+      from: reading.accepted !== 'open' && reading.accepted.from === 'expect' ? 'expect' : 'computed',
+      nominal: nominals.size === 1 ? nominal : null,
+    },
+  ];
+}
+
+function nominalOf(ohms: number | null): string | null {
+  return ohms === null ? null : formatQuantity(Number(ohms.toPrecision(3)), 'resistance');
+}

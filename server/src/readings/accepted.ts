@@ -1,0 +1,40 @@
+import type { Indication } from '../circuit/circuit.ts';
+import { formatWindow, roundOutward } from '../quantity/quantity.ts';
+import type { Expect } from '../text/procedure.ts';
+
+/** The window in which a reading is accepted, ohms. A bound that is null does not exist; open lies above every number. */
+export type Accepted =
+  | { readonly least: number | null; readonly most: number | null; readonly from: 'expect' | 'computed' }
+  | 'open';
+
+/** What a step accepts: the author's window, else the hull of what sound circuits show, rounded outward. */
+export function acceptedWindow(
+  expect: Expect | null,
+  indications: readonly Indication[],
+  resolution: number,
+): Accepted | null {
+  return expect === null ? hull(indications, resolution) : stated(expect);
+}
+
+function stated(expect: Expect): Accepted {
+  if (expect === 'open') return 'open';
+  if ('below' in expect) return { least: null, most: expect.below, from: 'expect' };
+  if ('above' in expect) return { least: expect.above, most: null, from: 'expect' };
+  return { least: expect.least, most: expect.most, from: 'expect' };
+}
+
+function hull(indications: readonly Indication[], resolution: number): Accepted | null {
+  if (indications.length === 0) return null;
+  const numbers = indications.flatMap(({ value }) => (value === null ? [] : [value]));
+  if (numbers.length === 0) return 'open';
+  const least = Math.min(...numbers.map((value) => value.least));
+  const canBeOpen = indications.some((indication) => indication.canBeOpen);
+  const most = canBeOpen ? null : Math.max(...numbers.map((value) => value.most));
+  const rounded = roundOutward({ least, most }, resolution);
+  return rounded === 'open' ? rounded : { ...rounded, from: 'computed' };
+}
+
+/** The one text that hints, cards and the command line print. */
+export function printedWindow(accepted: Accepted, resolution: number): string {
+  return formatWindow(accepted, resolution, 'resistance');
+}

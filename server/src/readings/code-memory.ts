@@ -1,0 +1,51 @@
+import type { Watcher } from '../bench/explore.ts';
+import type { Id, Procedure } from '../text/procedure.ts';
+import { codesSet, looks } from './codes.ts';
+import { loopBenchAtStart, loopBenchKey } from './loop-bench.ts';
+import type { LoopAutomaton, LoopBench } from './loop-bench.ts';
+import type { Readings } from './reading.ts';
+
+/** The part of a monitor's code memory that one of its loops can fill. */
+export interface Memory {
+  readonly bench: LoopBench;
+  readonly stored: boolean;
+}
+
+/**
+ * Memory holds codes at the start and until they are cleared; the bench itself can fill it again. The memory of a
+ * monitor holds codes when that of one of its loops does, so each loop is watched alone.
+ */
+export function memoryWatcher(
+  procedure: Procedure,
+  readings: Readings,
+  automaton: LoopAutomaton,
+): Watcher<Memory> {
+  const { monitor: id } = automaton.loop;
+  const monitor = id === null ? undefined : procedure.monitors.get(id);
+  const monitorOf = (loop: Id): Id | null => procedure.loops.get(loop)?.monitor ?? null;
+  return {
+    watches: `the bench of ${automaton.loop.id} and the code memory`,
+    start: { bench: loopBenchAtStart, stored: true },
+    key: ({ bench, stored }) => `${loopBenchKey(bench)}/${String(stored)}`,
+    step: (state, step) => {
+      const bench = automaton.after(state.bench, step);
+      const kept = step.verb === 'clear-codes' && step.monitor === id ? false : state.stored;
+      const sets =
+        !kept &&
+        looks(step, automaton, monitorOf) &&
+        codesSet(automaton, monitor, bench, readings.good).length > 0;
+      const stored = kept || sets;
+      return bench === state.bench && stored === state.stored ? state : { bench, stored };
+    },
+  };
+}
+
+/** A monitor that reads no loop keeps what it holds until it is cleared. */
+export function bareMemoryWatcher(monitor: Id): Watcher<boolean> {
+  return {
+    watches: `the code memory of ${monitor}`,
+    start: true,
+    key: String,
+    step: (stored, step) => stored && !(step.verb === 'clear-codes' && step.monitor === monitor),
+  };
+}

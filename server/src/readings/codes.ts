@@ -1,0 +1,60 @@
+import { isPowered } from '../bench/power.ts';
+import type { Limit } from '../quantity/span.ts';
+import type { Id, Monitor, Step } from '../text/procedure.ts';
+import type { Good, GoodReadings } from './good.ts';
+import type { LoopAutomaton, LoopBench } from './loop-bench.ts';
+
+export type CodeName = 'open' | 'too-low' | 'too-high';
+
+/** A code that a monitor may store although nothing is faulty: because of what stands on the bench. */
+export interface Code {
+  readonly loop: Id;
+  readonly code: CodeName;
+  /** Whether it is stored on every path and for every sound circuit; else it is possible. */
+  readonly certain: boolean;
+}
+
+/** A monitor looks at its loops when the ignition or a source is switched, and when one of its loops is read. */
+export function looks(step: Step, automaton: LoopAutomaton, monitorOf: (loop: Id) => Id | null): boolean {
+  switch (step.verb) {
+    case 'ignition':
+    case 'reconnect':
+      return true;
+    case 'read':
+      return step.loops.some((loop) => monitorOf(loop) === automaton.loop.monitor);
+    default:
+      return false;
+  }
+}
+
+/** The codes that the loop can set on a bench while its monitor is powered; none while it is not. */
+export function codesSet(
+  automaton: LoopAutomaton,
+  monitor: Monitor | undefined,
+  bench: LoopBench,
+  readings: GoodReadings,
+): readonly Code[] {
+  if (monitor === undefined || !isPowered(bench.power, automaton.feeding)) return [];
+  const good = readings(automaton.loop, bench.hardware);
+  return codesOf(good, monitor).map((code) => ({ loop: automaton.loop.id, ...code }));
+}
+
+function codesOf(good: Good, monitor: Monitor): readonly { code: CodeName; certain: boolean }[] {
+  const { indication } = good;
+  if (indication === null) return [];
+  const { value, canBeOpen } = indication;
+  const codes: { code: CodeName; certain: boolean }[] = [];
+  const add = (code: CodeName, certain: boolean): void =>
+    void codes.push({ code, certain: certain && !canBeOpen });
+  if (canBeOpen) codes.push({ code: 'open', certain: value === null });
+  if (value === null) return codes;
+  if (monitor.tooLow !== null && beyond(value.least, monitor.tooLow))
+    add('too-low', beyond(value.most, monitor.tooLow));
+  if (monitor.tooHigh !== null && beyond(value.most, monitor.tooHigh))
+    add('too-high', beyond(value.least, monitor.tooHigh));
+  return codes;
+}
+
+function beyond(ohms: number, limit: Limit): boolean {
+  return 'below' in limit ? ohms < limit.below : ohms > limit.above;
+}

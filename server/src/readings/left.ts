@@ -1,0 +1,84 @@
+import { explore } from '../bench/explore.ts';
+import type { Bounds, Watcher } from '../bench/explore.ts';
+import type { StepGraph } from '../bench/graph.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey, stateOf } from '../bench/hardware.ts';
+import { loadItem, sourceItem } from '../bench/items.ts';
+import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
+import type { Work } from '../bench/work.ts';
+import type { Id, Procedure } from '../text/procedure.ts';
+import { bareMemoryWatcher, memoryWatcher } from './code-memory.ts';
+import type { Readings } from './reading.ts';
+
+export type LeftAs = 'disconnected' | 'unlocked' | 'unplugged' | 'fitted' | 'codes' | 'repair';
+
+/** What a path can leave at a `stop`. */
+export interface Left {
+  /** Of the `stop`. */
+  readonly index: number;
+  readonly id: Id;
+  readonly as: LeftAs;
+  /** Whether every path to this stop leaves it so. */
+  readonly always: boolean;
+}
+
+/** What the paths to each `stop` leave as it is. */
+export function* whatIsLeft(
+  procedure: Procedure,
+  graph: StepGraph,
+  readings: Readings,
+  bounds: Bounds,
+): Work<readonly Left[]> {
+  if (!graph.steps.some((step) => step.verb === 'stop')) return [];
+  const left: Left[] = [];
+  function* collect<S>(id: Id, watcher: Watcher<S>, as: (state: S) => LeftAs | null): Work<void> {
+    const { arrivals } = yield* explore(graph, watcher, bounds);
+    for (const [index, step] of graph.steps.entries()) {
+      if (step.verb !== 'stop') continue;
+      const states = (arrivals[index] ?? []).map(({ state }) => as(state));
+      for (const one of new Set(states))
+        if (one !== null) left.push({ index, id, as: one, always: states.every((other) => other === one) });
+    }
+  }
+  for (const id of procedure.sources.keys())
+    yield* collect(id, sourceItem(id), (connected) => (connected ? null : 'disconnected'));
+  for (const id of procedure.connectors.keys())
+    yield* collect(id, connectorItem(id), (hardware) => {
+      const state = stateOf(hardware, id);
+      return state === 'mated' ? null : state;
+    });
+  for (const id of procedure.loads.keys())
+    yield* collect(id, loadItem(id), (at) => (at === null ? null : 'fitted'));
+  for (const [id] of procedure.monitors) {
+    const loops = [...readings.automata.values()].filter(({ loop }) => loop.monitor === id);
+    for (const automaton of loops)
+      yield* collect(id, memoryWatcher(procedure, readings, automaton), ({ stored }) =>
+        stored ? 'codes' : null,
+      );
+    if (loops.length === 0) yield* collect(id, bareMemoryWatcher(id), (stored) => (stored ? 'codes' : null));
+  }
+  for (const id of replacedIn(procedure))
+    yield* collect(id, repairWatcher(procedure, id), ({ pending }) => (pending ? 'repair' : null));
+  for (const [id, loop] of procedure.loops)
+    yield* collect(id, openedLoopWatcher(loop), ({ pending }) => (pending ? 'repair' : null));
+  return merged(left);
+}
+
+function connectorItem(id: Id): Watcher<typeof hardwareAtStart> {
+  const cone = { connectors: new Set([id]) };
+  return {
+    watches: id,
+    start: hardwareAtStart,
+    key: (hardware) => hardwareKey({ ...hardware, loads: new Map() }),
+    step: (hardware, step) => hardwareAfter(hardware, step, cone),
+  };
+}
+
+/** A monitor's memory is watched by loop: what one of them leaves, the monitor leaves. */
+function merged(left: readonly Left[]): readonly Left[] {
+  const known = new Map<string, Left>();
+  for (const one of left) {
+    const key = `${one.index} ${one.id} ${one.as}`;
+    known.set(key, { ...one, always: one.always || known.get(key)?.always === true });
+  }
+  return [...known.values()].sort((a, b) => a.index - b.index);
+}

@@ -1,0 +1,129 @@
+import { loadsAt, stateOf } from '../bench/hardware.ts';
+import type { ConnectorState, Hardware } from '../bench/hardware.ts';
+import type { Element, Network, PartModel } from '../circuit/circuit.ts';
+import type { Span } from '../quantity/span.ts';
+import type { Connector, Id, Loop, Part, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';
+
+/** A loop as it stands on the bench, seen from the terminals of its monitor. */
+export interface LoopNetwork {
+  readonly network: Network;
+  readonly probes: readonly [string, string];
+}
+
+type Pair = readonly [string, string];
+
+/**
+ * Compiles a loop into a network of two-terminal elements. Terminals are nodes named as in the file, `K30.monitor.1`.
+ * null where a value in it could not be read.
+ */
+export function loopNetwork(procedure: Procedure, loop: Loop, hardware: Hardware): LoopNetwork | null {
+  if (loop.monitor === null || !loop.complete) return null;
+  const probes: Pair = [`${loop.monitor}.${loop.id}.1`, `${loop.monitor}.${loop.id}.2`];
+  const network: Element[] = [];
+  let near = probes;
+  for (const { kind, id } of loop.elements) {
+    const built =
+      kind === 'connector'
+        ? connectorElements(procedure, loop, id, hardware, near)
+        : partElements(procedure, id, near);
+    if (built === null) return null;
+    network.push(...built.elements);
+    near = built.far;
+  }
+  return { network, probes };
+}
+
+interface Built {
+  readonly elements: readonly Element[];
+  readonly far: Pair;
+}
+
+function partElements(procedure: Procedure, id: Id, near: Pair): Built | null {
+  const part = procedure.parts.get(id);
+  const model = part === undefined ? null : modelOf(part);
+  if (part === undefined || model === null) return null;
+  if (part.form === 'end') return { elements: [{ id, between: near, part: model }], far: near };
+  const far: Pair = [`${near[0]}>${id}`, `${near[1]}>${id}`];
+  const elements = [
+    { id: `${id}.1`, between: [near[0], far[0]], part: model },
+    { id: `${id}.2`, between: [near[1], far[1]], part: model },
+  ] as const;
+  return { elements, far };
+}
+
+function connectorElements(
+  procedure: Procedure,
+  loop: Loop,
+  id: Id,
+  hardware: Hardware,
+  near: Pair,
+): Built | null {
+  const connector = procedure.connectors.get(id);
+  const pins = loop.pins.get(id);
+  if (connector === undefined || pins === undefined || connector.contact === null) return null;
+  const monitorSide: Pair = [`${id}.monitor.${pins[0]}`, `${id}.monitor.${pins[1]}`];
+  const endSide: Pair = [`${id}.end.${pins[0]}`, `${id}.end.${pins[1]}`];
+  const elements: Element[] = [join(near[0], monitorSide[0]), join(near[1], monitorSide[1])];
+  if (stateOf(hardware, id) !== 'unplugged') {
+    const contact: PartModel = { kind: 'stated', resistance: connector.contact };
+    elements.push({ id: `${id}.contact.${pins[0]}`, between: [monitorSide[0], endSide[0]], part: contact });
+    elements.push({ id: `${id}.contact.${pins[1]}`, between: [monitorSide[1], endSide[1]], part: contact });
+  }
+  const sides = { monitor: monitorSide, end: endSide };
+  const bar = barElement(procedure, connector, pins, sides, hardware);
+  if (bar === null) return null;
+  elements.push(...bar);
+  for (const [load, place] of hardware.loads) {
+    if (!sitsIn(place, loop, id)) continue;
+    const resistance = procedure.loads.get(load)?.resistance ?? null;
+    if (resistance === null) return null;
+    elements.push({ id: load, between: sides[place.side], part: { kind: 'stated', resistance } });
+  }
+  return { elements, far: endSide };
+}
+
+function sitsIn(place: Place, loop: Loop, connector: Id): boolean {
+  return place.connector === connector && place.loop === loop.id;
+}
+
+/** The bar's element where it is closed and bridges both pins of the loop; none where it is open; null: unreadable. */
+function barElement(
+  procedure: Procedure,
+  connector: Connector,
+  pins: Pair,
+  sides: Readonly<Record<Side, Pair>>,
+  hardware: Hardware,
+): readonly Element[] | null {
+  const bar = connector.shortingBar;
+  if (bar === null || !bridges(bar, pins)) return [];
+  if (!barIsClosed(procedure, connector, hardware)) return [];
+  if (bar.resistance === null) return null;
+  const part: PartModel = { kind: 'stated', resistance: bar.resistance };
+  return [{ id: `${connector.id}.shorting-bar`, between: sides[bar.side], part }];
+}
+
+function bridges(bar: ShortingBar, pins: Pair): boolean {
+  return bar.pins === null || (pins.includes(bar.pins[0]) && pins.includes(bar.pins[1]));
+}
+
+const reach: Readonly<Record<ConnectorState, number>> = { mated: 0, unlocked: 1, unplugged: 2 };
+
+/** Closed when the connector is at or beyond the state that closes it, and no adapter on its side holds it open. */
+export function barIsClosed(procedure: Procedure, connector: Connector, hardware: Hardware): boolean {
+  const bar = connector.shortingBar;
+  if (bar === null || reach[stateOf(hardware, connector.id)] < reach[bar.closes]) return false;
+  const there = loadsAt(hardware, connector.id, bar.side);
+  return !there.some((load) => procedure.loads.get(load)?.opensShortingBar === true);
+}
+
+function modelOf(part: Part): PartModel | null {
+  if (part.resistance === null) return null;
+  if ('wire' in part.resistance) return { kind: 'copper-wire', ...part.resistance };
+  return { kind: 'stated', resistance: part.resistance };
+}
+
+const nothing: Span = { least: 0, nominal: 0, most: 0 };
+
+function join(a: string, b: string): Element {
+  return { id: `${a}=${b}`, between: [a, b], part: { kind: 'stated', resistance: nothing } };
+}

@@ -1,0 +1,72 @@
+import type { Watcher } from '../bench/explore.ts';
+import { running } from '../bench/run.ts';
+import { bareMemoryWatcher, memoryWatcher } from '../readings/code-memory.ts';
+import type { Id, Step } from '../text/procedure.ts';
+import type { Ending, Report } from '../bench/explore.ts';
+import type { Finder } from './rule.ts';
+
+/* Codes written down before they can be lost, and cleared before the end. */
+
+export const codesRecordedFinder: Finder = {
+  watch: ({ procedure, circuits }) =>
+    [...procedure.monitors.keys()].map((id) => running(recordedWatcher(id, circuits.feeding(id)))),
+};
+
+function recordedWatcher(id: Id, feeding: readonly Id[]): Watcher<boolean> {
+  return {
+    watches: `whether the codes of ${id} are recorded`,
+    start: false,
+    key: String,
+    step: (recorded, step, report) => {
+      if (step.verb === 'read-codes' && step.monitor === id) return true;
+      if (recorded || !loses(step, id, feeding)) return recorded;
+      const how = step.verb === 'clear-codes' ? 'cleared' : `put at risk by disconnecting ${sourceOf(step)}`;
+      report({
+        rule: 'codes-not-recorded',
+        subject: id,
+        message: `The codes of ${id} are ${how} before they are read: put \`read-codes: ${id}\` first.`,
+      });
+      return true;
+    },
+  };
+}
+
+function loses(step: Step, monitor: Id, feeding: readonly Id[]): boolean {
+  if (step.verb === 'clear-codes') return step.monitor === monitor;
+  return step.verb === 'disconnect' && feeding.includes(step.source);
+}
+
+function sourceOf(step: Step): string {
+  return step.verb === 'disconnect' ? step.source : '';
+}
+
+export const codesClearedFinder: Finder = {
+  watch: ({ procedure, readings }) =>
+    [...procedure.monitors.keys()].flatMap((id) => {
+      const automata = [...readings.automata.values()].filter(({ loop }) => loop.monitor === id);
+      if (automata.length === 0)
+        return [running({ ...bareMemoryWatcher(id), end: endWith(id, (stored) => stored) })];
+      return automata.map((automaton) =>
+        running({
+          ...memoryWatcher(procedure, readings, automaton),
+          end: endWith(id, ({ stored }) => stored),
+        }),
+      );
+    }),
+};
+
+function endWith<S>(monitor: Id, holds: (state: S) => boolean) {
+  return (state: S, step: Step, ending: Ending, report: Report): void => {
+    if (!holds(state) || (step.verb === 'stop' && step.leaves.includes('codes'))) return;
+    const advice =
+      ending === 'stop'
+        ? 'clear them before, or name `codes` in `leaves`'
+        : `put \`clear-codes: ${monitor}\` after the last step that can set one`;
+    report({
+      rule: 'codes-not-cleared',
+      ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
+      subject: monitor,
+      message: `The procedure ends here with codes in the memory of ${monitor}: ${advice}.`,
+    });
+  };
+}

@@ -1,0 +1,108 @@
+import { leadsAstray } from '../bench/graph.ts';
+import type { Edge, StepGraph } from '../bench/graph.ts';
+import type { Hops } from '../bench/trace.ts';
+import { shortestPath } from '../bench/shortest-path.ts';
+import { strongComponents } from '../bench/strong-components.ts';
+import type { Step } from '../text/procedure.ts';
+import type { Context, Finder, Seen } from './rule.ts';
+
+/* Where the steps lead, whatever the bench: reached or not, to an end or not, round and round or not. */
+
+export const unreachableFinder: Finder = { check: unreachable };
+export const endlessFinder: Finder = { check: endless };
+export const repeatsFinder: Finder = { check: repeats };
+
+function unreachable({ graph, reached }: Context): readonly Seen[] {
+  if (graph.steps.some((_, index) => reached[index] === true && leadsAstray(graph, index))) return [];
+  return graph.steps.flatMap((step, index) =>
+    reached[index] === true || step.verb === 'broken'
+      ? []
+      : [{ index, issue: { rule: 'unreachable', message: 'No path leads to this step.' } }],
+  );
+}
+
+function endless({ graph, reached }: Context): readonly Seen[] {
+  const ends = canEnd(graph);
+  const entered = (index: number): boolean =>
+    index === 0 ||
+    graph.edges.some(
+      (edges, from) => reached[from] === true && ends[from] === true && edges.some(({ to }) => to === index),
+    );
+  return graph.steps.flatMap((_, index) =>
+    reached[index] === true && ends[index] !== true && entered(index)
+      ? [
+          {
+            index,
+            issue: {
+              rule: 'endless',
+              message: 'From this step on no path leads to an end of the procedure.',
+            },
+            hops: shortestPath(graph, index),
+          },
+        ]
+      : [],
+  );
+}
+
+/** By step: whether some path from it ends. A step whose ways out are not all known may end. */
+function canEnd(graph: StepGraph): readonly boolean[] {
+  const ends = graph.steps.map((_, index) => leadsAstray(graph, index));
+  const before: number[][] = graph.steps.map(() => []);
+  for (const [from, edges] of graph.edges.entries())
+    for (const { to } of edges) {
+      if (to === 'end') ends[from] = true;
+      else if (to !== null) before[to]?.push(from);
+    }
+  const waiting = ends.flatMap((end, index) => (end ? [index] : []));
+  for (let index = waiting.pop(); index !== undefined; index = waiting.pop())
+    for (const from of before[index] ?? []) {
+      if (ends[from] === true) continue;
+      ends[from] = true;
+      waiting.push(from);
+    }
+  return ends;
+}
+
+function repeats({ graph, reached }: Context): readonly Seen[] {
+  const kept = (index: number): boolean => reached[index] === true && !changes(graph.steps[index]);
+  const successors = graph.edges.map((edges, index) =>
+    kept(index) ? edges.flatMap(({ to }) => (typeof to === 'number' && kept(to) ? [to] : [])) : [],
+  );
+  return strongComponents(successors).flatMap((component): Seen[] => {
+    const members = new Set(component);
+    const first = Math.min(...component);
+    const cycles = component.length > 1 || (successors[first] ?? []).includes(first);
+    if (!cycles) return [];
+    const { hops, repeatsFrom } = roundTrip(graph, first, members);
+    const message =
+      'From this step a path comes back to it without inspecting, replacing or doing anything: ' +
+      'the second time round nothing can read differently.';
+    return [{ index: first, issue: { rule: 'repeats', message }, hops, repeatsFrom }];
+  });
+}
+
+/** Whether the step can bring something new: what was seen or done by hand may differ each time. */
+function changes(step: Step | undefined): boolean {
+  return step?.verb === 'do' || step?.verb === 'inspect' || step?.verb === 'replace';
+}
+
+function roundTrip(
+  graph: StepGraph,
+  first: number,
+  members: ReadonlySet<number>,
+): { hops: Hops; repeatsFrom: number } {
+  const there = shortestPath(graph, first);
+  const round = shortestCycle(graph, first, members);
+  return { hops: [...there.slice(0, -1), ...round], repeatsFrom: there.length - 1 };
+}
+
+function shortestCycle(graph: StepGraph, first: number, members: ReadonlySet<number>): Hops {
+  const within = (_: number, edge: Edge): boolean => typeof edge.to === 'number' && members.has(edge.to);
+  const starts = (graph.edges[first] ?? []).filter((edge) => within(first, edge));
+  const rounds = starts.map((edge): Hops => {
+    const onward =
+      edge.to === first ? [] : shortestPath(graph, first, typeof edge.to === 'number' ? edge.to : 0, within);
+    return [{ index: first, by: edge }, ...onward.slice(0, -1)];
+  });
+  return rounds.reduce((best, round) => (round.length < best.length ? round : best), rounds[0] ?? []);
+}

@@ -1,0 +1,48 @@
+import { example, giveBackOpened, makeSafe } from './examples.ts';
+import { halfOpenFinder } from './half-open-watch.ts';
+import type { Rule } from './rule.ts';
+
+export const halfOpen: Rule = {
+  name: 'half-open',
+  severity: 'error',
+  stage: 'order',
+  meaning: 'Power returns to a live circuit that is open or loaded, and the step has no warning.',
+  why: 'With a stage unplugged or a load in its place, power may come back only on purpose, and with everybody clear of the stage.',
+  source: 'common practice',
+  finder: halfOpenFinder,
+  examples: {
+    triggers: example(
+      'the battery comes back with the lamp in the place of the stage',
+      `${makeSafe}
+- unplug: K30
+- fit: bench-lamp
+  at: K30.monitor
+- reconnect: battery
+- ignition: on
+- read: driver-loop
+- ignition: off
+- disconnect: battery
+- wait: 3 min
+- remove: bench-lamp
+- plug: K30
+${giveBackOpened}`,
+    ),
+    passes: example(
+      'the same with a warning on the step',
+      `${makeSafe}
+- unplug: K30
+- fit: bench-lamp
+  at: K30.monitor
+- reconnect: battery
+  warning: Nobody in front of the airbag while power comes back.
+- ignition: on
+- read: driver-loop
+- ignition: off
+- disconnect: battery
+- wait: 3 min
+- remove: bench-lamp
+- plug: K30
+${giveBackOpened}`,
+    ),
+  },
+};

@@ -1,0 +1,148 @@
+import type { Watcher } from '../bench/explore.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey, loadsAt, stateOf } from '../bench/hardware.ts';
+import type { ConnectorState, Hardware } from '../bench/hardware.ts';
+import { connectedAfter, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
+import type { Issue } from '../bench/issue.ts';
+import { isPowered, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
+import type { Power } from '../bench/power.ts';
+import { running } from '../bench/run.ts';
+import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
+import type { Finder } from './rule.ts';
+import { listed } from './words.ts';
+
+/* What cannot be done on the bench as a path leaves it. Each thing acted on is watched alone. */
+
+export const impossibleFinder: Finder = {
+  watch: ({ procedure, circuits }) => [
+    ...[...procedure.connectors.keys()].map((id) => running(connectorWatcher(procedure, id))),
+    ...[...procedure.loads.keys()].map((id) => running(loadWatcher(id))),
+    ...[...procedure.sources.keys()].map((id) => running(sourceWatcher(id))),
+    ...[...procedure.monitors.keys()]
+      .filter((id) => circuits.feeding(id).length > 0)
+      .map((id) => running(monitorWatcher(procedure, id, circuits.feeding(id)))),
+  ],
+};
+
+function impossible(subject: Id, message: string): Issue {
+  return { rule: 'impossible', subject, message };
+}
+
+function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
+  const cone = { connectors: new Set([id]) };
+  return {
+    watches: `${id} and the loads on it`,
+    start: hardwareAtStart,
+    key: hardwareKey,
+    step: (hardware, step, report) => {
+      for (const issue of connectorIssues(procedure, id, hardware, step)) report(issue);
+      return hardwareAfter(hardware, step, cone);
+    },
+  };
+}
+
+function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step: Step): readonly Issue[] {
+  const state = stateOf(hardware, id);
+  if (step.verb === 'unlock' || step.verb === 'unplug' || step.verb === 'plug') {
+    if (step.connector !== id) return [];
+    const reason = refusal(step.verb, state) ?? obstruction(step.verb, loadsAt(hardware, id));
+    return reason === null ? [] : [impossible(id, `${id} ${reason}.`)];
+  }
+  const fitting = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
+  if ((step.verb !== 'fit' && step.verb !== 'move') || fitting?.connector !== id || state === 'unplugged')
+    return [];
+  if (procedure.loads.get(step.load)?.opensShortingBar !== true) return [];
+  return [
+    {
+      ...impossible(
+        step.load,
+        `${step.load} needs the mating face of ${id}, which is ${state}: unplug it first.`,
+      ),
+      underline: step.verb === 'fit' ? 'at' : 'to',
+    },
+  ];
+}
+
+function obstruction(verb: 'unlock' | 'unplug' | 'plug', sitting: readonly Id[]): string | null {
+  if (verb === 'unlock' || sitting.length === 0) return null;
+  return `cannot be ${verb}ged while ${listed(sitting)} sits on it: remove it first`;
+}
+
+function refusal(verb: 'unlock' | 'unplug' | 'plug', state: ConnectorState): string | null {
+  switch (verb) {
+    case 'unlock':
+      return state === 'mated' ? null : `is already ${state} when a path comes here`;
+    case 'unplug':
+      return state === 'unplugged' ? 'is already unplugged when a path comes here' : null;
+    case 'plug':
+      return state === 'mated' ? 'is already mated when a path comes here' : null;
+  }
+}
+
+function loadWatcher(id: Id): Watcher<Place | null> {
+  return {
+    ...loadItem(id),
+    step: (at, step, report) => {
+      const named =
+        (step.verb === 'fit' || step.verb === 'remove' || step.verb === 'move') && step.load === id;
+      if (!named) return at;
+      if (step.verb === 'fit' && at !== null)
+        report(impossible(id, `${id} is still fitted at ${inWords(at)} when a path comes here.`));
+      if (step.verb !== 'fit' && at === null)
+        report(impossible(id, `${id} is not fitted anywhere when a path comes here.`));
+      return placeAfter(at, step, id);
+    },
+  };
+}
+
+function inWords(place: Place): string {
+  return `${place.connector}.${place.side}`;
+}
+
+function sourceWatcher(id: Id): Watcher<boolean> {
+  return {
+    ...sourceItem(id),
+    step: (connected, step, report) => {
+      if ((step.verb !== 'disconnect' && step.verb !== 'reconnect') || step.source !== id) return connected;
+      const after = connectedAfter(connected, step, id);
+      if (after === connected)
+        report(
+          impossible(id, `${id} is already ${after ? 'connected' : 'disconnected'} when a path comes here.`),
+        );
+      return after;
+    },
+  };
+}
+
+function monitorWatcher(procedure: Procedure, id: Id, feeding: readonly Id[]): Watcher<Power> {
+  return {
+    watches: `the power of ${id}`,
+    start: powerAtStart,
+    key: powerKey,
+    step: (power, step, report) => {
+      if (asks(procedure, id, step) && !isPowered(power, feeding))
+        report(impossible(id, `${id} has no power when a path comes here: ${missingPower(power, feeding)}.`));
+      return powerAfter(power, step, feeding);
+    },
+  };
+}
+
+function missingPower(power: Power, feeding: readonly Id[]): string {
+  const off = feeding.every((source) => power.disconnected.includes(source));
+  const causes = [
+    ...(power.ignitionOn ? [] : ['the ignition is off']),
+    ...(off ? [`${listed(feeding)} is disconnected`] : []),
+  ];
+  return listed(causes);
+}
+
+function asks(procedure: Procedure, monitor: Id, step: Step): boolean {
+  switch (step.verb) {
+    case 'read':
+      return step.loops.some((loop) => procedure.loops.get(loop)?.monitor === monitor);
+    case 'read-codes':
+    case 'clear-codes':
+      return step.monitor === monitor;
+    default:
+      return false;
+  }
+}

@@ -1,0 +1,138 @@
+import type { Circuit } from '../bench/circuits.ts';
+import type { Ending, Report, Watcher } from '../bench/explore.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
+import type { Hardware } from '../bench/hardware.ts';
+import { placeAfter, sourceItem } from '../bench/items.ts';
+import { isOff, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
+import type { Power } from '../bench/power.ts';
+import { running } from '../bench/run.ts';
+import type { Id, Place, Step } from '../text/procedure.ts';
+import type { Context, Finder, Seen } from './rule.ts';
+import { listed } from './words.ts';
+
+/* What a path leaves behind where it ends: sources taken away, connectors not mated, loads fitted. */
+
+export const leftBehindFinder: Finder = {
+  check: leavesWithoutNeed,
+  watch: (context) => [
+    ...[...context.procedure.sources.keys()].map((id) => running(sourceWatcher(id))),
+    ...[...context.procedure.connectors.keys()].map((id) => running(connectorWatcher(context, id))),
+    ...[...context.procedure.loads.keys()].map((id) => running(loadWatcher(context, id))),
+  ],
+};
+
+/** Reports what is left at an end, unless a `stop` says that it may stay. */
+function leave(step: Step, ending: Ending, subject: Id, left: string, report: Report): void {
+  if (ending === 'finished')
+    report({
+      rule: 'not-restored',
+      subject,
+      message: `The procedure ends here with ${left}: restore it before.`,
+    });
+  else if (step.verb === 'stop' && !step.leaves.includes(subject))
+    report({
+      rule: 'not-restored',
+      severity: 'warning',
+      subject,
+      message: `This stop leaves ${left}: restore it before, or name it in \`leaves\` so that the card says so.`,
+    });
+}
+
+/** A live circuit that is open or loaded under power is an error at any end, named in `leaves` or not. */
+function leaveLive(subject: Id, left: string, live: readonly Circuit[], report: Report): void {
+  const stages = listed([...new Set(live.flatMap((circuit) => circuit.liveParts))]);
+  report({
+    rule: 'not-restored',
+    subject,
+    message: `The procedure ends here with ${left} and power on ${stages}: take the source away first.`,
+  });
+}
+
+function sourceWatcher(id: Id): Watcher<boolean> {
+  return {
+    ...sourceItem(id),
+    end: (connected, step, ending, report) => {
+      if (!connected) leave(step, ending, id, `${id} disconnected`, report);
+    },
+  };
+}
+
+/** What `leaves` names although no path leaves it so: the card must not say so. */
+function leavesWithoutNeed(context: Context): readonly Seen[] {
+  return context.graph.steps.flatMap((step, index) => {
+    if (step.verb !== 'stop' || context.reached[index] !== true) return [];
+    const left = context.left.filter((one) => one.index === index);
+    const isLeft = (name: Id): boolean => left.some(({ id, as }) => id === name || as === name);
+    return step.leaves
+      .filter((name) => !isLeft(name))
+      .map((name): Seen => ({
+        index,
+        issue: {
+          rule: 'not-restored',
+          severity: 'warning',
+          subject: name,
+          underline: 'leaves',
+          message: `\`leaves\` names ${name}, but no path leaves it here: take it out.`,
+        },
+      }));
+  });
+}
+
+interface PoweredHardware {
+  readonly power: Power;
+  readonly hardware: Hardware;
+}
+
+function connectorWatcher(context: Context, id: Id): Watcher<PoweredHardware> {
+  const live = context.circuits.live.filter((circuit) =>
+    circuit.loop.elements.some((element) => element.id === id),
+  );
+  const sources = [...new Set(live.flatMap((circuit) => circuit.sources))];
+  const cone = { connectors: new Set([id]) };
+  return {
+    watches: `${id} and the power of its circuits`,
+    start: { power: powerAtStart, hardware: hardwareAtStart },
+    key: ({ power, hardware }) => `${powerKey(power)}/${hardwareKey({ ...hardware, loads: new Map() })}`,
+    step: (state, step) => {
+      const power = powerAfter(state.power, step, sources);
+      const hardware = hardwareAfter(state.hardware, step, cone);
+      return power === state.power && hardware === state.hardware ? state : { power, hardware };
+    },
+    end: ({ power, hardware }, step, ending, report) => {
+      const state = hardware.connectors.get(id);
+      if (state === undefined) return;
+      const powered = live.filter((circuit) => circuit.sources.some((source) => !isOff(power, source)));
+      if (powered.length > 0) leaveLive(id, `${id} ${state}`, powered, report);
+      else leave(step, ending, id, `${id} ${state}`, report);
+    },
+  };
+}
+
+interface PoweredLoad {
+  readonly power: Power;
+  readonly at: Place | null;
+}
+
+function loadWatcher(context: Context, id: Id): Watcher<PoweredLoad> {
+  const sources = [...new Set(context.circuits.live.flatMap((circuit) => circuit.sources))];
+  return {
+    watches: `the place of ${id} and the power of the circuits`,
+    start: { power: powerAtStart, at: null },
+    key: ({ power, at }) =>
+      `${powerKey(power)}/${at === null ? '' : `${at.connector}.${at.side}.${at.loop ?? ''}`}`,
+    step: (state, step) => {
+      const power = powerAfter(state.power, step, sources);
+      const at = placeAfter(state.at, step, id);
+      return power === state.power && at === state.at ? state : { power, at };
+    },
+    end: ({ power, at }, step, ending, report) => {
+      if (at === null) return;
+      const left = `${id} fitted at ${at.connector}.${at.side}`;
+      const powered = context.circuits.live.filter(
+        (circuit) => circuit.loop.id === at.loop && circuit.sources.some((source) => !isOff(power, source)),
+      );
+      if (powered.length > 0) leaveLive(id, left, powered, report);
+      else leave(step, ending, id, left, report);
+    },
+  };
+}

@@ -1,0 +1,57 @@
+import type { Circuits } from '../bench/circuits.ts';
+import type { Run } from '../bench/run.ts';
+import type { StepGraph } from '../bench/graph.ts';
+import type { Issue } from '../bench/issue.ts';
+import type { Hops } from '../bench/trace.ts';
+import type { Left } from '../readings/left.ts';
+import type { Readings } from '../readings/reading.ts';
+import type { Severity } from '../text/finding.ts';
+import type { Procedure } from '../text/procedure.ts';
+
+/** All that a rule may look at. */
+export interface Context {
+  readonly procedure: Procedure;
+  readonly graph: StepGraph;
+  readonly circuits: Circuits;
+  readonly readings: Readings;
+  /** What the paths to each `stop` leave as it is. */
+  readonly left: readonly Left[];
+  /** By step: whether some path reaches it. */
+  readonly reached: readonly boolean[];
+}
+
+/** An issue that no path is needed to see: about a step, or about a place of its own. */
+export interface Seen {
+  readonly issue: Issue;
+  readonly index?: number;
+  readonly hops?: Hops;
+  /** For a cycle: index of the hop that the path returns to. */
+  readonly repeatsFrom?: number;
+}
+
+/** What looks for the issues of one rule, or of several that share their automaton. */
+export interface Finder {
+  readonly watch?: (context: Context) => readonly Run[];
+  readonly check?: (context: Context) => readonly Seen[];
+}
+
+export interface Example {
+  /** What the example shows, in a few words. */
+  readonly shows: string;
+  readonly text: string;
+}
+
+/** A rule with its name and what people need to know of it. */
+export interface Rule {
+  readonly name: string;
+  readonly severity: Severity;
+  readonly stage: 'windows' | 'order';
+  /** One line. */
+  readonly meaning: string;
+  readonly why: string;
+  /** A published source, or `common practice`. */
+  readonly source: string;
+  readonly finder: Finder;
+  /** One that it finds something in, and one, as close to it as can be, where it does not. */
+  readonly examples: { readonly triggers: Example; readonly passes: Example };
+}

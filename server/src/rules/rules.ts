@@ -1,0 +1,53 @@
+import { liveTouch } from './live-touch.ts';
+import { shortWait } from './short-wait.ts';
+import { halfOpen } from './half-open.ts';
+import { ignitionFirst } from './ignition-first.ts';
+import { unfedCircuit } from './unfed-circuit.ts';
+import { unfedMonitor } from './unfed-monitor.ts';
+import { noWait } from './no-wait.ts';
+import { inNoCircuit } from './in-no-circuit.ts';
+import { handsInText } from './hands-in-text.ts';
+import { waitWithoutEffect } from './wait-without-effect.ts';
+import { impossible } from './impossible.ts';
+import { uncovered } from './uncovered.ts';
+import { unreachable } from './unreachable.ts';
+import { endless } from './endless.ts';
+import { repeats } from './repeats.ts';
+import { notRestored } from './not-restored.ts';
+import { codesNotRecorded } from './codes-not-recorded.ts';
+import { codesNotCleared } from './codes-not-cleared.ts';
+import { repairNotVerified } from './repair-not-verified.ts';
+import { loopNotVerified } from './loop-not-verified.ts';
+import { windowDiffers } from './window-differs.ts';
+import { windowUndefined } from './window-undefined.ts';
+import { expectExcludesGood } from './expect-excludes-good.ts';
+import { tooManyStates } from './too-many-states.ts';
+import type { Rule } from './rule.ts';
+
+/** Every rule, in the order in which they are listed for people. */
+export const rules: readonly Rule[] = [
+  liveTouch,
+  shortWait,
+  halfOpen,
+  ignitionFirst,
+  unfedCircuit,
+  unfedMonitor,
+  noWait,
+  inNoCircuit,
+  handsInText,
+  waitWithoutEffect,
+  impossible,
+  uncovered,
+  unreachable,
+  endless,
+  repeats,
+  notRestored,
+  codesNotRecorded,
+  codesNotCleared,
+  repairNotVerified,
+  loopNotVerified,
+  windowDiffers,
+  windowUndefined,
+  expectExcludesGood,
+  tooManyStates,
+];

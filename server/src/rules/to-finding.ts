@@ -1,0 +1,81 @@
+import type { StepGraph } from '../bench/graph.ts';
+import type { Reported } from '../bench/explore.ts';
+import type { Issue } from '../bench/issue.ts';
+import { pathInWords, stepAt, traceOf } from '../bench/trace.ts';
+import type { Hops } from '../bench/trace.ts';
+import type { Seen } from './rule.ts';
+import type { Finding, Severity, Stage, Trace } from '../text/finding.ts';
+import type { Procedure } from '../text/procedure.ts';
+import type { Where } from '../text/where.ts';
+
+/** What the making of findings needs to know of the procedure and its rules. */
+export interface Naming {
+  readonly procedure: Procedure;
+  readonly graph: StepGraph;
+  readonly keys: readonly string[];
+  readonly severityOf: (rule: string) => Severity;
+  readonly stageOf: (rule: string) => Stage;
+}
+
+/** An issue with the path to it, from an automaton. Several may stand for one finding. */
+export function fromReported(naming: Naming, { issue, index, hops }: Reported): Finding {
+  return finding(naming, issue, index, hops);
+}
+
+export function fromSeen(naming: Naming, { issue, index, hops, repeatsFrom }: Seen): Finding {
+  return finding(naming, issue, index ?? null, hops ?? null, repeatsFrom);
+}
+
+function finding(
+  naming: Naming,
+  issue: Issue,
+  index: number | null,
+  hops: Hops | null,
+  repeatsFrom?: number,
+): Finding {
+  const { procedure, graph } = naming;
+  const step = index === null ? undefined : stepAt(procedure, graph, index);
+  const trace = hops === null || hops.length === 0 ? null : traceOf(procedure, graph, hops);
+  return {
+    rule: issue.rule,
+    severity: issue.severity ?? naming.severityOf(issue.rule),
+    stage: naming.stageOf(issue.rule),
+    message: issue.message + byPath(trace),
+    at: placeOf(naming, issue, index),
+    ...(step === undefined ? {} : { step }),
+    ...(issue.subject === undefined ? {} : { subject: issue.subject }),
+    related: issue.related ?? [],
+    ...(trace === null ? {} : { trace: { ...trace, ...(repeatsFrom === undefined ? {} : { repeatsFrom }) } }),
+    key: [issue.rule, index === null ? '' : (naming.keys[index] ?? ''), issue.subject ?? ''].join('/'),
+  };
+}
+
+function byPath(trace: Trace | null): string {
+  return trace === null || trace.hops.length < 2 ? '' : ` Path: ${pathInWords(trace)}.`;
+}
+
+function placeOf({ procedure, graph }: Naming, issue: Issue, index: number | null): Where {
+  const { file } = procedure;
+  if (issue.place !== undefined) return { file, ...issue.place };
+  const step = index === null ? undefined : graph.steps[index];
+  if (step === undefined) return { file, path: ['steps'], part: 'key' };
+  const key = issue.underline ?? step.verb;
+  return { file, path: [...step.path, key], part: key === 'outcomes' ? 'key' : 'value' };
+}
+
+/** One finding for one rule, step and subject: the gravest, then the one with the shortest path. */
+export function onePerSubject(findings: readonly Finding[]): readonly Finding[] {
+  const best = new Map<string, Finding>();
+  for (const one of findings) {
+    const other = best.get(one.key);
+    if (other === undefined || isPreferred(one, other)) best.set(one.key, one);
+  }
+  return [...best.values()];
+}
+
+const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
+
+function isPreferred(one: Finding, other: Finding): boolean {
+  if (one.severity !== other.severity) return gravity[one.severity] < gravity[other.severity];
+  return (one.trace?.hops.length ?? 0) < (other.trace?.hops.length ?? 0);
+}

@@ -1,0 +1,77 @@
+import { classesRequired } from '../readings/classes.ts';
+import type { OutcomeName, ReadingClass } from '../text/finding.ts';
+import type { Id, Outcome, Step } from '../text/procedure.ts';
+import type { Context, Finder, Seen } from './rule.ts';
+import { listed } from './words.ts';
+
+/* Outcomes that a step can have and does not name: the reader of the card would stand there without a next step. */
+
+export const uncoveredFinder: Finder = { check: uncovered };
+
+function uncovered(context: Context): readonly Seen[] {
+  return context.graph.steps.flatMap((step, index) => {
+    const missing = missingOutcomes(context, step, index);
+    if (missing.length === 0) return [];
+    const names = missing.map((name) => `\`${name}\``);
+    const message = `No outcome covers ${listed(names)}: say where to go then, or add \`else\`.`;
+    return [{ index, issue: { rule: 'uncovered', underline: 'outcomes', message } }];
+  });
+}
+
+function missingOutcomes(context: Context, step: Step, index: number): readonly string[] {
+  switch (step.verb) {
+    case 'inspect':
+      return step.outcomes === null ? [] : notNamed(['ok', 'defect'], step.outcomes);
+    case 'read-codes':
+      return step.outcomes === null ? [] : notNamed(['none', 'stored', 'present'], step.outcomes);
+    case 'read':
+      return step.outcomes === null ? [] : missingClasses(context, step, step.outcomes, index);
+    default:
+      return [];
+  }
+}
+
+function notNamed(required: readonly OutcomeName[], outcomes: readonly Outcome[]): readonly OutcomeName[] {
+  const names = new Set(outcomes.map(({ name }) => name));
+  return names.has('else') ? [] : required.filter((name) => !names.has(name));
+}
+
+function missingClasses(
+  context: Context,
+  step: Step & { verb: 'read' },
+  outcomes: readonly Outcome[],
+  index: number,
+): readonly string[] {
+  const shared = outcomes.filter(({ of }) => of === undefined).map(({ name }) => name);
+  if (shared.includes('else')) return [];
+  const [only] = step.loops;
+  if (step.loops.length === 1 && only !== undefined) return missingOf(context, index, only, shared) ?? [];
+  const byLoop = step.loops.map((loop) => {
+    const own = outcomes.filter(({ of }) => of === loop).map(({ name }) => name);
+    return { loop, missing: missingOf(context, index, loop, own) };
+  });
+  if (byLoop.some(({ missing }) => missing === null || missing.length === 0)) return [];
+  const apart = byLoop.flatMap(({ loop, missing }) =>
+    (missing ?? [])
+      .filter((name) => !(name === 'within' && shared.includes('within')))
+      .map((name) => `${loop}: ${name}`),
+  );
+  return apart;
+}
+
+/** The classes of one loop's reading that none of the names covers; null where its window is not known. */
+function missingOf(
+  context: Context,
+  index: number,
+  loop: Id,
+  names: readonly OutcomeName[],
+): readonly ReadingClass[] | null {
+  const reading = context.readings.readings.find((one) => one.index === index && one.loop.id === loop);
+  const accepted = reading?.accepted ?? null;
+  const monitor = reading?.monitor;
+  if (reading === undefined || reading.good.length === 0 || accepted === null || monitor === undefined)
+    return null;
+  const covered = (one: ReadingClass): boolean =>
+    names.includes(one) || names.includes('else') || (one !== 'within' && names.includes('outside'));
+  return classesRequired(accepted, monitor).filter((one) => !covered(one));
+}

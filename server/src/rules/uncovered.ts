@@ -1,0 +1,35 @@
+import { example } from './examples.ts';
+import { uncoveredFinder } from './uncovered-check.ts';
+import type { Rule } from './rule.ts';
+
+export const uncovered: Rule = {
+  name: 'uncovered',
+  severity: 'error',
+  stage: 'order',
+  meaning: 'A step with outcomes that leaves out one that can happen.',
+  why: 'The reader would see something on the display that the card does not know.',
+  source: 'IEC/IEEE 82079-1 (from memory): state what to expect and what to do then',
+  finder: uncoveredFinder,
+  examples: {
+    triggers: example(
+      'nothing is said of an open loop',
+      `
+- ignition: on
+- read-codes: control-unit
+- clear-codes: control-unit
+- read: driver-loop
+  outcomes: { below: next, within: next, above: next }
+`,
+    ),
+    passes: example(
+      '`else` covers the rest',
+      `
+- ignition: on
+- read-codes: control-unit
+- clear-codes: control-unit
+- read: driver-loop
+  outcomes: { within: next, else: next }
+`,
+    ),
+  },
+};

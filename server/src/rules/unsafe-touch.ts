@@ -1,0 +1,211 @@
+import { isOff, powerAtStart, powerKey, switching } from '../bench/power.ts';
+import type { Power } from '../bench/power.ts';
+import { running } from '../bench/run.ts';
+import type { Circuit } from '../bench/circuits.ts';
+import { owedByAll } from '../bench/owed.ts';
+import { touchesOf } from '../bench/touch.ts';
+import type { Touch } from '../bench/touch.ts';
+import type { Issue } from '../bench/issue.ts';
+import type { Watcher } from '../bench/explore.ts';
+import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
+import { formatWait } from '../quantity/quantity.ts';
+import { listed, whatIsOn } from './words.ts';
+import type { Context, Finder } from './rule.ts';
+
+/*
+ * Hands on a live circuit: safe when every source that feeds it is off and the wait is over. One automaton finds both
+ * causes: a source that is on, and a wait that is still owed.
+ */
+
+export const unsafeTouch: Finder = {
+  watch: (context) => clusters(context).map((cluster) => running(touchWatcher(context, cluster))),
+};
+
+/** Live circuits fed by the very same sources: they owe one wait. */
+interface Group {
+  readonly sources: readonly Id[];
+  readonly circuits: readonly Circuit[];
+  /** The whole wait, in seconds. */
+  readonly whole: number;
+}
+
+/** Groups that share a source, directly or through others. */
+interface Cluster {
+  readonly sources: readonly Id[];
+  readonly groups: readonly Group[];
+}
+
+interface State {
+  readonly power: Power;
+  /** By group, in seconds. */
+  readonly owed: readonly number[];
+  /** Sources that count as safe after a finding, a set for each unsafe touch. */
+  readonly excused: readonly (readonly Id[])[];
+  /** Where loads sit, of those on connectors that concern the cluster. */
+  readonly places: ReadonlyMap<Id, Place>;
+  /** All but the wait owed. */
+  readonly base: string;
+}
+
+function touchWatcher(context: Context, cluster: Cluster): Watcher<State> {
+  const whole = cluster.groups.map((group) => group.whole);
+  const start = settled({ power: powerAtStart, owed: whole, excused: [], places: new Map() });
+  return {
+    watches: `the power of ${listed(cluster.sources)}, the wait owed, and the places of the loads`,
+    start,
+    key: (state) => `${state.base}|${state.owed.join()}`,
+    covers: (seen, state) =>
+      seen.base === state.base && seen.owed.every((owed, at) => owed >= (state.owed[at] ?? 0)),
+    step: (state, step, report) => {
+      const unsafe = touchesOf(step, (load) => state.places.get(load)).flatMap((touch) =>
+        judge(context, cluster, state, touch),
+      );
+      for (const { issue } of unsafe) report(issue);
+      const excused = unsafe.length === 0 ? state : excuse(state, unsafe);
+      return moved(context, cluster, switched(cluster, excused, step), step);
+    },
+  };
+}
+
+interface Unsafe {
+  readonly issue: Issue;
+  readonly sources: readonly Id[];
+}
+
+function judge(context: Context, cluster: Cluster, state: State, touch: Touch): readonly Unsafe[] {
+  const concerned = context.circuits.touchedBy(touch.id);
+  const on: Group[] = [];
+  const owing: Group[] = [];
+  let wait = 0;
+  for (const [at, group] of cluster.groups.entries()) {
+    if (!group.circuits.some((circuit) => concerned.includes(circuit))) continue;
+    const judged = group.sources.filter((source) => !state.excused.some((set) => set.includes(source)));
+    if (judged.some((source) => !isOff(state.power, source))) on.push(group);
+    else if (judged.length > 0 && (state.owed[at] ?? 0) > 0) {
+      owing.push(group);
+      wait = Math.max(wait, state.owed[at] ?? 0);
+    }
+  }
+  const found: Unsafe[] = [];
+  if (on.length > 0)
+    found.push({ issue: liveTouch(touch, stages(on, concerned), on, state), sources: sourcesOf(on) });
+  if (owing.length > 0) {
+    const issue = shortWait(context.procedure, touch, stages(owing, concerned), owing, wait);
+    found.push({ issue, sources: sourcesOf(owing) });
+  }
+  return found;
+}
+
+function liveTouch(touch: Touch, live: readonly Id[], groups: readonly Group[], state: State): Issue {
+  return {
+    rule: 'live-touch',
+    subject: touch.id,
+    underline: touch.key,
+    message: `Hands on ${touch.id} while ${listed(live)} can still fire: ${whatIsOn(state.power, sourcesOf(groups))}.`,
+  };
+}
+
+function shortWait(
+  procedure: Procedure,
+  touch: Touch,
+  live: readonly Id[],
+  groups: readonly Group[],
+  wait: number,
+): Issue {
+  const sources = sourcesOf(groups);
+  const whole = formatWait(owedByAll(procedure, sources));
+  const more = formatWait(wait);
+  const rest = more === whole ? 'and no wait stands before it' : `and ${more} of it are still owed`;
+  return {
+    rule: 'short-wait',
+    subject: touch.id,
+    underline: touch.key,
+    message:
+      `Hands on ${touch.id} while ${listed(live)} can still be charged: ` +
+      `after ${listed(sources)} is off the wait is ${whole}, ${rest}.`,
+  };
+}
+
+function stages(groups: readonly Group[], concerned: readonly Circuit[]): readonly Id[] {
+  const circuits = groups.flatMap((group) => group.circuits).filter((circuit) => concerned.includes(circuit));
+  return [...new Set(circuits.flatMap((circuit) => circuit.liveParts))];
+}
+
+function sourcesOf(groups: readonly Group[]): readonly Id[] {
+  return [...new Set(groups.flatMap((group) => group.sources))];
+}
+
+function excuse(state: State, unsafe: readonly Unsafe[]): State {
+  const set = [...new Set(unsafe.flatMap(({ sources }) => sources))].sort();
+  const known = state.excused.some((other) => other.join() === set.join());
+  return known ? state : settled({ ...state, excused: [...state.excused, set].sort() });
+}
+
+function switched(cluster: Cluster, state: State, step: Step): State {
+  if (step.verb === 'wait') return settled({ ...state, owed: waited(cluster, state, step.seconds) });
+  const passed = switching(state.power, step, cluster.sources);
+  const power = passed.at(-1);
+  if (power === undefined) return state;
+  const owed = cluster.groups.map((group, at) =>
+    passed.every((one) => group.sources.every((source) => isOff(one, source)))
+      ? (state.owed[at] ?? 0)
+      : group.whole,
+  );
+  const touched = step.verb === 'disconnect' || step.verb === 'reconnect' ? step.source : null;
+  const excused = touched === null ? [] : state.excused.filter((set) => !set.includes(touched));
+  return settled({ ...state, power, owed, excused });
+}
+
+/** Less than this many seconds owed is nothing but the rounding of sums. */
+const noTime = 1e-6;
+
+function waited(cluster: Cluster, state: State, seconds: number): readonly number[] {
+  return cluster.groups.map((group, at) => {
+    const owed = state.owed[at] ?? 0;
+    const left = group.sources.every((source) => isOff(state.power, source)) ? owed - seconds : owed;
+    return left < noTime ? 0 : left;
+  });
+}
+
+function moved(context: Context, cluster: Cluster, state: State, step: Step): State {
+  if (step.verb !== 'fit' && step.verb !== 'move' && step.verb !== 'remove') return state;
+  const place = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
+  const concerns = place !== null && concernsCluster(context, cluster, place.connector);
+  if (!concerns && !state.places.has(step.load)) return state;
+  const places = new Map(state.places);
+  if (concerns) places.set(step.load, place);
+  else places.delete(step.load);
+  return settled({ ...state, places });
+}
+
+function concernsCluster(context: Context, cluster: Cluster, connector: Id): boolean {
+  const concerned = context.circuits.touchedBy(connector);
+  return cluster.groups.some((group) => group.circuits.some((circuit) => concerned.includes(circuit)));
+}
+
+function settled(state: Omit<State, 'base'>): State {
+  const places = [...state.places].map(([load, place]) => `${load}@${place.connector}`).sort();
+  const excused = state.excused.map((set) => set.join('+'));
+  return { ...state, base: `${powerKey(state.power)}|${excused.join()}|${places.join()}` };
+}
+
+function clusters(context: Context): readonly Cluster[] {
+  const groups = new Map<string, Circuit[]>();
+  for (const circuit of context.circuits.live) {
+    if (circuit.sources.length === 0) continue;
+    const key = circuit.sources.join();
+    groups.set(key, [...(groups.get(key) ?? []), circuit]);
+  }
+  const joined: Cluster[] = [];
+  for (const circuits of groups.values()) {
+    const sources = circuits[0]?.sources ?? [];
+    const group: Group = { sources, circuits, whole: owedByAll(context.procedure, sources) };
+    const sharing = joined.filter((cluster) => cluster.sources.some((source) => sources.includes(source)));
+    for (const cluster of sharing) joined.splice(joined.indexOf(cluster), 1);
+    joined.push({
+      sources: [...new Set([...sharing.flatMap((cluster) => cluster.sources), ...sources])],
+      groups: [...sharing.flatMap((cluster) => cluster.groups), group],
+    });
+  }
+  return joined;
+}

@@ -1,0 +1,54 @@
+import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
+import type { Unverified } from '../bench/verification.ts';
+import { connectorsOf } from '../bench/circuits.ts';
+import type { Ending, Report } from '../bench/explore.ts';
+import { running } from '../bench/run.ts';
+import type { Loop, Step } from '../text/procedure.ts';
+import type { Finder } from './rule.ts';
+
+/* Repairs and opened loops that no good reading has shown to be sound again. */
+
+export const repairVerifiedFinder: Finder = {
+  watch: ({ procedure }) =>
+    replacedIn(procedure).map((id) =>
+      running({
+        ...repairWatcher(procedure, id),
+        end: (state: Unverified, step: Step, ending: Ending, report: Report) => {
+          if (!state.pending || (step.verb === 'stop' && step.leaves.includes('repair'))) return;
+          report({
+            rule: 'repair-not-verified',
+            ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
+            subject: id,
+            message:
+              `${id} has been replaced, and no later reading shows that its loop is sound: ` +
+              'read the loop with everything mated, with an outcome `within`.',
+          });
+        },
+      }),
+    ),
+};
+
+export const loopVerifiedFinder: Finder = {
+  watch: ({ procedure }) =>
+    [...procedure.loops.values()].map((loop) =>
+      running({
+        ...openedLoopWatcher(loop),
+        end: (state: Unverified, step: Step, _ending: Ending, report: Report) => {
+          if (!state.pending || excepted(step, loop)) return;
+          report({
+            rule: 'loop-not-verified',
+            subject: loop.id,
+            message:
+              `A connector of ${loop.id} has been opened, and no reading at the end shows that the loop is sound: ` +
+              'read it with everything mated, with an outcome `within`.',
+          });
+        },
+      }),
+    ),
+};
+
+function excepted(step: Step, loop: Loop): boolean {
+  return (
+    step.verb === 'stop' && ['repair', loop.id, ...connectorsOf(loop)].some((id) => step.leaves.includes(id))
+  );
+}

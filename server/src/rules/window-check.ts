@@ -1,0 +1,169 @@
+import type { GoodOnBench, Reading } from '../readings/reading.ts';
+import { classesShown } from '../readings/classes.ts';
+import { benchInWords } from '../readings/bench-in-words.ts';
+import { hopsTo } from '../bench/explore.ts';
+import { reachable, refTo } from '../bench/graph.ts';
+import type { Edge } from '../bench/graph.ts';
+import { pathInWords, traceOf } from '../bench/trace.ts';
+import type { Related } from '../text/finding.ts';
+import { formatSpan } from '../quantity/quantity.ts';
+import type { Context, Finder, Seen } from './rule.ts';
+
+/* The windows of a step, held against each other and against what the author expects. */
+
+export const windowDiffersFinder: Finder = { check: (context) => byReading(context, differs) };
+export const windowUndefinedFinder: Finder = { check: (context) => byReading(context, undefinedWindow) };
+export const expectExcludesGoodFinder: Finder = { check: expectExcludesGood };
+
+function byReading(
+  context: Context,
+  look: (context: Context, reading: Reading) => Seen | null,
+): readonly Seen[] {
+  return context.readings.readings.flatMap((reading) => look(context, reading) ?? []);
+}
+
+type Side = GoodOnBench & { readonly indication: NonNullable<GoodOnBench['indication']> };
+
+function known(reading: Reading): readonly Side[] {
+  return reading.good.filter((one): one is Side => one.indication !== null);
+}
+
+function isOnlyOpen(one: Side): boolean {
+  return one.indication.value === null;
+}
+
+function isOnlyNumber(one: Side): boolean {
+  return one.indication.value !== null && !one.indication.canBeOpen;
+}
+
+/** A number on one bench and open on another, and the author does not say which. */
+function mixture(reading: Reading): readonly [Side, Side] | null {
+  const sides = known(reading);
+  const number = sides.find(isOnlyNumber);
+  const open = sides.find(isOnlyOpen);
+  return number !== undefined && open !== undefined ? [number, open] : null;
+}
+
+function undefinedWindow(context: Context, reading: Reading): Seen | null {
+  const mixed = mixture(reading);
+  if (mixed === null || expects(context, reading)) return null;
+  const [number, open] = mixed;
+  const message =
+    `A sound ${reading.loop.id} reads a number here when ${benchInWords(number.arrival.state)}, ` +
+    `and open when ${benchInWords(open.arrival.state)}: read it in two steps, or state \`expect\`.`;
+  return seen(context, reading, 'window-undefined', message, mixed);
+}
+
+function differs(context: Context, reading: Reading): Seen | null {
+  const mixed = mixture(reading);
+  if (mixed !== null && !expects(context, reading)) return null;
+  const apart = mixed ?? furthestApart(reading);
+  if (apart === null) return null;
+  const [one, other] = apart;
+  const message =
+    `A sound ${reading.loop.id} reads differently on different paths: ${shownInWords(one)} when ` +
+    `${benchInWords(one.arrival.state)}, ${shownInWords(other)} when ${benchInWords(other.arrival.state)}.`;
+  return seen(context, reading, 'window-differs', message, apart);
+}
+
+/** Two benches whose windows differ by more than the resolution. */
+function furthestApart(reading: Reading): readonly [Side, Side] | null {
+  const resolution = reading.monitor?.resolution ?? 0;
+  const numbers = known(reading).filter((one) => one.indication.value !== null);
+  const [first] = numbers;
+  if (first === undefined) return null;
+  const tolerance = resolution * (1 + 1e-9);
+  for (const bound of ['least', 'most'] as const) {
+    const sorted = numbers.toSorted(
+      (a, b) => (a.indication.value?.[bound] ?? 0) - (b.indication.value?.[bound] ?? 0),
+    );
+    const [low, high] = [sorted[0] ?? first, sorted.at(-1) ?? first];
+    if ((high.indication.value?.[bound] ?? 0) - (low.indication.value?.[bound] ?? 0) > tolerance)
+      return [low, high];
+  }
+  return null;
+}
+
+function expects(context: Context, reading: Reading): boolean {
+  const step = context.graph.steps[reading.index];
+  return step?.verb === 'read' && step.expect !== null;
+}
+
+function expectExcludesGood(context: Context): readonly Seen[] {
+  const soundly = soundlyReached(context);
+  return byReading(context, (_, reading) => {
+    const { accepted, monitor } = reading;
+    if (!expects(context, reading) || accepted === null || monitor === undefined) return null;
+    const resolution = monitor.resolution ?? 0;
+    const judged = known(reading).filter((one) => soundly[reading.index] === true || isTakenApart(one));
+    const excluded = judged.find((one) =>
+      classesShown(one.indication, accepted, resolution).some((shown) => shown !== 'within'),
+    );
+    if (excluded === undefined) return null;
+    const message =
+      `\`expect\` leaves out readings of a sound ${reading.loop.id}, which shows ${shownInWords(excluded)} ` +
+      `when ${benchInWords(excluded.arrival.state)}: a good circuit would be judged faulty.`;
+    return seen(context, reading, 'expect-excludes-good', message, [excluded], 'expect');
+  });
+}
+
+/** Something is out of the circuit, so the rest of it may well be sound whatever brought the reader here. */
+function isTakenApart({ arrival }: Side): boolean {
+  const { connectors, loads } = arrival.state.hardware;
+  return connectors.size > 0 || loads.size > 0;
+}
+
+/** By step: whether a circuit without a fault can come here, by the outcomes that it can show. */
+function soundlyReached(context: Context): readonly boolean[] {
+  return reachable(context.graph, (index, edge) => canBeSound(context, index, edge));
+}
+
+function canBeSound(context: Context, index: number, edge: Edge): boolean {
+  const step = context.graph.steps[index];
+  const outcome = edge.outcome;
+  if (step === undefined || outcome === undefined) return true;
+  if (step.verb === 'inspect') return outcome.name !== 'defect';
+  if (step.verb !== 'read') return true;
+  if (outcome.name === 'else') return true;
+  const loops = outcome.of === undefined ? step.loops : [outcome.of];
+  return loops.every((loop) => {
+    const reading = context.readings.readings.find((one) => one.index === index && one.loop.id === loop);
+    if (reading === undefined || reading.accepted === null) return true;
+    const { accepted, monitor } = reading;
+    const shown = known(reading).flatMap((one) =>
+      classesShown(one.indication, accepted, monitor?.resolution ?? 0),
+    );
+    return shown.some((one) => one === outcome.name || (outcome.name === 'outside' && one !== 'within'));
+  });
+}
+
+function seen(
+  context: Context,
+  reading: Reading,
+  rule: string,
+  message: string,
+  sides: readonly Side[],
+  underline = 'read',
+): Seen {
+  const { procedure, graph } = context;
+  const related = sides.flatMap((side): Related[] => {
+    const trace = traceOf(procedure, graph, hopsTo(side.arrival));
+    const last = graph.steps[reading.index];
+    if (last === undefined) return [];
+    const at = { file: procedure.file, path: refTo(last, procedure.file).path, part: 'value' as const };
+    return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
+  });
+  const hops = sides[0] === undefined ? [] : hopsTo(sides[0].arrival);
+  return {
+    index: reading.index,
+    issue: { rule, subject: reading.loop.id, underline, message, related },
+    hops,
+  };
+}
+
+function shownInWords(one: Side): string {
+  const { value, canBeOpen } = one.indication;
+  if (value === null) return 'open';
+  const number = formatSpan({ ...value }, 'resistance');
+  return canBeOpen ? `${number} or open` : number;
+}

@@ -1,0 +1,51 @@
+import { example, makeSafe } from './examples.ts';
+import { windowUndefinedFinder } from './window-check.ts';
+import type { Rule } from './rule.ts';
+
+export const windowUndefined: Rule = {
+  name: 'window-undefined',
+  severity: 'error',
+  stage: 'windows',
+  meaning: 'A sound circuit reads a number on one path and open on another, and no `expect` says which.',
+  why: 'There is no window that could be printed for the step.',
+  source: 'a consequence of the circuit as written',
+  finder: windowUndefinedFinder,
+  examples: {
+    triggers: example(
+      'the lamp is fitted on one path only',
+      `${makeSafe}
+- unplug: K30
+- inspect: Is a lamp at hand?
+  outcomes: { ok: lamp, defect: power }
+- fit: bench-lamp
+  id: lamp
+  at: K30.monitor
+- reconnect: battery
+  id: power
+  warning: Nobody in front of the airbag while power comes back.
+- ignition: on
+- read: driver-loop
+- ignition: off
+- disconnect: battery
+- stop: Hand over to the workshop lead.
+  leaves: [battery, K30, bench-lamp, repair, codes]
+`,
+    ),
+    passes: example(
+      'the lamp is fitted on every path',
+      `${makeSafe}
+- unplug: K30
+- fit: bench-lamp
+  at: K30.monitor
+- reconnect: battery
+  warning: Nobody in front of the airbag while power comes back.
+- ignition: on
+- read: driver-loop
+- ignition: off
+- disconnect: battery
+- stop: Hand over to the workshop lead.
+  leaves: [battery, K30, bench-lamp, repair, codes]
+`,
+    ),
+  },
+};

@@ -1,0 +1,17 @@
+import type { Power } from '../bench/power.ts';
+import type { Id } from '../text/procedure.ts';
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listed(words: readonly string[]): string {
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/** What keeps these sources from being off: `battery is connected and the ignition is on`. */
+export function whatIsOn(power: Power, sources: readonly Id[]): string {
+  const connected = sources.filter((source) => !power.disconnected.includes(source));
+  return listed([
+    ...connected.map((source) => `${source} is connected`),
+    ...(power.ignitionOn ? ['the ignition is on'] : []),
+  ]);
+}
