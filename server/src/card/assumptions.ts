@@ -1,0 +1,128 @@
+import type { Battery, Id, Procedure } from '../text/procedure.ts';
+import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
+import { valueText } from './drawn.ts';
+import type { CardInput, Fact, Words } from './model.ts';
+import { digitText, listedIds, sourceWords } from './words.ts';
+
+/** What the windows and the order of work rest on: where the vehicle or the bay differs, the card does not hold. */
+export function assumptionsOf(input: CardInput): readonly Fact[] {
+  const { procedure } = input;
+  return [
+    { label: 'Ambient', words: [ambientText(procedure)] },
+    ...waits(input),
+    ...inertStages(procedure),
+    ...instruments(procedure),
+    ...contacts(procedure),
+    ...shortingBars(procedure),
+    ...parts(procedure),
+  ];
+}
+
+function ambientText(procedure: Procedure): string {
+  const text = formatSpan(procedure.ambient, 'temperature');
+  return procedure.ambient.assumed ? `${text} (not stated in the procedure, the usual range)` : text;
+}
+
+function waits(input: CardInput): readonly Fact[] {
+  return input.owed.map(({ source, seconds }) => {
+    const battery = input.procedure.sources.get(source);
+    const from = battery === undefined ? '' : ` (${waitOrigin(battery, seconds)})`;
+    const words: Words =
+      seconds > 0
+        ? [
+            'once it is off, ',
+            { strong: formatWait(seconds) },
+            ` before anyone touches a live circuit${from}`,
+          ]
+        : [{ strong: 'no wait (0 s)' }, ` before anyone touches a live circuit${from}`];
+    return { label: `Wait after ${plainSource(input.procedure, source)}`, words };
+  });
+}
+
+function plainSource(procedure: Procedure, id: Id): string {
+  return sourceWords(procedure, id)
+    .map((piece) => (typeof piece === 'string' ? piece : 'id' in piece ? piece.id : ''))
+    .join('');
+}
+
+function waitOrigin(battery: Battery, seconds: number): string {
+  const { wait, reserve } = battery;
+  const readable = reserve !== null && reserve !== 'unstated';
+  const values = readable
+    ? `${formatSpan(reserve.capacitance, 'capacitance')} from ${formatSpan(reserve.chargedTo, 'voltage')} to ${formatSpan(reserve.safeBelow, 'voltage')} through ${formatSpan(reserve.bleed, 'resistance')}`
+    : '';
+  if (typeof wait === 'number' && wait >= seconds)
+    return readable
+      ? `stated in the procedure; the reserve, ${values}, needs no longer`
+      : 'stated in the procedure';
+  return readable ? `computed from the reserve, ${values}` : 'where it comes from is not known';
+}
+
+function inertStages(procedure: Procedure): readonly Fact[] {
+  const ids = [...procedure.parts.values()]
+    .filter((part) => part.kind === 'initiator' && !part.live)
+    .map(({ id }) => id);
+  if (ids.length === 0) return [];
+  return [
+    {
+      label: 'Taken as inert',
+      words: [
+        ...listedIds(ids, 'and'),
+        ': stated as ',
+        { strong: 'live: false' },
+        ', a part that cannot fire. No rule for live stages was applied to it.',
+      ],
+    },
+  ];
+}
+
+function instruments(procedure: Procedure): readonly Fact[] {
+  return [...procedure.monitors.values()].flatMap((monitor): readonly Fact[] => {
+    const { accuracy, resolution, range } = monitor;
+    const figures = [
+      accuracy === null ? null : `error at most ${formatAccuracy(accuracy, 'resistance')}`,
+      resolution === null ? null : `last digit ${digitText(resolution)}`,
+      range === null ? null : `reads open beyond ${formatQuantity(range.most, 'resistance')}`,
+    ].filter((figure) => figure !== null);
+    return figures.length === 0
+      ? []
+      : [{ label: 'Instrument', words: [{ id: monitor.id }, `: ${figures.join(', ')}`] }];
+  });
+}
+
+/** Connectors with the same contact resistance share a line. */
+function contacts(procedure: Procedure): readonly Fact[] {
+  const byValue = new Map<string, Id[]>();
+  for (const { id, contact } of procedure.connectors.values()) {
+    if (contact === null) continue;
+    const text = formatSpan(contact, 'resistance');
+    byValue.set(text, [...(byValue.get(text) ?? []), id]);
+  }
+  return [...byValue].map(([text, ids]) => ({
+    label: 'Contact resistance',
+    words: [...listedIds(ids, 'and'), `: ${text} each pin`],
+  }));
+}
+
+function shortingBars(procedure: Procedure): readonly Fact[] {
+  return [...procedure.connectors.values()].flatMap(({ id, shortingBar: bar }): readonly Fact[] => {
+    if (bar === null) return [];
+    const pins = bar.pins === null ? '' : `, pins ${bar.pins[0]} and ${bar.pins[1]}`;
+    const value = bar.resistance === null ? '' : `, ${formatSpan(bar.resistance, 'resistance')}`;
+    return [
+      {
+        label: 'Shorting bar',
+        words: [{ id }, `: ${bar.side} side${pins}, closes when ${bar.closes}${value}`],
+      },
+    ];
+  });
+}
+
+function parts(procedure: Procedure): readonly Fact[] {
+  return [...procedure.parts.values()].flatMap((part): readonly Fact[] => {
+    const value = valueText(part);
+    if (value === null) return [];
+    const each = part.form === 'two-conductor' && part.resistance !== null && !('wire' in part.resistance);
+    return [{ label: 'Part', words: [{ id: part.id }, `: ${value}${each ? ' each conductor' : ''}`] }];
+  });
+}

@@ -1,0 +1,122 @@
+import { stepGraph } from '../bench/graph.ts';
+import type { Finding } from '../text/finding.ts';
+import type { Procedure } from '../text/procedure.ts';
+import { assumptionsOf } from './assumptions.ts';
+import { drawLoops } from './drawn.ts';
+import type { CardInput, CardModel, CardStamp, Fact, Remark } from './model.ts';
+import { needsOf } from './needs.ts';
+import { hazardPanel } from './notices.ts';
+import { sectionsOf } from './steps.ts';
+
+/** The card of a procedure: all that is printed, in the order in which it is printed. */
+export function buildCard(input: CardInput): CardModel {
+  const { procedure, draft } = input;
+  return {
+    language: 'en',
+    draft: draft ? 'DRAFT - not checked' : null,
+    form: 'Test procedure card',
+    title: procedure.title,
+    facts: headFacts(procedure),
+    hazard: hazardPanel(draft),
+    job: { heading: 'This job', blanks: ['Vehicle id', 'Job number', 'Name', 'Date'] },
+    needs: { heading: 'What is needed', groups: needsOf(procedure) },
+    drawings: {
+      heading: procedure.loops.size === 1 ? 'The loop' : 'The loops',
+      explanations: [
+        'Each loop is drawn from the instrument (top) outward. The monitor side of a connector is its upper half, nearer the instrument; the end side is its lower half. Numbers are pins. Unplugging a connector opens every loop through it.',
+      ],
+      loops: drawLoops(procedure),
+    },
+    before: {
+      heading: 'Before step 1',
+      lines: [
+        [
+          'Ignition off, every source connected, every connector plugged, no load fitted, codes not yet cleared. If it is not so, stop.',
+        ],
+      ],
+    },
+    steps: {
+      heading: 'Steps',
+      explanations: [
+        'Do one step, tick it, then read the next. Do nothing that is not on the card. If something is not as the card says, stop.',
+      ],
+      done: 'Done',
+      codes: 'Codes to expect',
+      columns: ['Loop', 'Should show', 'It showed'],
+      sections: sectionsOf(input),
+    },
+    end: reachesEnd(procedure)
+      ? {
+          heading: 'End of the card',
+          lines: [
+            [
+              'Every source is connected, every connector is plugged, no load is fitted, codes are cleared. If it is not so, the work is not done.',
+            ],
+          ],
+        }
+      : null,
+    assumptions: {
+      heading: draft ? 'Assumptions' : 'Checked with these assumptions',
+      introduction:
+        'Windows and waits hold for these values only. Where the vehicle or the instrument differs, the card does not apply.',
+      facts: assumptionsOf(input),
+    },
+    remarks: {
+      heading: 'Open remarks',
+      introduction:
+        input.findings.length === 0 ? 'None.' : 'What the check found and the writer left as it is:',
+      items: remarksOf(input.findings),
+    },
+    stamp: stampOf(procedure, input.stamp),
+  };
+}
+
+function headFacts(procedure: Procedure): readonly Fact[] {
+  const facts = [
+    { label: 'Applies to', text: procedure.appliesTo },
+    { label: 'Revision', text: procedure.revision },
+    { label: 'Purpose', text: procedure.purpose },
+  ];
+  return facts.map(({ label, text }) => ({ label, words: [text ?? 'not stated'] }));
+}
+
+function reachesEnd(procedure: Procedure): boolean {
+  return stepGraph(procedure).edges.some((edges, index) =>
+    edges.some((edge) => edge.to === 'end' && procedure.steps[index]?.verb !== 'stop'),
+  );
+}
+
+function remarksOf(findings: readonly Finding[]): readonly Remark[] {
+  return findings.map(({ severity, step, message, rule }) => ({
+    severity: severityText[severity],
+    step: step?.number ?? null,
+    message,
+    rule,
+  }));
+}
+
+const severityText = { error: 'Error', warning: 'Warning', information: 'Information' } as const;
+
+/** Enough of a SHA-256 to tell cards apart by eye. */
+const shortLength = 12;
+
+function stampOf(procedure: Procedure, stamp: CardStamp): CardModel['stamp'] {
+  const short = stamp.sha256.slice(0, shortLength);
+  const revision = procedure.revision === null ? '' : `, revision ${procedure.revision}`;
+  return {
+    heading: 'Stamp',
+    facts: [
+      { label: 'File', words: [stamp.file] },
+      { label: 'Date', words: [stamp.date] },
+      { label: 'Made with', words: [`Ohmwright ${stamp.version}`] },
+      { label: 'SHA-256, short', words: [{ strong: short }] },
+      { label: 'SHA-256, full', words: [stamp.sha256] },
+    ],
+    running: `${shortened(procedure.title)}${revision} | ${stamp.date} | ${short}`,
+  };
+}
+
+function shortened(title: string): string {
+  const characters = Array.from(title.replaceAll(/\s+/g, ' '));
+  return characters.length <= 60 ? characters.join('') : `${characters.slice(0, 59).join('').trimEnd()}…`;
+}

@@ -1,0 +1,109 @@
+import type { Connector, Id, Loop, Part, Procedure } from '../text/procedure.ts';
+import { formatSpan, formatWire } from '../quantity/print.ts';
+import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
+
+/** What is drawn of each loop, and the same in words. */
+export function drawLoops(procedure: Procedure): readonly LoopDrawing[] {
+  return [...procedure.loops.values()].map((loop) => {
+    const elements = elementsOf(procedure, loop);
+    return {
+      loop: loop.id,
+      title: loop.id,
+      description: describe(elements),
+      elements,
+      continues: `${loop.id} goes on in the next part`,
+      continued: `${loop.id}, continued`,
+    };
+  });
+}
+
+function elementsOf(procedure: Procedure, loop: Loop): readonly Drawn[] {
+  const first: Drawn =
+    loop.monitor === null
+      ? { kind: 'unknown', lines: ['instrument not known'] }
+      : { kind: 'monitor', id: loop.monitor, lines: ['reads this loop'] };
+  const rest = loop.elements.map(({ kind, id }): Drawn => {
+    const connector = kind === 'connector' ? procedure.connectors.get(id) : undefined;
+    if (connector !== undefined) return connectorDrawn(procedure, loop, connector);
+    const part = procedure.parts.get(id);
+    return part === undefined ? { kind: 'unknown', lines: [id, 'not readable'] } : partDrawn(part);
+  });
+  const gap: readonly Drawn[] = loop.complete
+    ? []
+    : [{ kind: 'unknown', lines: ['an entry could not be read'] }];
+  return [first, ...rest, ...gap];
+}
+
+function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector): Drawn {
+  const pins = loop.pins.get(connector.id) ?? ['?', '?'];
+  const bar = barDrawn(connector, pins);
+  const shared = loopsThrough(procedure, connector.id).filter((id) => id !== loop.id);
+  const lines = [`connector, pins ${pins[0]} and ${pins[1]}`];
+  if (shared.length > 0) lines.push(`also carries ${shared.join(', ')}`);
+  return {
+    kind: 'connector',
+    id: connector.id,
+    pins,
+    sides: { monitor: 'monitor side', end: 'end side' },
+    bar,
+    lines,
+  };
+}
+
+function barDrawn(connector: Connector, pins: readonly [string, string]): DrawnBar | null {
+  const bar = connector.shortingBar;
+  if (bar === null) return null;
+  // A bar with pins of its own may sit across those of another loop.
+  if (bar.pins !== null && !(bar.pins.includes(pins[0]) && bar.pins.includes(pins[1]))) return null;
+  return { side: bar.side, words: `shorting bar, closes when ${bar.closes}` };
+}
+
+function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {
+  return [...procedure.loops.values()]
+    .filter((loop) =>
+      loop.elements.some((element) => element.kind === 'connector' && element.id === connector),
+    )
+    .map((loop) => loop.id);
+}
+
+function partDrawn(part: Part): Drawn {
+  const each = part.form === 'two-conductor' ? ' each conductor' : '';
+  const value = valueText(part);
+  const lines = [part.kind === 'initiator' && !part.live ? 'initiator, taken as inert' : kindText[part.kind]];
+  if (value !== null) lines.push(part.kind === 'cable' && isWire(part) ? value : value + each);
+  if (part.form === 'two-conductor') return { kind: 'part', id: part.id, lines };
+  return { kind: 'end', id: part.id, live: part.live ? 'LIVE' : null, lines };
+}
+
+const kindText: Readonly<Record<Part['kind'], string>> = {
+  cable: 'cable, two conductors',
+  'rotary-coupling': 'rotary coupling',
+  series: 'in series, two conductors',
+  initiator: 'pyrotechnic stage',
+  resistor: 'resistor',
+  lamp: 'lamp',
+};
+
+function isWire(part: Part): boolean {
+  return part.resistance !== null && 'wire' in part.resistance;
+}
+
+export function valueText(part: Part): string | null {
+  const { resistance } = part;
+  if (resistance === null) return null;
+  if ('wire' in resistance)
+    return `${formatSpan(resistance.length, 'length')} of ${formatWire(resistance.wire)} copper`;
+  return formatSpan(resistance, 'resistance');
+}
+
+function describe(elements: readonly Drawn[]): string {
+  const along = elements.map((element) => {
+    if (element.kind === 'unknown') return element.lines.join(' ');
+    const lines = element.lines.join(', ');
+    if (element.kind === 'connector' && element.bar !== null)
+      return `${element.id} (${lines}; on its ${element.bar.side} side a ${element.bar.words})`;
+    if (element.kind === 'end' && element.live !== null) return `${element.id} (${element.live}, ${lines})`;
+    return `${element.id} (${lines})`;
+  });
+  return `From the instrument outward: ${along.join('; ')}.`;
+}

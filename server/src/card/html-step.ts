@@ -1,0 +1,68 @@
+import type { Markup } from './escape.ts';
+import { markup } from './escape.ts';
+import { noticeHtml, wordsHtml } from './html-words.ts';
+import type { CardModel, CardOutcome, CardStep, CardWindow } from './model.ts';
+
+type Labels = CardModel['steps'];
+
+/** A step with its notices before it, in one block that no page break divides. */
+export function stepHtml(step: CardStep, labels: Labels): Markup {
+  return markup`<li class="step ${step.kind}" id="step-${step.number}">
+${step.notices.map((notice) => noticeHtml(notice, 'in-step'))}<div class="row">
+<p class="number">${step.number}</p>
+<div class="body">
+${step.reachedFrom === null ? null : markup`<p class="from">${wordsHtml(step.reachedFrom)}</p>`}
+<p class="action">${wordsHtml(step.action)}</p>
+${step.details.map((line) => markup`<p class="detail">${wordsHtml(line)}</p>`)}
+${blanksHtml(step.blanks)}${windowsHtml(step.windows, labels)}${codesHtml(step, labels)}${outcomesHtml(step)}${leftHtml(step)}</div>
+<p class="tick"><span class="box"></span>${labels.done}</p>
+</div>
+</li>
+`;
+}
+
+function blanksHtml(blanks: readonly string[]): Markup | null {
+  if (blanks.length === 0) return null;
+  return markup`<ul class="blanks">${blanks.map((label) => markup`<li><span class="label">${label}</span><span class="line"></span></li>`)}</ul>
+`;
+}
+
+function windowsHtml(windows: readonly CardWindow[], { columns }: Labels): Markup | null {
+  if (windows.length === 0) return null;
+  return markup`<table class="windows">
+<thead><tr>${columns.map((column) => markup`<th scope="col">${column}</th>`)}</tr></thead>
+<tbody>
+${windows.map(
+  ({ of, window, remark }) =>
+    markup`<tr><th scope="row">${wordsHtml(of)}</th><td class="window"><strong>${window}</strong>${remark === null ? null : markup`<span class="remark">${remark}</span>`}</td><td class="blank"></td></tr>
+`,
+)}</tbody></table>
+`;
+}
+
+function codesHtml({ codes }: CardStep, labels: Labels): Markup | null {
+  if (codes === null) return null;
+  return markup`<div class="codes"><p class="label">${labels.codes}</p>
+${codes.lines.map((line) => markup`<p>${wordsHtml(line)}</p>`)}<p>${codes.remark}</p></div>
+`;
+}
+
+function outcomesHtml({ outcomes }: CardStep): Markup | null {
+  if (outcomes === null) return null;
+  return markup`${outcomes.introduction === null ? null : markup`<p class="detail">${outcomes.introduction}</p>`}<ul class="ways">
+${outcomes.rows.map(wayHtml)}</ul>
+`;
+}
+
+function wayHtml({ when, then, to, isNext }: CardOutcome): Markup {
+  const target = typeof to === 'number' ? markup` <a class="target" href="#step-${to}">${to}</a>` : null;
+  return markup`<li${isNext ? markup` class="onward"` : null}><span class="small-box"></span><span class="when">${wordsHtml(when)}</span><span class="arrow" aria-hidden="true">→</span><span class="then">${then}${target}</span></li>
+`;
+}
+
+function leftHtml({ left }: CardStep): Markup | null {
+  if (left === null) return null;
+  return markup`<div class="left"><p class="label">${left.heading}</p>
+<ul>${left.items.map((item) => markup`<li><span class="small-box"></span><span>${wordsHtml(item)}</span></li>`)}</ul></div>
+`;
+}

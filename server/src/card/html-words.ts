@@ -1,0 +1,36 @@
+import type { Markup } from './escape.ts';
+import { markup } from './escape.ts';
+import type { Notice, Piece, Words } from './model.ts';
+
+export function wordsHtml(words: Words): readonly Markup[] {
+  return words.map(pieceHtml);
+}
+
+function pieceHtml(piece: Piece): Markup {
+  if (typeof piece === 'string') return textHtml(piece);
+  if ('id' in piece) return markup`<b class="id">${piece.id}</b>`;
+  if ('strong' in piece) return markup`<strong>${piece.strong}</strong>`;
+  return markup`<a href="#step-${piece.step}">${piece.step}</a>`;
+}
+
+/** A number stays on one line with its unit. */
+export function textHtml(text: string): Markup {
+  const parts = text.split(amount);
+  return markup`${parts.map((part, index) => (index % 2 === 0 ? part : markup`<span class="amount">${part}</span>`))}`;
+}
+
+/** What is between two amounts, and the amounts, in turn: one group, so that `split` keeps them. */
+const amount = /(\d[\d.]* (?:[µmkMG]?Ω|[µm]?[AFV]|kV|°C|mm²|m|s|min|h|%)(?![\p{L}\d]))/u;
+
+/** A notice: its word always, the safety alert symbol for those that are about getting hurt. */
+export function noticeHtml(notice: Notice, place: 'panel' | 'in-step'): Markup {
+  const symbol = notice.signal === 'note' ? null : alertSymbol;
+  return markup`<div class="notice ${notice.signal} ${place}" role="note">
+<p class="signal">${symbol}<strong>${notice.word}</strong></p>
+<div class="said">${notice.lines.map((line) => markup`<p>${textHtml(line)}</p>`)}</div>
+</div>
+`;
+}
+
+/** An exclamation mark in a triangle. The word beside it says the same, so it is silent for screen readers. */
+const alertSymbol = markup`<svg class="alert" aria-hidden="true" focusable="false" width="8mm" height="7mm" viewBox="0 0 16 14"><path class="alert-field" d="M8 .8L15.4 13.4H.6z" /><path class="alert-mark" d="M7 4.6h2l-.35 4.6h-1.3zM7.05 10.2h1.9v1.9h-1.9z" /></svg>`;

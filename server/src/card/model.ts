@@ -1,0 +1,200 @@
+import type { Finding } from '../text/finding.ts';
+import type { Id, Procedure } from '../text/procedure.ts';
+
+/*
+ * The printable card as plain data. Every word that is printed is decided here; a form (HTML, later others) decides only
+ * how it looks.
+ */
+
+// ---- what a card is made from ------------------------------------------------------------------
+
+/** What a `read` step should show for one loop. */
+export interface CardReading {
+  /** The number on the card. */
+  readonly step: number;
+  readonly loop: Id;
+  /** The accepted window as every face prints it: `1.96..3.63 Ω`, or `open`. */
+  readonly printed: string;
+  readonly from: 'expect' | 'computed';
+  readonly nominal: string | null;
+}
+
+/** Codes that the work itself can set by the time this step is reached. */
+export interface CardCodes {
+  readonly step: number;
+  readonly codes: readonly { readonly loop: Id; readonly code: string; readonly certain: boolean }[];
+}
+
+/** What stands as it is when the procedure ends at a `stop`. `always` is false where only some paths leave it so. */
+export interface CardLeft {
+  readonly step: number;
+  readonly left: readonly {
+    readonly id: Id;
+    readonly as: 'disconnected' | 'unlocked' | 'unplugged' | 'fitted' | 'codes' | 'repair';
+    readonly always: boolean;
+  }[];
+}
+
+export interface CardStamp {
+  /** Of the saved files, in hexadecimal. */
+  readonly sha256: string;
+  readonly version: string;
+  /** As it is to be printed. */
+  readonly date: string;
+  readonly file: string;
+}
+
+export interface CardInput {
+  readonly procedure: Procedure;
+  readonly readings: readonly CardReading[];
+  readonly codes: readonly CardCodes[];
+  readonly left: readonly CardLeft[];
+  readonly findings: readonly Finding[];
+  /** The wait owed at each source of a live circuit, in seconds. */
+  readonly owed: readonly { readonly source: Id; readonly seconds: number }[];
+  readonly stamp: CardStamp;
+  readonly draft: boolean;
+}
+
+// ---- text --------------------------------------------------------------------------------------
+
+/** A stretch of text: plain, the id of something in the file, what is to stand out, or the number of a step. */
+export type Piece = string | { readonly id: Id } | { readonly strong: string } | { readonly step: number };
+export type Words = readonly Piece[];
+
+export interface Fact {
+  readonly label: string;
+  readonly words: Words;
+}
+
+// ---- the card ----------------------------------------------------------------------------------
+
+export type Signal = 'danger' | 'warning' | 'caution' | 'note';
+
+export interface Notice {
+  readonly signal: Signal;
+  /** The signal word as printed: DANGER, WARNING, CAUTION, NOTE. */
+  readonly word: string;
+  readonly lines: readonly string[];
+}
+
+export interface NeedGroup {
+  readonly label: string;
+  readonly items: readonly Words[];
+}
+
+export interface DrawnBar {
+  readonly side: 'monitor' | 'end';
+  readonly words: string;
+}
+
+/** What stands along a loop, from the instrument outward. `lines` are printed beside it. */
+export type Drawn =
+  | { readonly kind: 'monitor'; readonly id: Id; readonly lines: readonly string[] }
+  | {
+      readonly kind: 'connector';
+      readonly id: Id;
+      readonly pins: readonly [string, string];
+      readonly sides: { readonly monitor: string; readonly end: string };
+      readonly bar: DrawnBar | null;
+      readonly lines: readonly string[];
+    }
+  | { readonly kind: 'part'; readonly id: Id; readonly lines: readonly string[] }
+  | { readonly kind: 'end'; readonly id: Id; readonly live: string | null; readonly lines: readonly string[] }
+  | { readonly kind: 'unknown'; readonly lines: readonly string[] };
+
+export interface LoopDrawing {
+  readonly loop: Id;
+  readonly title: string;
+  /** The same in words, for those who cannot see the drawing. */
+  readonly description: string;
+  readonly elements: readonly Drawn[];
+  /** Where a long loop is cut in two: printed at the end of one part and at the start of the next. */
+  readonly continues: string;
+  readonly continued: string;
+}
+
+export interface CardWindow {
+  /** What is read. */
+  readonly of: Words;
+  /** What it should show: `1.96..3.63 Ω`, or `open (no number)`. */
+  readonly window: string;
+  readonly remark: string | null;
+}
+
+export interface CardOutcome {
+  readonly when: Words;
+  readonly then: string;
+  /** Where it leads; null: nowhere that exists. */
+  readonly to: number | 'end' | null;
+  /** The step that follows on the card: nothing is skipped. */
+  readonly isNext: boolean;
+}
+
+export interface CardStep {
+  readonly number: number;
+  /** Set where the step is reached other than from the step before it. */
+  readonly reachedFrom: Words | null;
+  /** Printed before the action, the gravest first. */
+  readonly notices: readonly Notice[];
+  readonly kind: 'act' | 'read' | 'conclude' | 'go' | 'stop' | 'broken';
+  readonly action: Words;
+  readonly details: readonly Words[];
+  readonly windows: readonly CardWindow[];
+  readonly blanks: readonly string[];
+  readonly codes: { readonly lines: readonly Words[]; readonly remark: string } | null;
+  readonly outcomes: { readonly introduction: string | null; readonly rows: readonly CardOutcome[] } | null;
+  readonly left: { readonly heading: string; readonly items: readonly Words[] } | null;
+}
+
+export interface CardSection {
+  readonly title: string | null;
+  readonly steps: readonly CardStep[];
+}
+
+export interface Remark {
+  readonly severity: string;
+  readonly step: number | null;
+  readonly message: string;
+  readonly rule: string;
+}
+
+export interface CardModel {
+  readonly language: 'en';
+  /** The mark for every page; null on a checked card. */
+  readonly draft: string | null;
+  readonly form: string;
+  readonly title: string;
+  readonly facts: readonly Fact[];
+  readonly hazard: Notice;
+  readonly job: { readonly heading: string; readonly blanks: readonly string[] };
+  readonly needs: { readonly heading: string; readonly groups: readonly NeedGroup[] };
+  readonly drawings: {
+    readonly heading: string;
+    readonly explanations: readonly string[];
+    readonly loops: readonly LoopDrawing[];
+  };
+  readonly before: { readonly heading: string; readonly lines: readonly Words[] };
+  readonly steps: {
+    readonly heading: string;
+    readonly explanations: readonly string[];
+    readonly done: string;
+    readonly codes: string;
+    /** The headings of the table of readings: what is read, what it should show, where it is written down. */
+    readonly columns: readonly [of: string, window: string, blank: string];
+    readonly sections: readonly CardSection[];
+  };
+  /** What holds when the last step is done; null where no path gets there. */
+  readonly end: { readonly heading: string; readonly lines: readonly Words[] } | null;
+  readonly assumptions: {
+    readonly heading: string;
+    readonly introduction: string;
+    readonly facts: readonly Fact[];
+  };
+  readonly remarks: {
+    readonly heading: string;
+    readonly introduction: string;
+    readonly items: readonly Remark[];
+  };
+  readonly stamp: { readonly heading: string; readonly facts: readonly Fact[]; readonly running: string };
+}

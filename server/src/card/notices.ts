@@ -1,0 +1,35 @@
+import type { Step } from '../text/procedure.ts';
+import type { Notice, Signal } from './model.ts';
+import { closed } from './words.ts';
+
+/** Signal words in the sense of ANSI Z535.6, the gravest first; NOTE is for what hurts nobody. */
+const signals: readonly { readonly signal: Signal; readonly word: string }[] = [
+  { signal: 'danger', word: 'DANGER' },
+  { signal: 'warning', word: 'WARNING' },
+  { signal: 'caution', word: 'CAUTION' },
+  { signal: 'note', word: 'NOTE' },
+];
+
+/** The notices of a step in the order in which they are printed, all before the step itself. */
+export function noticesOf(step: Step): readonly Notice[] {
+  return signals.flatMap(({ signal, word }) => {
+    const text = step[signal];
+    return text === undefined || text.trim() === '' ? [] : [{ signal, word, lines: [closed(text)] }];
+  });
+}
+
+/** The panel that every card begins with. It is not the author's and cannot be left out. */
+export function hazardPanel(draft: boolean): Notice {
+  return {
+    signal: 'warning',
+    word: 'WARNING',
+    lines: [
+      'Airbags and belt tensioners are pyrotechnic. One that fires by mistake can injure or kill.',
+      "The vehicle maker's service information and your local rules come first. Where this card differs from them, do not follow the card.",
+      'Only people who are trained, and licensed where the law asks for it, may do this work.',
+      draft
+        ? 'This is a draft. It has not passed its check. Do not work by it.'
+        : 'The order of work on this card was checked against the assumptions printed at its end. That makes no circuit safe: if the vehicle differs from the card, stop.',
+    ],
+  };
+}

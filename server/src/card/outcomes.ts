@@ -1,0 +1,113 @@
+import type { OutcomeName } from '../text/finding.ts';
+import type { Id, Outcome, Procedure, Step, Target } from '../text/procedure.ts';
+import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
+import { canShow, classShort, classWords, windowOf } from './windows.ts';
+
+type Deciding = Extract<Step, { readonly verb: 'read' | 'read-codes' | 'inspect' }>;
+
+/** The ways out of a step that decides, in words; null where it decides nothing. */
+export function sayOutcomes(
+  procedure: Procedure,
+  index: number,
+  step: Step,
+  readings: readonly CardReading[],
+): CardStep['outcomes'] {
+  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return null;
+  if (step.outcomes === null) return null;
+  const several = step.verb === 'read' && step.loops.length > 1;
+  // Of several loops the first line that holds counts, in written order. Of one, the classes exclude one another.
+  const rows = lastly(step.outcomes, several ? ['else'] : ['outside', 'else']);
+  return {
+    introduction: several ? 'Take the first line that is true, from the top:' : null,
+    rows: rows
+      .filter((outcome) => step.verb !== 'read' || canBeTaken(step.loops, outcome, readings))
+      .map((outcome) => ({
+        when: whenWords(procedure, step, outcome, readings),
+        ...destination(procedure, index, outcome.target),
+      })),
+  };
+}
+
+function lastly(outcomes: readonly Outcome[], last: readonly OutcomeName[]): readonly Outcome[] {
+  const rank = (outcome: Outcome): number => last.indexOf(outcome.name);
+  return [...outcomes].sort((left, right) => rank(left) - rank(right));
+}
+
+/** Where open is within the window a line for open would contradict the line for within, and is never taken. */
+function canBeTaken(loops: readonly Id[], outcome: Outcome, readings: readonly CardReading[]): boolean {
+  if (outcome.name !== 'open') return true;
+  const loop = outcome.of ?? loops[0];
+  return !windowOf(readings.find((reading) => reading.loop === loop)).openIsWithin;
+}
+
+function destination(procedure: Procedure, index: number, target: Target): Omit<CardOutcome, 'when'> {
+  if (target === 'end') return { then: 'End of the card', to: 'end', isNext: false };
+  const number = target === null ? undefined : procedure.steps[target]?.number;
+  if (number === undefined) return { then: 'a step that is not in the file', to: null, isNext: false };
+  if (target === index + 1) return { then: 'go on with the next step:', to: number, isNext: true };
+  return { then: 'go to step', to: number, isNext: false };
+}
+
+function whenWords(
+  procedure: Procedure,
+  step: Deciding,
+  outcome: Outcome,
+  readings: readonly CardReading[],
+): Words {
+  switch (step.verb) {
+    case 'read-codes':
+      return [codeWords(outcome.name)];
+    case 'inspect':
+      return [inspectWords(outcome.name)];
+    case 'read':
+      return step.loops.length > 1
+        ? severalWords(outcome, readings)
+        : oneWords(procedure, step, outcome, readings[0]);
+  }
+}
+
+function codeWords(name: OutcomeName): string {
+  if (name === 'none') return 'No code';
+  if (name === 'stored') return 'A code is stored, but not present now';
+  return name === 'present' ? 'A code is present now' : 'Anything else';
+}
+
+function inspectWords(name: OutcomeName): string {
+  if (name === 'ok') return 'In order';
+  return name === 'defect' ? 'Defect found' : 'Anything else';
+}
+
+function severalWords(outcome: Outcome, readings: readonly CardReading[]): Words {
+  const { of } = outcome;
+  if (of === undefined)
+    return outcome.name === 'within' ? ['Every one of them is within its window'] : ['Anything else'];
+  const reading = readings.find((candidate) => candidate.loop === of);
+  return [{ id: of }, ` ${classWords(outcome.name, windowOf(reading))}`];
+}
+
+function oneWords(
+  procedure: Procedure,
+  step: Extract<Step, { readonly verb: 'read' }>,
+  outcome: Outcome,
+  reading: CardReading | undefined,
+): Words {
+  const named = new Set((step.outcomes ?? []).map(({ name }) => name));
+  if (outcome.name !== 'else' && (outcome.name !== 'outside' || named.size === 1))
+    return [capital(classWords(outcome.name, windowOf(reading)))];
+  const loop = procedure.loops.get(step.loops[0] ?? '');
+  const monitor = loop === undefined ? undefined : procedure.monitors.get(loop.monitor ?? '');
+  const classes: OutcomeName[] = ['within', 'below', 'above', 'open'];
+  if (monitor !== undefined && monitor.leakBelow !== null) classes.push('leak');
+  const rest = classes.filter(
+    (name) =>
+      !named.has(name) &&
+      !(outcome.name === 'outside' && name === 'within') &&
+      canShow(name, windowOf(reading)),
+  );
+  const listed = rest.map((name) => classShort(name, windowOf(reading))).join('; ');
+  return [listed === '' ? 'Anything else' : `Anything else (${listed})`];
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

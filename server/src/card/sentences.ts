@@ -1,0 +1,149 @@
+import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
+import { formatWait } from '../quantity/print.ts';
+import type { CardStep, Words } from './model.ts';
+import { closed, listed, listedIds, sourceWords, thingWords } from './words.ts';
+
+/** What a step says: one sentence in the imperative, what is to be known beside it, and what is to be written down. */
+export type Said = Pick<CardStep, 'kind' | 'action' | 'details' | 'blanks'>;
+
+export function sayStep(procedure: Procedure, step: Step): Said {
+  switch (step.verb) {
+    case 'ignition':
+      return act([ignitionText[step.to]]);
+    case 'disconnect':
+      return act(['Disconnect ', ...sourceWords(procedure, step.source), '.']);
+    case 'reconnect':
+      return act(['Reconnect ', ...sourceWords(procedure, step.source), '.']);
+    case 'wait':
+      return sayWait(step.seconds);
+    case 'unlock':
+      return act(['Unlock connector ', { id: step.connector }, ' and leave it plugged in.']);
+    case 'unplug':
+      return act(['Unplug connector ', { id: step.connector }, '.']);
+    case 'plug':
+      return act(['Plug connector ', { id: step.connector }, ' in until it locks.']);
+    case 'fit':
+      return sayFit(procedure, step.load, 'Fit ', ' at ', step.at);
+    case 'remove':
+      return act(['Remove ', { id: step.load }, '.']);
+    case 'move':
+      return sayFit(procedure, step.load, 'Move ', ' to ', step.to);
+    case 'read':
+      return { ...act(['Read ', ...readWords(procedure, step.loops), '.']), kind: 'read' };
+    case 'read-codes':
+      return {
+        ...act(['Read the codes of ', { id: step.monitor }, ' and write them down.']),
+        kind: 'read',
+        blanks: ['Codes read'],
+      };
+    case 'clear-codes':
+      return act(['Clear the codes of ', { id: step.monitor }, '.']);
+    case 'inspect':
+      return {
+        ...act([{ strong: 'Inspect: ' }, closed(step.text)], touched(procedure, step.at)),
+        kind: 'read',
+      };
+    case 'do':
+      return act([closed(step.text)], touched(procedure, step.at));
+    case 'replace':
+      return act(
+        ['Replace ', ...listedThings(procedure, step.what), '.'],
+        [['When this step is done, every connector is as it was before it.']],
+      );
+    case 'conclude':
+      return { ...act(concludeWords(procedure, step.what)), kind: 'conclude' };
+    case 'go':
+      return { ...act(goWords(procedure, step.to)), kind: 'go' };
+    case 'stop':
+      return { ...act([{ strong: 'Stop here. ' }, closed(step.text)]), kind: 'stop' };
+    case 'broken':
+      return { ...act(['This step could not be read from the file.']), kind: 'broken' };
+  }
+}
+
+const ignitionText = {
+  on: 'Switch the ignition on.',
+  off: 'Switch the ignition off.',
+  cycle: 'Switch the ignition off, then on again.',
+} as const;
+
+function act(action: Words, details: readonly Words[] = []): Said {
+  return { kind: 'act', action, details, blanks: [] };
+}
+
+function sayWait(seconds: number): Said {
+  const least: Words = ['Wait at least ', { strong: formatWait(seconds) }, '.'];
+  if (seconds === 0) return act(least);
+  return { ...act([...least, ' Do not shorten.']), blanks: ['Started at', 'Ended at'] };
+}
+
+function sayFit(procedure: Procedure, load: Id, verb: string, at: string, place: Place): Said {
+  const loop = place.loop === null ? undefined : procedure.loops.get(place.loop);
+  const pins = loop?.pins.get(place.connector);
+  const pinText = pins === undefined ? '' : ` (pins ${pins[0]} and ${pins[1]})`;
+  const action: Words = [verb, { id: load }, at, { id: place.connector }, `, ${place.side} side${pinText}.`];
+  const details: Words[] = [];
+  if (loop !== undefined) details.push(halfWords(place, loop));
+  if (procedure.loads.get(load)?.opensShortingBar === true)
+    details.push([{ id: load }, ' is an adapter: it opens the shorting bar on its side.']);
+  return act(action, details);
+}
+
+/** Which half of the connector a side is, told by what stands next to it in the loop. */
+function halfWords(
+  place: Place,
+  loop: { readonly id: Id; readonly monitor: Id | null; readonly elements: readonly { readonly id: Id }[] },
+): Words {
+  const index = loop.elements.findIndex((element) => element.id === place.connector);
+  const neighbour =
+    place.side === 'end'
+      ? loop.elements[index + 1]?.id
+      : index > 0
+        ? loop.elements[index - 1]?.id
+        : loop.monitor;
+  const towards: Words =
+    neighbour === undefined || neighbour === null ? [] : [' towards ', { id: neighbour }];
+  return [`The ${place.side} side is the half`, ...towards, '. Loop ', { id: loop.id }, '.'];
+}
+
+function readWords(procedure: Procedure, loops: readonly Id[]): Words {
+  const byMonitor = new Map<Id | null, Id[]>();
+  for (const id of loops) {
+    const monitor = procedure.loops.get(id)?.monitor ?? null;
+    byMonitor.set(monitor, [...(byMonitor.get(monitor) ?? []), id]);
+  }
+  return listed(
+    [...byMonitor].map(([monitor, ids]): Words => [
+      ...listedIds(ids, 'and'),
+      ...(monitor === null ? [] : [' on ', { id: monitor }]),
+    ]),
+    'and',
+  );
+}
+
+function listedThings(procedure: Procedure, ids: readonly Id[]): Words {
+  return listed(
+    ids.map((id) => thingWords(procedure, id)),
+    'and',
+  );
+}
+
+function touched(procedure: Procedure, at: readonly Id[]): readonly Words[] {
+  return at.length === 0 ? [] : [['Your hands are at ', ...listedThings(procedure, at), '.']];
+}
+
+function concludeWords(procedure: Procedure, what: readonly Id[] | 'none'): Words {
+  const heading = { strong: 'Conclusion: ' };
+  if (what === 'none') return [heading, 'no fault found.'];
+  const things = what.map((id) => thingWords(procedure, id));
+  if (things.length === 1) return [heading, 'the fault is in ', ...things.flat(), '.'];
+  return [heading, 'the fault is in one of ', ...listed(things, 'or'), '.'];
+}
+
+function goWords(procedure: Procedure, to: number | 'end' | null): Words {
+  if (to === 'end') return ['Go to the end of the card.'];
+  const number = to === null ? undefined : procedure.steps[to]?.number;
+  return number === undefined
+    ? ['Go to a step that is not in the file.']
+    : ['Go to step ', { step: number }, '.'];
+}

@@ -1,0 +1,132 @@
+import { stepGraph } from '../bench/graph.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { noticesOf } from './notices.ts';
+import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindow, Words } from './model.ts';
+import { sayOutcomes } from './outcomes.ts';
+import { sayStep } from './sentences.ts';
+import { windowOf } from './windows.ts';
+import { closed, listed, listedSteps, sentence, sourceWords, thingWords } from './words.ts';
+
+/** The steps under their headings, in the order and with the numbers of the file. */
+export function sectionsOf(input: CardInput): readonly CardSection[] {
+  const arrivals = arrivalsOf(input.procedure);
+  const sections: { title: string | null; steps: CardStep[] }[] = [];
+  input.procedure.steps.forEach((step, index) => {
+    const current = sections.at(-1);
+    const made = stepOf(input, step, index, arrivals[index] ?? null);
+    const sameSection = step.section === undefined || step.section === current?.title;
+    if (current !== undefined && sameSection) current.steps.push(made);
+    else sections.push({ title: step.section ?? null, steps: [made] });
+  });
+  return sections;
+}
+
+function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words | null): CardStep {
+  const readings = input.readings.filter((reading) => reading.step === step.number);
+  const said = sayStep(input.procedure, step);
+  return {
+    number: step.number,
+    reachedFrom,
+    notices: noticesOf(step),
+    ...said,
+    details: [...said.details, ...asides(step)],
+    windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(loop, readings)) : [],
+    codes: codesAt(input, step),
+    outcomes: sayOutcomes(input.procedure, index, step, readings),
+    left: step.verb === 'stop' ? leftAt(input.procedure, input.left, step.number) : null,
+  };
+}
+
+function asides(step: Step): readonly Words[] {
+  const lines: Words[] = [];
+  if (step.verb === 'read' && step.outcomes === null)
+    lines.push(['Write down what it shows. Go on whatever it is.']);
+  if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, closed(step.why)]);
+  if (step.see !== undefined) lines.push([{ strong: 'See: ' }, closed(step.see)]);
+  if (step.minutes !== undefined) lines.push([`Takes about ${step.minutes} min.`]);
+  return lines;
+}
+
+function windowFor(loop: Id, readings: readonly CardReading[]): CardWindow {
+  const reading = readings.find((candidate) => candidate.loop === loop);
+  const window = windowOf(reading);
+  if (reading === undefined) return { of: [{ id: loop }], window: window.large, remark: null };
+  const origin = reading.from === 'expect' ? 'stated in the procedure' : 'computed from the parts';
+  const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
+  return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}` };
+}
+
+function codesAt(input: CardInput, step: Step): CardStep['codes'] {
+  const codes = input.codes.filter((entry) => entry.step === step.number).flatMap((entry) => entry.codes);
+  if (codes.length === 0) return null;
+  const line = (certain: boolean, verb: string): readonly Words[] => {
+    const named = codes
+      .filter((code) => code.certain === certain)
+      .map(({ loop, code }): Words => [{ id: loop }, ': ', { strong: code }]);
+    const noun = named.length === 1 ? 'A code for ' : 'Codes for ';
+    return named.length === 0
+      ? []
+      : [[noun, ...listed(named, 'and'), ` ${named.length === 1 ? verb : plural(verb)} here.`]];
+  };
+  return {
+    lines: [...line(true, 'is expected'), ...line(false, 'is possible')],
+    remark: 'It comes from this work and by itself does not mean a new fault.',
+  };
+}
+
+function plural(verb: string): string {
+  return verb.replace(/^is /, 'are ');
+}
+
+/** For each step, from where it is reached other than by going on from the step before it; null where only so. */
+function arrivalsOf(procedure: Procedure): readonly (Words | null)[] {
+  const graph = stepGraph(procedure);
+  const jumps = procedure.steps.map((): number[] => []);
+  const follows = procedure.steps.map((_, index) => index === 0);
+  graph.edges.forEach((edges, index) => {
+    const targets = new Set(edges.map((edge) => edge.to));
+    for (const target of targets) {
+      if (typeof target !== 'number') continue;
+      if (target === index + 1) follows[target] = true;
+      else jumps[target]?.push(procedure.steps[index]?.number ?? 0);
+    }
+  });
+  return jumps.map((numbers, index): Words | null => {
+    if (numbers.length === 0) return follows[index] === true ? null : ['No step leads here.'];
+    const from = listedSteps(numbers);
+    return follows[index] === true
+      ? ['Also reached from ', ...from, '.']
+      : ['Reached only from ', ...from, '.'];
+  });
+}
+
+function leftAt(procedure: Procedure, all: readonly CardLeft[], number: number): CardStep['left'] {
+  const entries = all.filter((entry) => entry.step === number).flatMap((entry) => entry.left);
+  const known = all.some((entry) => entry.step === number);
+  if (!known) return null;
+  if (entries.length === 0)
+    return { heading: 'Left as it is', items: [['Nothing is left open, fitted or disconnected.']] };
+  return {
+    heading: 'Left as it is. Tell whoever takes over, and tag the vehicle',
+    items: entries.map(({ id, as, always }): Words => {
+      const state = leftWords(procedure, id, as);
+      return always ? [...state, '.'] : [...state, ', depending on the way you came.'];
+    }),
+  };
+}
+
+function leftWords(procedure: Procedure, id: Id, as: CardLeft['left'][number]['as']): Words {
+  switch (as) {
+    case 'disconnected':
+      return [...sentence(sourceWords(procedure, id)), ' is ', { strong: 'disconnected' }];
+    case 'unlocked':
+    case 'unplugged':
+      return [...sentence(thingWords(procedure, id)), ' is ', { strong: as }];
+    case 'fitted':
+      return [...sentence(thingWords(procedure, id)), ' is still ', { strong: 'fitted' }];
+    case 'codes':
+      return ['Codes are ', { strong: 'not cleared' }];
+    case 'repair':
+      return ['The repair is ', { strong: 'not verified' }];
+  }
+}

@@ -1,0 +1,103 @@
+import { cssString } from './escape.ts';
+import { drawingStyle, narrowStyle, stepStyle } from './style-parts.ts';
+
+export type Paper = 'A4' | 'A5';
+
+/**
+ * The style sheet of a card: black on white, told apart by words, lines and weight, so that a grey copy of a copy says the
+ * same. `running` stands at the foot of every page, `draft` at its head and across it.
+ */
+export function styleOf(paper: Paper, running: string, draft: string | null): string {
+  return (
+    pageStyle(paper, running, draft) +
+    textStyle +
+    stepStyle +
+    drawingStyle +
+    (paper === 'A5' ? narrowStyle : '')
+  );
+}
+
+function pageStyle(paper: Paper, running: string, draft: string | null): string {
+  const sides = paper === 'A4' ? '14mm' : '9mm';
+  const head =
+    draft === null
+      ? ''
+      : `@top-center { content: ${cssString(draft)}; font: bold 13pt ${fonts}; border: 0.6mm solid #000; padding: 0.6mm 4mm; margin: 3mm 0 2mm; }`;
+  return `
+@page {
+  size: ${paper} portrait;
+  margin: ${draft === null ? '12mm' : '16mm'} ${sides} 16mm;
+  ${head}
+  @bottom-left { content: ${cssString(running)}; font: 8.5pt ${fonts}; width: 80%; vertical-align: top; padding-top: 2.5mm; }
+  @bottom-right { content: counter(page) " / " counter(pages); font: bold 11pt ${fonts}; vertical-align: top; padding-top: 2mm; }
+}
+`;
+}
+
+/** Plain upright faces with clear figures that are on nearly every machine. */
+const fonts = `Arial, "Liberation Sans", Helvetica, "Noto Sans", "DejaVu Sans", sans-serif`;
+
+const textStyle = `
+* { box-sizing: border-box; }
+html { font: 11.5pt/1.32 ${fonts}; color: #000; background: #fff; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+body { margin: 0; overflow-wrap: anywhere; }
+@media screen { body { max-width: 186mm; margin: 8mm auto; padding: 0 4mm; } }
+h1, h2, h3, p, ul, ol, dl, dd, figure { margin: 0; padding: 0; }
+ul, ol { list-style: none; }
+h1 { font-size: 21pt; line-height: 1.15; margin: 0.5mm 0 3mm; }
+h2 { font-size: 15pt; line-height: 1.2; margin: 7mm 0 2.5mm; padding-bottom: 1mm; border-bottom: 0.6mm solid #000; }
+h3 { font-size: 13pt; line-height: 1.25; margin: 5mm 0 2mm; }
+h1, h2, h3 { break-after: avoid; break-inside: avoid; }
+.amount { white-space: nowrap; }
+p, li, dd { orphans: 2; widows: 2; }
+a { color: inherit; text-decoration: none; font-weight: bold; }
+b.id { font-weight: bold; }
+.form { font-size: 11pt; letter-spacing: 0.04em; }
+.drawings > p { break-after: avoid; break-inside: avoid; }
+.label { font-size: 11pt; }
+table { border-collapse: collapse; width: 100%; }
+th { text-align: left; font-weight: normal; vertical-align: top; }
+td { vertical-align: top; }
+.facts th { width: 27mm; padding: 0.5mm 3mm 0.5mm 0; }
+.facts td { padding: 0.5mm 0; font-weight: bold; white-space: pre-line; }
+.rows { margin-top: 2mm; }
+.rows th { width: 46mm; padding: 1mm 3mm 1mm 0; border-top: 0.2mm solid #000; }
+.rows td { padding: 1mm 0; border-top: 0.2mm solid #000; }
+.rows tr { break-inside: avoid; }
+.box { display: block; width: 9mm; height: 9mm; border: 0.6mm solid #000; background: #fff; margin: 0 auto 0.8mm; }
+.small-box { flex: none; width: 4.2mm; height: 4.2mm; border: 0.35mm solid #000; background: #fff; margin: 0.5mm 2.4mm 0 0; }
+.draft-banner { font-size: 15pt; font-weight: bold; border: 0.8mm solid #000; padding: 1mm 3mm; margin-bottom: 4mm; text-align: center; }
+@media print { .draft-banner { display: none; } }
+.draft-mark { position: fixed; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-size: 44pt; font-weight: bold; line-height: 1; color: rgba(0, 0, 0, 0.13); transform: rotate(-35deg); pointer-events: none; }
+.notice { display: flex; border: 0.7mm solid #000; break-inside: avoid; }
+.notice .signal { flex: none; width: 45mm; white-space: nowrap; overflow-wrap: normal; display: flex; align-items: center; gap: 2mm; padding: 1.5mm 2.5mm; font-size: 14pt; line-height: 1.1; border-right: 0.7mm solid #000; }
+.notice .said { flex: 1; padding: 1.5mm 3mm; white-space: pre-line; font-weight: bold; }
+.notice.note { border-width: 0.3mm; }
+.notice.note .signal { border-right-width: 0.3mm; }
+.notice.note .said { font-weight: normal; }
+.notice.danger { border-width: 1mm; }
+.notice.danger .signal { background: #000; color: #fff; }
+.notice.warning .signal { background: #ccc; }
+.alert { flex: none; }
+.alert-field { fill: #000; }
+.alert-mark { fill: #fff; }
+.danger .alert-field { fill: #fff; }
+.danger .alert-mark { fill: #000; }
+.panel { margin-top: 4mm; }
+.panel .said { font-weight: normal; }
+.panel .said p:first-child { font-weight: bold; }
+.panel .said p + p { margin-top: 1mm; }
+.job { margin-top: 5mm; break-inside: avoid; }
+.job ul { display: flex; flex-wrap: wrap; gap: 6mm; }
+.job li { display: flex; align-items: flex-end; flex: 1 1 calc(50% - 3mm); height: 9mm; }
+.line { flex: 1; min-width: 18mm; border-bottom: 0.3mm solid #000; margin-left: 2mm; }
+.needs dl > div { display: grid; grid-template-columns: 46mm 1fr; padding: 1.2mm 0; border-top: 0.2mm solid #000; break-inside: avoid; }
+.needs dl > div:first-child { border-top: 0; }
+.needs dt { grid-column: 1; grid-row: 1 / span 30; padding-right: 3mm; }
+.needs dd { display: flex; grid-column: 2; }
+.needs dd > span:last-child { flex: 1; }
+.remarks li { margin-top: 1.5mm; break-inside: avoid; }
+.rule { white-space: nowrap; }
+.remarks, .stamp { break-inside: avoid-page; }
+.stamp td { font-size: 10pt; }
+`;

@@ -1,0 +1,83 @@
+import type { OutcomeName } from '../text/finding.ts';
+import type { CardReading } from './model.ts';
+
+/**
+ * A window cut out of its one printed form, so that no digit is made twice. An end that is null does not exist, or the
+ * window is not known.
+ */
+export interface PrintedWindow {
+  readonly known: boolean;
+  /** As it stands large on the card. */
+  readonly large: string;
+  readonly least: string | null;
+  readonly most: string | null;
+  /** No number belongs to the window. */
+  readonly onlyOpen: boolean;
+  /** Where there is no upper limit, a loop that reads open is within. */
+  readonly openIsWithin: boolean;
+}
+
+const base = { known: true, least: null, most: null, onlyOpen: false, openIsWithin: false };
+
+export function windowOf(reading: CardReading | undefined): PrintedWindow {
+  if (reading === undefined) return { ...base, known: false, large: 'not known' };
+  const large = reading.printed;
+  if (large === 'open') return { ...base, large: 'open (no number)', onlyOpen: true, openIsWithin: true };
+  const [, from, to, unit] = /^([\d.]+)\.\.([\d.]+)\s+(\S+)$/.exec(large) ?? [];
+  if (from !== undefined && to !== undefined && unit !== undefined)
+    return { ...base, large, least: `${from} ${unit}`, most: `${to} ${unit}` };
+  const [, limit, value] = /^(below|above)\s+(.+)$/.exec(large) ?? [];
+  if (value === undefined) return { ...base, large, openIsWithin: large === 'any value' };
+  if (limit === 'below') return { ...base, large, most: value };
+  return { ...base, large: `${large}, or open`, least: value, openIsWithin: true };
+}
+
+/** A class of reading as what the display shows. */
+export function classWords(name: OutcomeName, window: PrintedWindow): string {
+  switch (name) {
+    case 'within':
+      if (!window.known) return 'shows a number within the window';
+      return window.onlyOpen ? 'reads open (no number)' : `shows ${window.large}`;
+    case 'below':
+      if (window.onlyOpen) return 'shows a number';
+      return window.least === null ? 'shows a number below the window' : `shows less than ${window.least}`;
+    case 'above':
+      return window.most === null ? 'shows a number above the window' : `shows more than ${window.most}`;
+    case 'open':
+      return 'reads open (no number)';
+    case 'leak':
+      return 'reports a leak to ground or to a supply';
+    case 'outside':
+      return window.known
+        ? `shows anything else than ${window.large}`
+        : 'shows anything else than within the window';
+    case 'else':
+    case 'none':
+    case 'stored':
+    case 'present':
+    case 'ok':
+    case 'defect':
+      return 'shows anything else';
+  }
+}
+
+/** The same where several are listed. */
+export function classShort(name: OutcomeName, window: PrintedWindow): string {
+  return name === 'leak' ? 'a leak' : classWords(name, window).replace(/^(shows|reads) /, '');
+}
+
+/** Whether a reading can fall into a class at all, held against its window. */
+export function canShow(name: OutcomeName, window: PrintedWindow): boolean {
+  switch (name) {
+    case 'below':
+      return (
+        !window.known || window.onlyOpen || (window.least !== null && Number.parseFloat(window.least) > 0)
+      );
+    case 'above':
+      return !window.known || window.most !== null;
+    case 'open':
+      return !window.openIsWithin;
+    default:
+      return true;
+  }
+}

@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import { buildCard } from '../../server/src/card/build.ts';
+import { cardHtml } from '../../server/src/card/html.ts';
+import type { CardInput } from '../../server/src/card/model.ts';
+import type { Step } from '../../server/src/text/procedure.ts';
+import { input, procedure, remark } from './halden.ts';
+import { nestingProblems, readText, stepBlock } from './well-formed.ts';
+
+const html = cardHtml(buildCard(input));
+const draft = cardHtml(buildCard({ ...input, draft: true }));
+
+const hostile = `</style><script>alert("1")</script> & 'two' <img src=x onerror=y> \u202edesrever\u202c "}body{display:none}`;
+
+/** The same procedure with the hostile text in every place where an author can write one. */
+function hostileInput(): CardInput {
+  const steps = procedure.steps.map((step): Step => {
+    const written = {
+      ...step,
+      section: hostile,
+      note: hostile,
+      why: hostile,
+      caution: hostile,
+      warning: hostile,
+      danger: hostile,
+      see: hostile,
+    };
+    return 'text' in written ? { ...written, text: hostile } : written;
+  });
+  return {
+    ...input,
+    procedure: {
+      ...procedure,
+      title: hostile,
+      appliesTo: hostile,
+      revision: hostile,
+      purpose: hostile,
+      requires: { training: [hostile], protective: [hostile], information: [hostile] },
+      steps,
+    },
+    findings: [{ ...remark, message: hostile }],
+    stamp: { ...input.stamp, file: hostile, date: hostile, version: hostile },
+  };
+}
+
+describe('what an author writes stays text', () => {
+  const card = cardHtml(buildCard(hostileInput()));
+
+  test('no tag, script or quote of it reaches the markup', () => {
+    expect(card).not.toMatch(/<script|<img|onerror=y>/i);
+    expect(nestingProblems(card)).toEqual([]);
+    expect(card.match(/<\/style>/g)).toHaveLength(1);
+  });
+
+  test('it is still there to be read', () => {
+    expect(readText(card)).toContain(`</style><script>alert("1")</script> & 'two' <img src=x onerror=y>`);
+  });
+
+  test('it does not get out of the string in the style sheet', () => {
+    const style = /<style>([^<]*)<\/style>/.exec(card)?.[1] ?? '';
+    expect(style).toMatch(/@bottom-left \{ content: "[A-Za-z0-9 \\]*";/);
+    expect(style).not.toContain('body{display:none}');
+  });
+
+  test('marks that turn the direction of reading come out visible', () => {
+    expect(card).not.toMatch(/[\u202a-\u202e\u2066-\u2069]/);
+    expect(card).toContain('\ufffddesrever\ufffd');
+  });
+});
+
+describe('the file stands alone', () => {
+  test('no address, no script, nothing that is fetched', () => {
+    expect(html).not.toMatch(
+      /https?:|\bsrc=|srcset|url\(|@import|@font-face|<script|<link|<iframe|<object|<base\b/i,
+    );
+    for (const [, target] of html.matchAll(/href="([^"]*)"/g)) expect(target).toMatch(/^#/);
+  });
+
+  test('every tag is closed where it was opened', () => {
+    expect(nestingProblems(html)).toEqual([]);
+    expect(nestingProblems(draft)).toEqual([]);
+  });
+
+  test('the check of tags itself finds what is wrong', () => {
+    expect(nestingProblems('<p><b>x</p></b>')).not.toEqual([]);
+    expect(nestingProblems('<p>a & b</p>')).toEqual(['stray &']);
+    expect(nestingProblems('<p>')).toEqual(['<p> is never closed']);
+  });
+
+  test('ids are there once, and every link inside the card leads to one', () => {
+    const ids = [...html.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const [, target] of html.matchAll(/href="#([^"]*)"/g)) expect(ids).toContain(target);
+    for (const [, list] of html.matchAll(/aria-labelledby="([^"]*)"/g))
+      for (const id of list?.split(' ') ?? []) expect(ids).toContain(id);
+  });
+
+  // WCAG 2.2, technique G141 (from memory): headings follow one another without a level left out.
+  test('one first heading, no level of heading is skipped', () => {
+    const levels = [...html.matchAll(/<h([1-6])>/g)].map(([, level]) => Number(level));
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    levels.slice(1).forEach((level, index) => {
+      expect(level - (levels[index] ?? 0)).toBeLessThanOrEqual(1);
+    });
+  });
+});
+
+describe('notices', () => {
+  // ANSI Z535.6 (from memory): DANGER, WARNING, CAUTION in falling order; the safety alert symbol goes with these three;
+  // the notice stands before the step that it is about.
+  test('stand before the action of their step, in its block, the gravest first, each with its word', () => {
+    const steps = procedure.steps.map((step) =>
+      step.number === 9 ? { ...step, note: 'n', caution: 'c', warning: 'w', danger: 'd' } : step,
+    );
+    const block = stepBlock(cardHtml(buildCard({ ...input, procedure: { ...procedure, steps } })), 9);
+    const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTE', 'Unplug connector'].map((word) =>
+      block.indexOf(word),
+    );
+    expect(order).not.toContain(-1);
+    expect([...order].sort((left, right) => left - right)).toEqual(order);
+    expect(block.match(/class="alert"/g)).toHaveLength(3);
+    expect(block.slice(block.indexOf('<div class="notice note'))).not.toContain('class="alert"');
+  });
+
+  test('belong to their step only', () => {
+    expect(stepBlock(html, 7)).toContain('enough charge to fire both stages');
+    expect(stepBlock(html, 6)).not.toContain('enough charge to fire both stages');
+    expect(stepBlock(html, 8)).not.toContain('enough charge to fire both stages');
+  });
+
+  test('the fixed panel stands before everything that is to be done', () => {
+    const panel = html.indexOf('Airbags and belt tensioners are pyrotechnic');
+    expect(panel).toBeGreaterThan(0);
+    expect(panel).toBeLessThan(html.indexOf('What is needed'));
+    expect(panel).toBeLessThan(html.indexOf('id="step-1"'));
+  });
+});
+
+describe('a draft', () => {
+  test('is marked at the head of every page, across it, and in its title', () => {
+    expect(draft).toContain('@top-center { content: "DRAFT \\2d  not checked"');
+    expect(draft).toMatch(/<p class="draft-mark"[^>]*>DRAFT - not checked<\/p>/);
+    expect(draft).toMatch(/\.draft-mark \{ position: fixed;/);
+    expect(draft).toContain('<title>DRAFT - not checked: Driver front airbag');
+  });
+
+  test('never says that it was checked', () => {
+    const text = readText(draft);
+    expect(text).toContain('It has not passed its check. Do not work by it.');
+    expect(text).not.toMatch(/was checked|Checked with/);
+  });
+
+  test('a checked card bears no such mark', () => {
+    expect(html).not.toMatch(/DRAFT|@top-center/);
+    expect(readText(html)).toContain('was checked against the assumptions');
+  });
+});
+
+describe('on paper', () => {
+  test('each page is numbered out of all, and bears the short stamp', () => {
+    expect(html).toContain('counter(page) " / " counter(pages)');
+    expect(html).toMatch(/@bottom-left \{ content: "[^"]*9f2c4e0b7d1a"/);
+  });
+
+  test('a step is not divided, and the paper is the one asked for', () => {
+    expect(html).toMatch(/\.step \{ break-inside: avoid;/);
+    expect(html).toContain('size: A4 portrait');
+    expect(cardHtml(buildCard(input), 'A5')).toContain('size: A5 portrait');
+  });
+
+  test('the whole SHA-256, version, date and file are printed', () => {
+    const text = readText(html);
+    for (const value of Object.values(input.stamp)) expect(text).toContain(value);
+  });
+});

@@ -1,0 +1,274 @@
+import { describe, expect, test } from 'vitest';
+import { buildCard } from '../../server/src/card/build.ts';
+import type { CardInput, CardModel, CardStep } from '../../server/src/card/model.ts';
+import { plainWords } from '../../server/src/card/words.ts';
+import type { Battery, Step } from '../../server/src/text/procedure.ts';
+import { connector, input, procedure, range, ways } from './halden.ts';
+
+const card = buildCard(input);
+
+function stepsOf(model: CardModel): readonly CardStep[] {
+  return model.steps.sections.flatMap((section) => section.steps);
+}
+
+function step(number: number, model = card): CardStep {
+  const found = stepsOf(model).find((candidate) => candidate.number === number);
+  if (found === undefined) throw new Error(`no step ${number}`);
+  return found;
+}
+
+function waysOut(number: number, model = card): readonly string[] {
+  return (step(number, model).outcomes?.rows ?? []).map(
+    ({ when, then, to }) => `${plainWords(when)} -> ${then} ${to ?? '?'}`,
+  );
+}
+
+function withStep(number: number, change: (step: Step) => Step, more: Partial<CardInput> = {}): CardModel {
+  const steps = procedure.steps.map((one) => (one.number === number ? change(one) : one));
+  return buildCard({ ...input, ...more, procedure: { ...procedure, steps } });
+}
+
+function facts(model: CardModel, label: string): readonly string[] {
+  return model.assumptions.facts.filter((fact) => fact.label === label).map((fact) => plainWords(fact.words));
+}
+
+describe('what a step says', () => {
+  test.each([
+    [2, 'Switch the ignition on.'],
+    [5, 'Switch the ignition off.'],
+    [6, 'Disconnect the battery.'],
+    [7, 'Wait at least 3 min. Do not shorten.'],
+    [8, 'Unlock connector K30 and leave it plugged in.'],
+    [9, 'Unplug connector K30.'],
+    [11, 'Fit bench-lamp at K30, monitor side (pins 1 and 2).'],
+    [12, 'Reconnect the battery.'],
+    [14, 'Read stage-1-loop on control-unit.'],
+    [18, 'Move bench-lamp to K21, monitor side (pins 1 and 2).'],
+    [19, 'Switch the ignition off, then on again.'],
+    [22, 'Conclusion: the fault is in one of coil-coupling or connector K30.'],
+    [24, 'Remove bench-lamp.'],
+    [25, 'Plug connector K30 in until it locks.'],
+    [26, 'Go to step 4.'],
+    [28, 'Conclusion: no fault found.'],
+    [29, 'Clear the codes of control-unit.'],
+  ])('step %i: %s', (number, text) => {
+    expect(plainWords(step(number).action)).toBe(text);
+  });
+
+  test('all steps are there, under their headings, with the numbers of the file', () => {
+    expect(stepsOf(card).map(({ number }) => number)).toEqual(procedure.steps.map(({ number }) => number));
+    expect(card.steps.sections.map(({ title }) => title)).toEqual([
+      ...new Set(procedure.steps.map((one) => one.section)),
+    ]);
+  });
+
+  test('the half of the connector is told by what it goes to, not only by its name', () => {
+    expect(step(11).details.map(plainWords)).toContain(
+      'The monitor side is the half towards coil-coupling. Loop stage-1-loop.',
+    );
+    const other = withStep(11, (one) =>
+      one.verb === 'fit' ? { ...one, at: { connector: 'K10', side: 'monitor', loop: 'stage-2-loop' } } : one,
+    );
+    expect(plainWords(step(11, other).action)).toBe('Fit bench-lamp at K10, monitor side (pins 5 and 6).');
+    expect(plainWords(step(11, other).details[0] ?? [])).toContain('the half towards control-unit');
+  });
+
+  test('a wait that is not whole seconds is printed longer, never shorter', () => {
+    const odd = withStep(7, (one) => (one.verb === 'wait' ? { ...one, seconds: 100.2 } : one));
+    expect(plainWords(step(7, odd).action)).toContain('1 min 41 s');
+  });
+
+  test('where a step is reached by a jump it says from where', () => {
+    const from = (number: number): string => plainWords(step(number).reachedFrom ?? []);
+    expect(from(4)).toBe('Also reached from step 26.');
+    expect(from(27)).toBe('Reached only from steps 4 and 20.');
+    expect(from(28)).toBe('Reached only from step 4.');
+    expect(step(6).reachedFrom).toBeNull();
+  });
+});
+
+describe('outcomes', () => {
+  test('name the numbers on the card, and what the display shows', () => {
+    expect(waysOut(20)).toEqual([
+      'Shows 2.40..3.60 Ω -> go to step 22',
+      'Shows less than 2.40 Ω -> go to step 27',
+      'Shows more than 3.60 Ω -> go to step 23',
+      'Reads open (no number) -> go to step 23',
+    ]);
+  });
+
+  test('`else` lists all that is left, a leak too where the instrument looks for one, and stands last', () => {
+    expect(waysOut(14)).toEqual([
+      'Shows 1.96..3.63 Ω -> go to step 21',
+      'Anything else (less than 1.96 Ω; more than 3.63 Ω; open (no number); a leak) -> go on with the next step: 15',
+    ]);
+    const turned = withStep(14, (one) =>
+      one.verb === 'read' ? { ...one, outcomes: ways({ else: 15, within: 21 }) } : one,
+    );
+    expect(waysOut(14, turned)).toEqual(waysOut(14));
+  });
+
+  test('of several loops keep their written order', () => {
+    expect(step(4).outcomes?.introduction).toMatch(/first line that is true/);
+    expect(waysOut(4)).toEqual([
+      'Every one of them is within its window -> go to step 28',
+      'stage-2-loop shows anything else than 1.72..2.94 Ω -> go to step 27',
+      'stage-1-loop shows less than 1.72 Ω -> go to step 27',
+      'stage-1-loop reports a leak to ground or to a supply -> go to step 27',
+      'Anything else -> go on with the next step: 5',
+    ]);
+  });
+
+  test('`else` stands last of several loops too, wherever it is written', () => {
+    const turned = withStep(4, (one) =>
+      one.verb === 'read'
+        ? { ...one, outcomes: [...ways({ else: 5 }), ...ways({ open: 27 }, 'stage-1-loop')] }
+        : one,
+    );
+    expect(waysOut(4, turned)).toEqual([
+      'stage-1-loop reads open (no number) -> go to step 27',
+      'Anything else -> go on with the next step: 5',
+    ]);
+  });
+
+  test('`else` lists nothing that the window cannot leave over', () => {
+    const listed = (printed: string): string => {
+      const readings = [
+        { step: 14, loop: 'stage-1-loop', printed, from: 'computed' as const, nominal: null },
+      ];
+      return waysOut(14, buildCard({ ...input, readings }))[1] ?? '';
+    };
+    expect(listed('open')).toContain('(a number; a leak)');
+    expect(listed('above 9.00 Ω')).toContain('(less than 9.00 Ω; a leak)');
+    expect(listed('0.00..1.00 Ω')).toContain('(more than 1.00 Ω; open (no number); a leak)');
+  });
+
+  test('where open is within the window, no line sends an open loop elsewhere', () => {
+    const readings = (printed: string): Partial<CardInput> => ({
+      readings: [{ step: 20, loop: 'stage-1-loop', printed, from: 'expect', nominal: null }],
+    });
+    const open = withStep(20, (one) => one, readings('open'));
+    expect(step(20, open).windows[0]?.window).toBe('open (no number)');
+    expect(waysOut(20, open)).toContain('Reads open (no number) -> go to step 22');
+    expect(waysOut(20, open)).not.toContain('Reads open (no number) -> go to step 23');
+    const above = withStep(20, (one) => one, readings('above 9.00 Ω'));
+    expect(step(20, above).windows[0]?.window).toBe('above 9.00 Ω, or open');
+    expect(waysOut(20, above)).not.toContain('Reads open (no number) -> go to step 23');
+    const below = withStep(20, (one) => one, readings('below 1.00 Ω'));
+    expect(waysOut(20, below)).toContain('Reads open (no number) -> go to step 23');
+    expect(waysOut(20, below)).toContain('Shows more than 1.00 Ω -> go to step 23');
+  });
+
+  test('a target that does not exist is said, not left out', () => {
+    const lost = withStep(20, (one) =>
+      one.verb === 'read' ? { ...one, outcomes: [{ name: 'within', target: null, path: [] }] } : one,
+    );
+    expect(waysOut(20, lost)).toEqual(['Shows 2.40..3.60 Ω -> a step that is not in the file ?']);
+  });
+
+  test('of codes and of an inspection', () => {
+    expect(waysOut(3)[0]).toBe('No code -> go on with the next step: 4');
+    expect(waysOut(10)).toEqual([
+      'In order -> go on with the next step: 11',
+      'Defect found -> go to step 24',
+    ]);
+  });
+});
+
+describe('windows, codes and what is left', () => {
+  test('the window is the printed text of the reading, digit by digit', () => {
+    expect(step(14).windows.map(({ window }) => window)).toEqual(['1.96..3.63 Ω']);
+    expect(step(4).windows.map(({ of }) => plainWords(of))).toEqual(['stage-1-loop', 'stage-2-loop']);
+  });
+
+  test('codes say whether they are certain', () => {
+    expect(step(13).codes?.lines.map(plainWords)).toEqual([
+      'A code for stage-2-loop: open is expected here.',
+      'A code for stage-1-loop: too-high is possible here.',
+    ]);
+  });
+
+  test('a stop says what stays as it is, and what only some ways leave so', () => {
+    expect(step(27).left?.items.map(plainWords)).toEqual([
+      'The battery is disconnected, depending on the way you came.',
+      'Connector K30 is unplugged.',
+      'bench-lamp is still fitted, depending on the way you came.',
+      'Codes are not cleared.',
+    ]);
+  });
+});
+
+describe('assumptions', () => {
+  const battery = procedure.sources.get('battery');
+  const withBattery = (change: Partial<Battery>, seconds: number): CardModel => {
+    if (battery === undefined) throw new Error('no battery');
+    const sources = new Map([['battery', { ...battery, ...change }]]);
+    return buildCard({
+      ...input,
+      procedure: { ...procedure, sources },
+      owed: [{ source: 'battery', seconds }],
+    });
+  };
+
+  test('the wait says whether it is stated or computed', () => {
+    expect(facts(card, 'Wait after the battery')[0]).toMatch(
+      /^once it is off, 3 min .*\(stated in the procedure; /,
+    );
+    expect(facts(withBattery({ wait: 60 }, 100.1), 'Wait after the battery')[0]).toMatch(
+      /1 min 41 s .*\(computed from the reserve, 5\.44\.\.8\.16 mF from 24 V to 2 V through 4\.465\.\.4\.935 kΩ\)/,
+    );
+  });
+
+  test('a wait of 0 s is printed', () => {
+    const none = withBattery({ wait: 0, reserve: 'unstated' }, 0);
+    expect(facts(none, 'Wait after the battery')[0]).toContain('no wait (0 s)');
+  });
+
+  test('parts that are stated not to be live are named', () => {
+    expect(facts(card, 'Taken as inert')).toEqual([
+      'stage-2: stated as live: false, a part that cannot fire. No rule for live stages was applied to it.',
+    ]);
+  });
+
+  test('instrument, contacts and ambient', () => {
+    expect(facts(card, 'Instrument')).toEqual([
+      'control-unit: error at most 3 % + 0.1 Ω, last digit 0.01 Ω, reads open beyond 10 Ω',
+    ]);
+    expect(facts(card, 'Contact resistance')).toEqual(['K10, K21 and K30: 2..15 mΩ each pin']);
+    expect(facts(card, 'Ambient')).toEqual(['10..35 °C']);
+    const assumed = { ...procedure, ambient: { ...range(5, 40), assumed: true } };
+    expect(facts(buildCard({ ...input, procedure: assumed }), 'Ambient')[0]).toContain(
+      'not stated in the procedure',
+    );
+  });
+});
+
+test('only loads that a step uses are asked for, and parts with the step that needs them', () => {
+  const needs = Object.fromEntries(
+    card.needs.groups.map(({ label, items }) => [label, items.map(plainWords)]),
+  );
+  expect(needs.Loads).toEqual(['bench-lamp (lamp, measured cold): 2.85..3.15 Ω']);
+  expect(needs['Parts, if a step asks for them']).toEqual([
+    'new coil-coupling (step 23)',
+    'new connector K30 (step 23)',
+  ]);
+});
+
+test('a step that could not be read does not stop the card', () => {
+  const broken = withStep(9, ({ number, path }) => ({ number, path, verb: 'broken' }), { draft: true });
+  expect(plainWords(step(9, broken).action)).toBe('This step could not be read from the file.');
+});
+
+test('a shorting bar with pins of another loop is not drawn in this one', () => {
+  const own = connector('K30', { side: 'end', closes: 'unlocked', resistance: null, pins: ['2', '1'] });
+  const model = buildCard({
+    ...input,
+    procedure: { ...procedure, connectors: new Map([...procedure.connectors, ['K30', own]]) },
+  });
+  const bars = model.drawings.loops.map((loop) =>
+    loop.elements.flatMap((element) =>
+      element.kind === 'connector' && element.bar !== null ? [element.id] : [],
+    ),
+  );
+  expect(bars).toEqual([['K30'], []]);
+});
