@@ -103,6 +103,38 @@ describe('in networks drawn at random', () => {
     );
   });
 
+  test('it agrees with exact fractions where every node is joined to every other, over 11 decades', () => {
+    const nodes = 19;
+    const pairs = Array.from({ length: nodes }, (_, a) =>
+      Array.from({ length: a }, (_unused, b) => [a, b] as const),
+    ).flat();
+    const powers = fc.array(fc.integer({ min: -18, max: 18 }), {
+      minLength: pairs.length,
+      maxLength: pairs.length,
+    });
+    fc.assert(
+      fc.property(powers, (exponents) => {
+        const edges = pairs.map(([a, b], index) => ({ a, b, ohms: 2 ** (exponents[index] ?? 0) }));
+        const value = resistanceBetween(edges, nodes, 0, nodes - 1);
+        expect(isWithin(value, exactResistance(edges, 0, nodes - 1), 1e-13)).toBe(true);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  test('it agrees with the node equations in large crowded networks', () => {
+    fc.assert(
+      fc.property(meshes(decades(-1, 1), 80), ({ edges, nodes, from, to }) => {
+        expectClose(
+          resistanceBetween(edges, nodes, from, to),
+          nodalResistance(edges, nodes, from, to),
+          1e-10,
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   test('the fractions themselves tell 1e-12 apart', () => {
     const third = { over: 1n, under: 3n };
     expect(isWithin(1 / 3, third, 1e-15)).toBe(true);

@@ -1,0 +1,120 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, test } from 'vitest';
+import type { Edge } from '../../server/src/circuit/circuit.ts';
+
+/** A network of resistors and the two nodes between which it is to be measured. 0 Ω is a joint, Infinity no connection. */
+export interface OracleNetwork {
+  readonly edges: readonly Edge[];
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where this variable is 1, a missing ngspice is a failure and not a skip. */
+const required = process.env.OHMWRIGHT_REQUIRE_ALL === '1';
+
+const installed = spawnSync('ngspice', ['--version'], { encoding: 'utf8' }).status === 0;
+
+/** A group of tests that need ngspice. Without it they are skipped with the reason in the name, or fail if required. */
+export function describeWithNgspice(name: string, body: () => void): void {
+  if (installed) {
+    describe(name, body);
+  } else if (required) {
+    test(name, () => {
+      throw new Error('ngspice is not installed, and OHMWRIGHT_REQUIRE_ALL=1 asks for every test.');
+    });
+  } else {
+    console.warn(`Skipped, ngspice is not installed: ${name}`);
+    describe.skip(`${name} (skipped: ngspice is not installed)`, body);
+  }
+}
+
+/**
+ * Resistances in ohms, as ngspice finds them: 1 A is driven through each network and its voltage read, all networks in
+ * one deck. It holds about eight decades in one network; beyond, its own rounding shows.
+ */
+export function solveWithNgspice(networks: readonly OracleNetwork[]): readonly number[] {
+  const written = networks.map((network, index) => writeNetwork(network, index));
+  const cards = written.filter((lines) => lines !== undefined).flat();
+  const measured = written.flatMap((lines, index) => (lines === undefined ? [] : [index]));
+  const deck = [
+    'resistances of many networks',
+    ...cards,
+    '.control',
+    'set numdgt=15',
+    'op',
+    ...measured.map((index) => `print v(p${index})`),
+    // Without this the batch mode looks for an analysis outside and ends with an error.
+    'quit 0',
+    '.endc',
+    '.end',
+  ];
+  const voltages = measured.length === 0 ? new Map<number, number>() : runDeck(deck.join('\n') + '\n');
+  return networks.map((network, index) => {
+    if (network.from === network.to) return 0;
+    if (written[index] === undefined) return Infinity;
+    const volts = voltages.get(index);
+    if (volts === undefined) throw new Error(`ngspice gave no voltage for network ${index}`);
+    return volts;
+  });
+}
+
+/**
+ * The cards of one network, or undefined where nothing connects its probes. Pieces that hang in the air would make the
+ * equations singular and are left out; so is each 0 V source that would close a ring of such sources.
+ */
+function writeNetwork({ edges, from, to }: OracleNetwork, index: number): readonly string[] | undefined {
+  if (from === to) return undefined;
+  const piece = reachable(edges, from);
+  if (!piece.has(to)) return undefined;
+  const name = (node: number): string =>
+    node === to ? '0' : node === from ? `p${index}` : `n${index}_${node}`;
+  const lines = [`I${index} 0 ${name(from)} 1`];
+  const joints: Edge[] = [];
+  for (const [place, edge] of edges.entries()) {
+    const { a, b, ohms } = edge;
+    if (a === b || ohms === Infinity || !piece.has(a)) continue;
+    if (ohms !== 0) {
+      lines.push(`R${index}_${place} ${name(a)} ${name(b)} ${ohms}`);
+    } else if (!reachable(joints, a).has(b)) {
+      joints.push(edge);
+      lines.push(`V${index}_${place} ${name(a)} ${name(b)} 0`);
+    }
+  }
+  return lines;
+}
+
+function reachable(edges: readonly Edge[], start: number): ReadonlySet<number> {
+  const reached = new Set([start]);
+  const waiting = [start];
+  for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
+    for (const { a, b, ohms } of edges) {
+      if (ohms === Infinity || (a !== node && b !== node)) continue;
+      const other = a === node ? b : a;
+      if (reached.has(other)) continue;
+      reached.add(other);
+      waiting.push(other);
+    }
+  }
+  return reached;
+}
+
+function runDeck(deck: string): ReadonlyMap<number, number> {
+  const folder = mkdtempSync(join(tmpdir(), 'resistances-'));
+  try {
+    const file = join(folder, 'deck.cir');
+    writeFileSync(file, deck);
+    const { stdout, stderr, status } = spawnSync('ngspice', ['-b', file], {
+      encoding: 'utf8',
+      maxBuffer: 256 * 1024 * 1024,
+    });
+    if (status !== 0)
+      throw new Error(`ngspice ended with ${status ?? 'no status'}: ${stderr.slice(0, 2000)}`);
+    const lines = stdout.matchAll(/^v\(p(\d+)\) = (\S+)$/gm);
+    return new Map([...lines].map(([, index, volts]) => [Number(index), Number(volts)]));
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import type { Network } from '../../server/src/circuit/circuit.ts';
+import { networkWindow } from '../../server/src/circuit/circuit.ts';
+import { temperatureFactor } from '../../server/src/circuit/materials.ts';
+import type { Span } from '../../server/src/quantity/quantity.ts';
+import { parseSpan } from '../../server/src/quantity/quantity.ts';
+import { expectPrinted } from './printed.ts';
+
+function read(text: string): Span {
+  const span = parseSpan(text, 'resistance');
+  if (!span.ok) throw new Error(span.message);
+  return span.value;
+}
+
+function windowOf(arrangement: 'series' | 'parallel', ...texts: readonly string[]): Span {
+  const network: Network = texts.map((text, index) => ({
+    id: `part-${index}`,
+    between:
+      arrangement === 'parallel'
+        ? ['0', 'end']
+        : [`${index}`, index === texts.length - 1 ? 'end' : `${index + 1}`],
+    part: { kind: 'stated', resistance: read(text) },
+  }));
+  const ambient = { least: 20, nominal: 20, most: 20 };
+  const window = networkWindow(network, '0', 'end', { ambient });
+  if (window === 'open') throw new Error('open');
+  return window;
+}
+
+function expectWindow({ least, nominal, most }: Span, printed: readonly [string, string, string]): void {
+  expectPrinted(least, printed[0]);
+  expectPrinted(nominal, printed[1]);
+  expectPrinted(most, printed[2]);
+}
+
+describe('equal tolerances side by side stay what they are; textbooks print 25 % and 3 % by the product rule', () => {
+  test('200, 100 and 50 Ω, all ± 5 %: 28.571 Ω, 27.143 to 30.000', () => {
+    expectWindow(windowOf('parallel', '200 Ω ± 5 %', '100 Ω ± 5 %', '50 Ω ± 5 %'), [
+      '27.143',
+      '28.571',
+      '30.000',
+    ]);
+  });
+
+  test('1 kΩ and 500 Ω, both ± 1 %: 333.33 Ω, 330.00 to 336.67', () => {
+    expectWindow(windowOf('parallel', '1 kΩ ± 1 %', '500 Ω ± 1 %'), ['330.00', '333.33', '336.67']);
+  });
+});
+
+describe('in series worst cases add', () => {
+  test('ten equal parts of ± 0.1 together ± 1.0', () => {
+    const parts = Array.from({ length: 10 }, () => '1.0 Ω ± 0.1 Ω');
+    expectWindow(windowOf('series', ...parts), ['9.0', '10.0', '11.0']);
+  });
+
+  test('470 + 470 Ω ± 1 %: 930.6 to 949.4 Ω, not the 925.9 to 954.1 that a calculator page prints', () => {
+    expectWindow(windowOf('series', '470 Ω ± 1 %', '470 Ω ± 1 %'), ['930.6', '940.0', '949.4']);
+  });
+});
+
+test('copper part of a library example, 1 Ω at 20 °C and 0.0039 per kelvin: 1.0312 Ω at 28 °C (computed)', () => {
+  expectPrinted(temperatureFactor(0.0039, 20, 28), '1.0312');
+});
+
+test('NASA standard initiator, 1.05 ± 0.1 Ω (NTRS 20130009741), as it is written in a file', () => {
+  expect(read('1.05 ± 0.1 Ω')).toEqual({ least: 0.95, nominal: 1.05, most: 1.15 });
+});
