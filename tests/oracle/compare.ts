@@ -1,0 +1,117 @@
+import type { Finding } from '../../server/src/text/finding.ts';
+import type { Procedure } from '../../server/src/text/procedure.ts';
+import { codesForetold, oracle } from './oracle.ts';
+import type { Told } from './oracle.ts';
+import { windowsOf } from './windows.ts';
+
+/** The rules that the oracle speaks of; findings of other rules are not its business. */
+export const ORACLE_RULES: readonly string[] = [
+  'live-touch',
+  'short-wait',
+  'ignition-first',
+  'half-open',
+  'unfed-circuit',
+  'unfed-monitor',
+  'in-no-circuit',
+  'wait-without-effect',
+  'impossible',
+  'uncovered',
+  'unreachable',
+  'endless',
+  'repeats',
+  'not-restored',
+  'codes-not-recorded',
+  'codes-not-cleared',
+  'repair-not-verified',
+  'loop-not-verified',
+  'hands-in-text',
+];
+
+/** A finding of the engine in the oracle's terms. */
+export function told(finding: Finding): Told {
+  return {
+    rule: finding.rule,
+    step: finding.step?.number ?? null,
+    subject: finding.subject ?? null,
+    shortest: finding.trace?.hops.length ?? null,
+  };
+}
+
+const nameOf = (each: Told): string => {
+  const of = each.subject === null ? '' : ` of ${each.subject}`;
+  return each.step === null ? `${each.rule}${of}` : `${each.rule}${of} at step ${each.step}`;
+};
+
+/** Readable differences, empty where both say the same. Lengths are compared where both have one. */
+export function compare(ours: readonly Told[], oracles: readonly Told[]): string[] {
+  const differences: string[] = [];
+  const mine = new Map<string, Told>();
+  for (const each of ours) {
+    if (mine.has(nameOf(each))) differences.push(`engine twice: ${nameOf(each)}`);
+    mine.set(nameOf(each), each);
+  }
+  const theirs = new Map(oracles.map((each) => [nameOf(each), each]));
+  for (const [name, each] of mine) {
+    const other = theirs.get(name);
+    if (other === undefined) {
+      differences.push(`engine only: ${name} (${each.shortest ?? 'no'} steps)`);
+    } else if (each.shortest !== null && other.shortest !== null && each.shortest !== other.shortest) {
+      differences.push(`${name}: engine ${each.shortest} steps, oracle ${other.shortest}`);
+    }
+  }
+  for (const [name, each] of theirs)
+    if (!mine.has(name)) differences.push(`oracle only: ${name} (${each.shortest ?? 'no'} steps)`);
+  return differences.sort();
+}
+
+/** Where the engine's findings on a procedure and the oracle's differ. */
+export function difference(findings: readonly Finding[], procedure: Procedure): string[] {
+  const ours = findings.filter((finding) => ORACLE_RULES.includes(finding.rule)).map(told);
+  return compare(ours, oracle(procedure));
+}
+
+/** A code as the engine foretells it at a step. */
+export interface CodeAtStep {
+  readonly step: number;
+  readonly loop: string;
+  readonly code: string;
+  readonly certain: boolean;
+}
+
+/** Where the codes that the engine foretells and the oracle's differ. */
+export function codeDifference(ours: readonly CodeAtStep[], procedure: Procedure): string[] {
+  const line = (each: CodeAtStep): string =>
+    `${each.certain ? 'certain' : 'possible'} code of ${each.loop} at step ${each.step}: ${each.code}`;
+  const theirs = [...codesForetold(procedure)].flatMap(([step, codes]) =>
+    codes.map((each) => line({ step, ...each })),
+  );
+  return onlyInOne(ours.map(line), theirs);
+}
+
+/** An accepted window as the engine computed it, in ohms; null: it has none. */
+export interface WindowAtStep {
+  readonly step: number;
+  readonly loop: string;
+  readonly accepted: 'open' | { readonly least: number | null; readonly most: number | null } | null;
+}
+
+/** Where accepted windows differ, by more than nine digits. Steps that no path reaches are left out. */
+export function windowDifference(ours: readonly WindowAtStep[], procedure: Procedure): string[] {
+  const number = (value: number | null): string =>
+    value === null ? '-' : String(Number(value.toPrecision(9)));
+  const line = ({ step, loop, accepted }: WindowAtStep): string => {
+    if (accepted === null) return `no window of ${loop} at step ${step}`;
+    const text = accepted === 'open' ? 'open' : `${number(accepted.least)}..${number(accepted.most)}`;
+    return `window of ${loop} at step ${step}: ${text}`;
+  };
+  const theirs = windowsOf(procedure).filter((window) => window.shown.length > 0);
+  const reached = new Set(theirs.map(({ step }) => step));
+  return onlyInOne(ours.filter(({ step }) => reached.has(step)).map(line), theirs.map(line));
+}
+
+function onlyInOne(ours: readonly string[], theirs: readonly string[]): string[] {
+  return [
+    ...[...new Set(ours)].filter((each) => !theirs.includes(each)).map((each) => `engine only: ${each}`),
+    ...[...new Set(theirs)].filter((each) => !ours.includes(each)).map((each) => `oracle only: ${each}`),
+  ];
+}

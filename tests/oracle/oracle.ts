@@ -1,0 +1,213 @@
+import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
+import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
+import { codesSet, shownOf } from './values.ts';
+import type { ForetoldCode, Shown } from './values.ts';
+import { atEnd, leftBehind } from './ends.ts';
+import { carryOut, listening, wayTaken } from './verbs.ts';
+import { feedersOf, feedersOfMonitor, liveLoops, loopsThrough, start } from './world.ts';
+import type { World, Wrong } from './world.ts';
+
+/*
+ * The order rules by brute force: every path, the whole bench in one state, breadth first, so that the first time
+ * anything is found is its shortest path. Slow and plain on purpose; it is what the engine is held against.
+ */
+
+export interface Told {
+  readonly rule: string;
+  readonly step: number | null;
+  readonly subject: string | null;
+  /** Steps on the shortest path, the step itself counted. null: no path, or not a matter of one. */
+  readonly shortest: number | null;
+}
+
+/** One step carried out on one bench, as it is met on the way. */
+export interface Met {
+  readonly index: number;
+  readonly step: Step;
+  /** Steps up to here, this one counted. */
+  readonly depth: number;
+  readonly before: World;
+  readonly after: World;
+  readonly wrongs: readonly Wrong[];
+}
+
+/** Every step on every bench on which a path reaches it, shortest paths first. Paths stop at what cannot be read. */
+export function explore(procedure: Procedure, limit = 200_000): Met[] {
+  const met: Met[] = [];
+  const seen = new Set<string>();
+  let now: { index: number; world: World }[] =
+    procedure.steps.length > 0 ? [{ index: 0, world: start(procedure) }] : [];
+  for (let depth = 1; now.length > 0; depth += 1) {
+    const following: typeof now = [];
+    for (const { index, world } of now) {
+      const key = JSON.stringify([index, world]);
+      const step = procedure.steps[index];
+      if (seen.has(key) || step === undefined || step.verb === 'broken') continue;
+      seen.add(key);
+      if (seen.size > limit) throw new Error(`More than ${limit} benches: too many for brute force.`);
+      const { world: after, wrongs } = carryOut(procedure, world, step);
+      met.push({ index, step, depth, before: world, after, wrongs });
+      for (const way of waysOut(procedure, index)) {
+        if (typeof way.to !== 'number') continue;
+        following.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome) });
+      }
+    }
+    now = following;
+  }
+  return met;
+}
+
+/** What is wrong where paths end at this step. */
+function endsAt(procedure: Procedure, { index, step, after }: Met): Wrong[] {
+  if (step.verb === 'stop') return atEnd(procedure, after, step.leaves);
+  return waysOut(procedure, index)
+    .filter((way) => way.to === 'end')
+    .flatMap((way) => atEnd(procedure, wayTaken(procedure, after, step, way.outcome), []));
+}
+
+/** Entries of `leaves` that no path to the stop really leaves. */
+function leavesInVain(procedure: Procedure, met: readonly Met[]): Told[] {
+  if (pathsAreCut(procedure)) return [];
+  const stops = new Set(met.map(({ step }) => step).filter((step) => step.verb === 'stop'));
+  return [...stops].flatMap((stop) => {
+    const left = met.filter(({ step }) => step === stop).flatMap(({ after }) => leftBehind(after));
+    return stop.leaves
+      .filter((id) => !left.includes(id))
+      .map((subject) => ({ rule: 'not-restored', step: stop.number, subject, shortest: null }));
+  });
+}
+
+function shownAt(procedure: Procedure, met: readonly Met[], index: number, loop: Id): (Shown | null)[] {
+  const of = procedure.loops.get(loop);
+  return met
+    .filter((each) => each.index === index)
+    .map(({ after }) => (of === undefined ? null : shownOf(procedure, after, of)));
+}
+
+function uncovered(procedure: Procedure, met: readonly Met[]): Told[] {
+  return [...reachable(procedure)].flatMap((index) => {
+    const step = procedure.steps[index];
+    const depth = met.find((each) => each.index === index)?.depth;
+    if (step === undefined || depth === undefined) return [];
+    const required = (loop: Id): string[] | null => {
+      const monitor = procedure.monitors.get(procedure.loops.get(loop)?.monitor ?? '');
+      if (monitor === undefined || step.verb !== 'read') return null;
+      return requiredClasses(monitor, acceptedOf(monitor, step.expect, shownAt(procedure, met, index, loop)));
+    };
+    return isUncovered(step, required)
+      ? [{ rule: 'uncovered', step: step.number, subject: null, shortest: depth }]
+      : [];
+  });
+}
+
+function idsHandled(step: Step): Id[] {
+  switch (step.verb) {
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+      return [step.connector];
+    case 'fit':
+      return [step.at.connector];
+    case 'move':
+      return [step.to.connector];
+    case 'replace':
+      return [...step.what];
+    case 'do':
+    case 'inspect':
+      return [...step.at];
+    default:
+      return [];
+  }
+}
+
+/** What can be said of the file without following a path. */
+function standing(procedure: Procedure): Told[] {
+  const told: Told[] = [];
+  const allFeedsKnown = [...procedure.sources.values()].every((source) => source.feedsComplete);
+  if (allFeedsKnown) {
+    for (const loop of liveLoops(procedure))
+      if (feedersOf(procedure, loop).length === 0)
+        told.push({ rule: 'unfed-circuit', step: null, subject: loop.id, shortest: null });
+    for (const monitor of procedure.monitors.keys())
+      if (feedersOfMonitor(procedure, monitor).length === 0)
+        told.push({ rule: 'unfed-monitor', step: null, subject: monitor, shortest: null });
+  }
+  const { sources, monitors, loads, parts, connectors, loops } = procedure;
+  const known = new Set(
+    [sources, monitors, loads, parts, connectors, loops].flatMap((each) => [...each.keys()]),
+  );
+  for (const step of procedure.steps) {
+    for (const subject of idsHandled(step))
+      if ((parts.has(subject) || connectors.has(subject)) && loopsThrough(procedure, subject).length === 0)
+        told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
+    if ((step.verb === 'do' || step.verb === 'inspect') && step.at.length === 0)
+      for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
+        if (known.has(subject))
+          told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
+  }
+  return told;
+}
+
+function ofGraph(procedure: Procedure): Told[] {
+  const at = (rule: string, steps: readonly number[]): Told[] =>
+    steps.map((index) => ({
+      rule,
+      step: procedure.steps[index]?.number ?? null,
+      subject: null,
+      shortest: null,
+    }));
+  return [
+    ...at('unreachable', unreachableSteps(procedure)),
+    ...at('endless', endlessSteps(procedure)),
+    ...at('repeats', repeatingSteps(procedure)),
+  ];
+}
+
+/** All findings of the order rules: one for each rule, step and subject. */
+export function oracle(procedure: Procedure): Told[] {
+  const met = explore(procedure);
+  const onPaths = met.flatMap((each) =>
+    [...each.wrongs, ...endsAt(procedure, each)].map(({ rule, subject }): Told => ({
+      rule,
+      step: each.step.number,
+      subject,
+      shortest: each.depth,
+    })),
+  );
+  const once = new Map<string, Told>();
+  for (const told of [
+    ...onPaths,
+    ...leavesInVain(procedure, met),
+    ...uncovered(procedure, met),
+    ...standing(procedure),
+    ...ofGraph(procedure),
+  ]) {
+    const key = JSON.stringify([told.rule, told.step, told.subject]);
+    if (!once.has(key)) once.set(key, told);
+  }
+  return [...once.values()];
+}
+
+/** By step number, the codes to expect there: certain where every bench on which the step is reached sets them. */
+export function codesForetold(procedure: Procedure): ReadonlyMap<number, readonly ForetoldCode[]> {
+  const met = explore(procedure);
+  const found = new Map<number, ForetoldCode[]>();
+  for (const index of reachable(procedure)) {
+    const here = met.filter((each) => each.index === index);
+    const step = procedure.steps[index];
+    if (step === undefined) continue;
+    const each = here.map(({ after }) => codesSet(procedure, after, listening(procedure, step)));
+    const kinds = new Map(each.flat().map(({ loop, code }) => [`${loop} ${code}`, { loop, code }]));
+    const codes = [...kinds.keys()].sort().flatMap((kind): ForetoldCode[] => {
+      const { loop, code } = kinds.get(kind) ?? {};
+      if (loop === undefined || code === undefined) return [];
+      const certain = each.every((codes) =>
+        codes.some((one) => one.loop === loop && one.code === code && one.certain),
+      );
+      return [{ loop, code, certain }];
+    });
+    if (codes.length > 0) found.set(step.number, codes);
+  }
+  return found;
+}

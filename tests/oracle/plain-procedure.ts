@@ -1,0 +1,285 @@
+import type { Limit, Span } from '../../server/src/quantity/span.ts';
+import type { OutcomeName } from '../../server/src/text/finding.ts';
+import type {
+  Action,
+  Battery,
+  Connector,
+  Expect,
+  Load,
+  Loop,
+  Monitor,
+  Outcome,
+  Part,
+  Place,
+  Procedure,
+  Side,
+  Step,
+  Target,
+} from '../../server/src/text/procedure.ts';
+
+/*
+ * A procedure as a plain object of the file format, and its typed form, read by the few shapes that the oracle's own
+ * tests and its random procedures use. It trusts what it is given: it is a tool of tests, not a reader of files.
+ */
+
+export type PlainStep = Readonly<Record<string, unknown>>;
+
+type Entries = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+
+export interface PlainProcedure {
+  readonly format: 1;
+  readonly title: string;
+  readonly conditions?: { readonly ambient: string };
+  readonly sources: Entries;
+  readonly instruments: Entries;
+  readonly loads: Entries;
+  readonly parts: Entries;
+  readonly connectors: Entries;
+  readonly loops: Entries;
+  readonly steps: readonly PlainStep[];
+}
+
+const PREFIX: Readonly<Record<string, number>> = { '': 1, m: 1e-3, µ: 1e-6, k: 1e3, M: 1e6 };
+
+function inUnit(number: string, prefix: string | undefined): number {
+  return Number(number) * (PREFIX[prefix ?? ''] ?? Number.NaN);
+}
+
+export function plainSpan(text: string): Span {
+  const between = /^([\d.]+?)\.\.([\d.]+) ([mµkM]?)(Ω|V|A|F|m|°C)$/.exec(text);
+  if (between) {
+    const least = inUnit(between[1] ?? '', between[3]);
+    const most = inUnit(between[2] ?? '', between[3]);
+    return { least, nominal: (least + most) / 2, most };
+  }
+  const around = /^([\d.]+) ([mµkM]?)(?:Ω|V|A|F|m|°C)(?: ± ([\d.]+) %)?$/.exec(text);
+  if (!around) throw new Error(`The oracle does not read the quantity "${text}".`);
+  const nominal = inUnit(around[1] ?? '', around[2]);
+  const share = Number(around[3] ?? '0') / 100;
+  return { least: nominal * (1 - share), nominal, most: nominal * (1 + share) };
+}
+
+function plainLimit(text: string): Limit {
+  const value = plainSpan(text.replace(/^(below|above) /, '')).nominal;
+  return text.startsWith('below') ? { below: value } : { above: value };
+}
+
+function seconds(text: string): number {
+  const read = /^([\d.]+) (s|min)$/.exec(text);
+  if (!read) throw new Error(`The oracle does not read the time "${text}".`);
+  return Number(read[1]) * (read[2] === 'min' ? 60 : 1);
+}
+
+const text = (value: unknown): string => {
+  if (typeof value === 'string') return value;
+  throw new Error(`The oracle expected text, not ${JSON.stringify(value)}.`);
+};
+const list = (value: unknown): string[] =>
+  value === undefined ? [] : Array.isArray(value) ? value.map((each) => String(each)) : [text(value)];
+const spanOrNull = (value: unknown): Span | null => (value === undefined ? null : plainSpan(text(value)));
+const limitOrNull = (value: unknown): Limit | null => (value === undefined ? null : plainLimit(text(value)));
+
+function table<T>(entries: Entries, group: string, make: (id: string, plain: Entries[string]) => T) {
+  return new Map(
+    Object.entries(entries).map(([id, plain]) => [id, { id, path: [group, id], ...make(id, plain) }]),
+  );
+}
+
+function battery(plain: Entries[string]): Omit<Battery, 'id' | 'path'> {
+  const reserve = plain.reserve as Readonly<Record<string, string>> | undefined;
+  return {
+    kind: 'battery',
+    voltage: spanOrNull(plain.voltage),
+    feeds: list(plain.feeds),
+    feedsComplete: true,
+    wait: plain.wait === undefined ? 'unstated' : seconds(text(plain.wait)),
+    reserve:
+      reserve === undefined
+        ? 'unstated'
+        : {
+            capacitance: plainSpan(text(reserve.capacitance)),
+            chargedTo: plainSpan(text(reserve['charged-to'])),
+            bleed: plainSpan(text(reserve.bleed)),
+            safeBelow: plainSpan(text(reserve['safe-below'])),
+          },
+  };
+}
+
+function monitor(plain: Entries[string]): Omit<Monitor, 'id' | 'path'> {
+  const codes = (plain.codes ?? {}) as Readonly<Record<string, string>>;
+  const accuracy = /^([\d.]+) % \+ (.+)$/.exec(text(plain.accuracy));
+  if (!accuracy) throw new Error('The oracle reads an accuracy only as "3 % + 0.1 Ω".');
+  const leak = limitOrNull(plain.leak);
+  return {
+    kind: 'monitor',
+    range: spanOrNull(plain.range),
+    accuracy: {
+      fraction: Number(accuracy[1]) / 100,
+      constant: plainSpan(accuracy[2] ?? '').nominal,
+      digits: 0,
+    },
+    resolution: plainSpan(text(plain.resolution)).nominal,
+    testCurrent: spanOrNull(plain['test-current']),
+    tooLow: limitOrNull(codes['too-low']),
+    tooHigh: limitOrNull(codes['too-high']),
+    leakBelow: leak !== null && 'below' in leak ? leak.below : null,
+  };
+}
+
+function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
+  const kind = plain.kind as Part['kind'];
+  const wire = plain.wire;
+  return {
+    kind,
+    form: kind === 'cable' || kind === 'rotary-coupling' || kind === 'series' ? 'two-conductor' : 'end',
+    resistance:
+      wire === undefined
+        ? spanOrNull(plain.resistance)
+        : {
+            wire: { squareMillimetres: Number(text(wire).replace(' mm²', '')) },
+            length: plainSpan(text(plain.length)),
+          },
+    live: plain.live === true,
+    noFire: spanOrNull(plain['no-fire']),
+  };
+}
+
+function connector(plain: Entries[string]): Omit<Connector, 'id' | 'path'> {
+  const bar = plain['shorting-bar'] as Readonly<Record<string, unknown>> | undefined;
+  const [first, second] = list(bar?.pins);
+  return {
+    contact: spanOrNull(plain.contact),
+    shortingBar:
+      bar === undefined
+        ? null
+        : {
+            side: bar.side as Side,
+            closes: bar.closes as 'unlocked' | 'unplugged',
+            resistance: spanOrNull(bar.resistance),
+            pins: first === undefined || second === undefined ? null : [first, second],
+          },
+  };
+}
+
+function loop(plain: Entries[string], connectors: Entries): Omit<Loop, 'id' | 'path'> {
+  const [first, ...rest] = list(plain.path);
+  const pins = (plain.pins ?? {}) as Readonly<Record<string, readonly number[]>>;
+  const named = rest.filter((id) => id in connectors);
+  return {
+    monitor: first ?? null,
+    elements: rest.map((id) => ({ kind: id in connectors ? ('connector' as const) : ('part' as const), id })),
+    complete: true,
+    pins: new Map(named.map((id) => [id, [String(pins[id]?.[0] ?? 1), String(pins[id]?.[1] ?? 2)] as const])),
+  };
+}
+
+/** The typed form of a plain procedure: what the text layer is to make of its YAML. */
+export function typedProcedure(plain: PlainProcedure): Procedure {
+  const loops: ReadonlyMap<string, Loop> = table(plain.loops, 'loops', (_, entry) =>
+    loop(entry, plain.connectors),
+  );
+  const written = plain.steps
+    .map((step, index) => ({ step, index }))
+    .filter(({ step }) => !('section' in step));
+  const target = (name: string, number: number): Target => {
+    if (name === 'next') return number < written.length ? number : 'end';
+    const at = written.findIndex(({ step }) => step.id === name);
+    return at < 0 ? null : at;
+  };
+  const place = (side: string, named: unknown): Place => {
+    const [id = '', which] = side.split('.');
+    const through = [...loops.values()].filter((each) => each.elements.some((element) => element.id === id));
+    const only = through.length === 1 ? through[0] : undefined;
+    return {
+      connector: id,
+      side: which as Side,
+      loop: named === undefined ? (only?.id ?? null) : text(named),
+    };
+  };
+  const outcomes = (plainStep: PlainStep, number: number): Outcome[] | null => {
+    const stated = plainStep.outcomes as Readonly<Record<string, unknown>> | undefined;
+    if (stated === undefined) return null;
+    return Object.entries(stated).flatMap(([name, to]): Outcome[] =>
+      typeof to === 'string'
+        ? [{ name: name as OutcomeName, target: target(to, number), path: [] }]
+        : Object.entries(to as Readonly<Record<string, string>>).map(([each, where]) => ({
+            name: each as OutcomeName,
+            of: name,
+            target: target(where, number),
+            path: [],
+          })),
+    );
+  };
+  const expected = (value: unknown): Expect | null => {
+    if (value === undefined) return null;
+    if (value === 'open') return 'open';
+    return /^(below|above) /.test(text(value)) ? plainLimit(text(value)) : plainSpan(text(value));
+  };
+  const action = (plainStep: PlainStep, number: number): Action => {
+    const of = (verb: string): string => text(plainStep[verb]);
+    if ('ignition' in plainStep) return { verb: 'ignition', to: of('ignition') as 'on' | 'off' | 'cycle' };
+    if ('disconnect' in plainStep) return { verb: 'disconnect', source: of('disconnect') };
+    if ('reconnect' in plainStep) return { verb: 'reconnect', source: of('reconnect') };
+    if ('wait' in plainStep) return { verb: 'wait', seconds: seconds(of('wait')) };
+    if ('unlock' in plainStep) return { verb: 'unlock', connector: of('unlock') };
+    if ('unplug' in plainStep) return { verb: 'unplug', connector: of('unplug') };
+    if ('plug' in plainStep) return { verb: 'plug', connector: of('plug') };
+    if ('fit' in plainStep) return { verb: 'fit', load: of('fit'), at: place(of('at'), plainStep.loop) };
+    if ('remove' in plainStep) return { verb: 'remove', load: of('remove') };
+    if ('move' in plainStep) return { verb: 'move', load: of('move'), to: place(of('to'), plainStep.loop) };
+    if ('read' in plainStep)
+      return {
+        verb: 'read',
+        loops: list(plainStep.read),
+        expect: expected(plainStep.expect),
+        outcomes: outcomes(plainStep, number),
+      };
+    if ('read-codes' in plainStep)
+      return { verb: 'read-codes', monitor: of('read-codes'), outcomes: outcomes(plainStep, number) };
+    if ('clear-codes' in plainStep) return { verb: 'clear-codes', monitor: of('clear-codes') };
+    if ('inspect' in plainStep)
+      return {
+        verb: 'inspect',
+        text: of('inspect'),
+        at: list(plainStep.at),
+        outcomes: outcomes(plainStep, number),
+      };
+    if ('do' in plainStep) return { verb: 'do', text: of('do'), at: list(plainStep.at) };
+    if ('replace' in plainStep) return { verb: 'replace', what: list(plainStep.replace) };
+    if ('conclude' in plainStep)
+      return { verb: 'conclude', what: plainStep.conclude === 'none' ? 'none' : list(plainStep.conclude) };
+    if ('go' in plainStep) return { verb: 'go', to: target(of('go'), number) };
+    if ('stop' in plainStep) return { verb: 'stop', text: of('stop'), leaves: list(plainStep.leaves) };
+    return { verb: 'broken' };
+  };
+  return {
+    file: 'random.procedure.yaml',
+    title: plain.title,
+    appliesTo: null,
+    revision: null,
+    purpose: null,
+    requires: { training: [], protective: [], information: [] },
+    ambient: {
+      ...plainSpan(plain.conditions?.ambient ?? '10..35 °C'),
+      assumed: plain.conditions === undefined,
+    },
+    sources: table(plain.sources, 'sources', (_, entry) => battery(entry)),
+    monitors: table(plain.instruments, 'instruments', (_, entry) => monitor(entry)),
+    loads: table(plain.loads, 'loads', (_, entry): Omit<Load, 'id' | 'path'> => ({
+      kind: entry.kind as Load['kind'],
+      resistance: spanOrNull(entry.resistance),
+      opensShortingBar: entry['opens-shorting-bar'] === true,
+    })),
+    parts: table(plain.parts, 'parts', (_, entry) => part(entry)),
+    connectors: table(plain.connectors, 'connectors', (_, entry) => connector(entry)),
+    loops,
+    steps: written.map(({ step, index }, at): Step => ({
+      number: at + 1,
+      path: ['steps', index],
+      ...(typeof step.id === 'string' ? { id: step.id } : {}),
+      ...(typeof step.warning === 'string' ? { warning: step.warning } : {}),
+      ...(typeof step.danger === 'string' ? { danger: step.danger } : {}),
+      ...action(step, at + 1),
+    })),
+  };
+}

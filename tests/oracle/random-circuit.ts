@@ -1,0 +1,132 @@
+import type { Chance } from './chance.ts';
+import type { PlainProcedure } from './plain-procedure.ts';
+
+/* A small random system: one or two batteries and monitors, up to three loops, up to four connectors. */
+
+export type PlainCircuit = Omit<PlainProcedure, 'steps'>;
+
+type Plain = Record<string, unknown>;
+
+export const pathOf = (circuit: PlainCircuit, loop: string): string[] =>
+  circuit.loops[loop]?.path as string[];
+
+/** Loops that pass through a connector or part. */
+export const through = (circuit: PlainCircuit, id: string): string[] =>
+  Object.keys(circuit.loops).filter((loop) => pathOf(circuit, loop).includes(id));
+
+function randomMonitor(chance: Chance): Plain {
+  return {
+    kind: 'monitor',
+    range: chance.pick(['0..10 Ω', '0..10 Ω', '0..6 Ω', '0..40 Ω']),
+    accuracy: chance.pick(['3 % + 0.1 Ω', '2 % + 0.05 Ω', '5 % + 0.2 Ω']),
+    resolution: chance.pick(['0.01 Ω', '0.1 Ω']),
+    codes: { 'too-low': 'below 1.0 Ω', 'too-high': chance.pick(['above 4.5 Ω', 'above 3.4 Ω']) },
+    ...(chance.happens(0.25) ? { leak: 'below 5 kΩ' } : {}),
+  };
+}
+
+function randomBattery(chance: Chance, feeds: string[]): Plain {
+  const reserve = {
+    capacitance: '6.8 mF ± 20 %',
+    'charged-to': chance.pick(['24 V', '24 V', '1.5 V']),
+    bleed: chance.pick(['4.7 kΩ ± 5 %', '10 kΩ ± 5 %']),
+    'safe-below': '2 V',
+  };
+  const style = chance.pick(['wait', 'wait', 'wait', 'reserve', 'both']);
+  return {
+    kind: 'battery',
+    voltage: '12.6 V',
+    feeds,
+    ...(style === 'reserve' ? {} : { wait: chance.pick(['60 s', '120 s', '180 s', '0 s']) }),
+    ...(style === 'wait' ? {} : { reserve }),
+  };
+}
+
+function randomConnector(chance: Chance): Plain {
+  const bar = {
+    side: chance.pick(['end', 'end', 'monitor']),
+    closes: chance.pick(['unlocked', 'unplugged']),
+    resistance: '0.2..0.4 Ω',
+  };
+  return { contact: '2..15 mΩ', ...(chance.happens(0.5) ? { 'shorting-bar': bar } : {}) };
+}
+
+function randomEnd(chance: Chance): Plain {
+  const kind = chance.pick(['initiator', 'initiator', 'initiator', 'resistor']);
+  const resistance = chance.pick(['1.7..2.3 Ω', '2.0..2.4 Ω', '1.9..2.6 Ω']);
+  return kind === 'resistor' ? { kind, resistance } : { kind, resistance, live: chance.happens(0.8) };
+}
+
+function randomLoads(chance: Chance): Record<string, Plain> {
+  const lamp = {
+    kind: 'lamp',
+    resistance: chance.pick(['3.0 Ω ± 5 %', '2.2 Ω ± 1 %', '0.5 Ω ± 10 %', '60 Ω ± 5 %']),
+  };
+  const plug = {
+    kind: 'resistor',
+    resistance: chance.pick(['2.2 Ω ± 1 %', '2.4..2.6 Ω']),
+    'opens-shorting-bar': true,
+  };
+  return chance.pick([{ lamp }, { plug }, { lamp, plug }]);
+}
+
+/** What each loop passes, by loop: its own connectors, cables and end, and at times what it shares with the others. */
+function randomLoops(chance: Chance, monitors: string[]) {
+  const parts: Record<string, Plain> = {};
+  const connectors: Record<string, Plain> = {};
+  const loops: Record<string, Plain> = {};
+  const count = chance.whole(1, 3);
+  const used: Record<string, number> = {};
+  const allConnectors = ['K1', 'K2', 'K3', 'K4'].slice(0, chance.whole(1, 4));
+  const shared = count > 1 && chance.happens(0.4);
+  if (shared) parts.coil = { kind: 'rotary-coupling', resistance: '0.05..0.15 Ω' };
+  for (let number = 1; number <= count; number += 1) {
+    const own = allConnectors.filter((_, at) => at % count === number - 1);
+    const lent = chance.some(
+      allConnectors.filter((id) => !own.includes(id)),
+      0.25,
+    );
+    const between: string[] = [...own, ...lent];
+    if (chance.happens(0.6)) {
+      parts[`cable-${number}`] = { kind: chance.pick(['cable', 'series']), resistance: '0.02..0.06 Ω' };
+      between.splice(chance.whole(0, between.length), 0, `cable-${number}`);
+    }
+    if (shared && chance.happens(0.8)) between.splice(chance.whole(0, between.length), 0, 'coil');
+    const pins: Record<string, number[]> = {};
+    for (const id of between.filter((each) => allConnectors.includes(each))) {
+      const before = used[id] ?? 0;
+      used[id] = before + 1;
+      pins[id] = [2 * before + 1, 2 * before + 2];
+    }
+    parts[`end-${number}`] = randomEnd(chance);
+    const path = [chance.pick(monitors), ...between, `end-${number}`];
+    loops[`loop-${number}`] = { path, ...(Object.keys(pins).length > 0 ? { pins } : {}) };
+  }
+  for (const id of allConnectors) connectors[id] = randomConnector(chance);
+  if (chance.happens(0.05)) parts.spare = { kind: 'series', resistance: '0.02..0.06 Ω' };
+  return { parts, connectors, loops };
+}
+
+export function randomCircuit(chance: Chance): PlainCircuit {
+  const monitors = chance.happens(0.3) ? ['unit-a', 'unit-b'] : ['unit-a'];
+  const { parts, connectors, loops } = randomLoops(chance, monitors);
+  const fedBy = (everything: number): string[] => {
+    const fed = chance.some(monitors, everything);
+    const others = [...Object.keys(parts), ...Object.keys(connectors)];
+    if (chance.happens(0.1)) fed.push(chance.pick(others));
+    return fed.length > 0 ? fed : [chance.pick([...monitors, ...others])];
+  };
+  const sources: Record<string, Plain> = { battery: randomBattery(chance, fedBy(0.97)) };
+  if (chance.happens(0.35)) sources.backup = randomBattery(chance, fedBy(0.5));
+  return {
+    format: 1,
+    title: 'A random procedure',
+    conditions: { ambient: '10..35 °C' },
+    sources,
+    instruments: Object.fromEntries(monitors.map((id) => [id, randomMonitor(chance)])),
+    loads: randomLoads(chance),
+    parts,
+    connectors,
+    loops,
+  };
+}

@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import type { PlainStep } from './plain-procedure.ts';
+import { dead, sample } from './sample.ts';
+import { windowRules, windowsOf } from './windows.ts';
+
+/* What the oracle makes of accepted windows, worked out by hand. */
+
+const told = (...steps: PlainStep[]): string[] =>
+  windowRules(sample(steps)).map(({ rule, step, loop }) => `${rule} of ${loop} at ${step}`);
+const near = (value: number): unknown => expect.closeTo(value, 9);
+const on = { ignition: 'on' };
+/** Goes to `there` or on to the next step, whatever the bench. */
+const fork = { 'read-codes': 'unit', outcomes: { none: 'there', else: 'next' } };
+
+test('the computed window: after the instrument, rounded outward', () => {
+  // (1.808 · 0.97 - 0.1) .. (2.460 · 1.03 + 0.1) = 1.65376 .. 2.6338
+  const [window] = windowsOf(sample([on, { read: 'live' }]));
+  expect(window?.accepted).toEqual({ least: near(1.65), most: near(2.64) });
+});
+
+test('the hull over two benches, and that they differ', () => {
+  const twoLoads = [
+    ...dead,
+    { unplug: 'K2' },
+    { fit: 'lamp', at: 'K2.monitor' },
+    fork,
+    { remove: 'lamp' },
+    { fit: 'plug', at: 'K2.monitor' },
+    { read: 'live', id: 'there' },
+  ];
+  // plug: (0.104 + 2.178) · 0.97 - 0.1 = 2.11354; lamp: (0.130 + 3.15) · 1.03 + 0.1 = 3.4784
+  expect(windowsOf(sample(twoLoads))[0]?.accepted).toEqual({
+    least: near(2.11),
+    most: near(3.48),
+  });
+  expect(told(...twoLoads)).toEqual(['window-differs of live at 8']);
+  expect(told(...twoLoads.filter((step) => step !== fork))).toEqual([]);
+});
+
+test('a number on one bench and open on another has no window unless one is expected', () => {
+  const steps = (read: object) => [fork, { unplug: 'K1' }, { ...read, id: 'there' }];
+  expect(told(...steps({ read: 'live' }))).toEqual(['window-undefined of live at 3']);
+  expect(windowsOf(sample(steps({ read: 'live' })))[0]?.accepted).toBeNull();
+  expect(told(...steps({ read: 'live', expect: 'above 1 Ω' }))).toEqual([]);
+  expect(told(...steps({ read: 'dull' }))).toEqual([]);
+});
+
+describe('an expected window holds every good one', () => {
+  const excluded = (expected: string, ...before: PlainStep[]) =>
+    told(on, ...before, { read: 'live', expect: expected }).length === 1;
+  test('as displayed, limits included', () => {
+    expect(excluded('1.65..2.64 Ω')).toBe(false);
+    expect(excluded('1.66..2.64 Ω')).toBe(true);
+    expect(excluded('1.65..2.63 Ω')).toBe(true);
+    expect(excluded('below 2.64 Ω')).toBe(false);
+    expect(excluded('above 1.66 Ω')).toBe(true);
+    expect(excluded('open')).toBe(true);
+    expect(excluded('open', { unplug: 'K1' })).toBe(false);
+    expect(excluded('1..10 Ω', { unplug: 'K1' })).toBe(true);
+  });
+  test('not where no sound circuit comes', () => {
+    const after = (outcomes: object, first: object = { read: 'live' }) =>
+      told(on, { ...first, outcomes }, { stop: 'Good.' }, { read: 'live', expect: '5..6 Ω', id: 'bad' });
+    expect(after({ within: 'next', else: 'bad' })).toEqual([]);
+    expect(after({ within: 'bad', else: 'next' })).toEqual(['expect-excludes-good of live at 4']);
+    expect(after({ live: { open: 'bad' }, else: 'next' }, { read: ['live', 'dull'] })).toEqual([]);
+    expect(after({ ok: 'next', defect: 'bad' }, { inspect: 'Look.' })).toEqual([]);
+  });
+});

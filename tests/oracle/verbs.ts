@@ -1,0 +1,157 @@
+import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { impossible, monitorsRead } from './impossible.ts';
+import { touch } from './touch.ts';
+import { codesSet } from './values.ts';
+import {
+  feedersOf,
+  feedersOfMonitor,
+  isOff,
+  liveLoops,
+  loadsIn,
+  loopsThrough,
+  openConnectors,
+  wholeWait,
+} from './world.ts';
+import type { World, Wrong } from './world.ts';
+
+/* What one step does to the bench, and what is wrong with it there. */
+
+// ---- power ------------------------------------------------------------------------------------
+
+/** After a source (null: the ignition) was switched: excuses lapse, and a circuit with a source on owes its whole wait. */
+function switched(procedure: Procedure, world: World, source: Id | null): World {
+  const owed: Record<Id, number> = {};
+  for (const loop of liveLoops(procedure)) {
+    const allOff = feedersOf(procedure, loop).every((source) => isOff(world, source));
+    owed[loop.id] = allOff ? (world.owed[loop.id] ?? 0) : wholeWait(procedure, loop);
+  }
+  const excuses = source === null ? [] : world.excuses.filter((excuse) => !excuse.includes(source));
+  return { ...world, owed, excuses };
+}
+
+/** Live loops that are open or loaded while one of their sources comes back. */
+function halfOpen(procedure: Procedure, before: World, after: World, step: Step): Wrong[] {
+  if (step.warning !== undefined || step.danger !== undefined) return [];
+  return liveLoops(procedure)
+    .filter((loop) => feedersOf(procedure, loop).some((each) => isOff(before, each) && !isOff(after, each)))
+    .filter((loop) => openConnectors(after, loop).length > 0 || loadsIn(after, loop).length > 0)
+    .map((loop) => ({ rule: 'half-open', subject: loop.id }));
+}
+
+// ---- one step ---------------------------------------------------------------------------------
+
+const opening = (procedure: Procedure, world: World, connector: Id): Id[] =>
+  [...new Set([...world.opened, ...loopsThrough(procedure, connector).map((loop) => loop.id)])].sort();
+
+/** The bench after the verb alone. `cycle` never comes here: it is off, then on. */
+function done(procedure: Procedure, world: World, step: Step): World {
+  switch (step.verb) {
+    case 'ignition':
+      return switched(procedure, { ...world, ignition: step.to === 'on' }, null);
+    case 'disconnect':
+    case 'reconnect': {
+      const connected = { ...world.connected, [step.source]: step.verb === 'reconnect' };
+      return switched(procedure, { ...world, connected }, step.source);
+    }
+    case 'wait': {
+      const owed = { ...world.owed };
+      for (const loop of liveLoops(procedure)) {
+        if (feedersOf(procedure, loop).every((source) => isOff(world, source)))
+          owed[loop.id] = Math.max(0, (owed[loop.id] ?? 0) - step.seconds);
+      }
+      return { ...world, owed };
+    }
+    case 'unlock':
+    case 'unplug': {
+      const state = step.verb === 'unlock' ? 'unlocked' : 'unplugged';
+      const connectors = { ...world.connectors, [step.connector]: state } as const;
+      return { ...world, connectors, opened: opening(procedure, world, step.connector) };
+    }
+    case 'plug':
+      return { ...world, connectors: { ...world.connectors, [step.connector]: 'mated' } };
+    case 'fit':
+      return { ...world, loads: { ...world.loads, [step.load]: step.at } };
+    case 'move':
+      return { ...world, loads: { ...world.loads, [step.load]: step.to } };
+    case 'remove':
+      return { ...world, loads: { ...world.loads, [step.load]: null } };
+    case 'read-codes':
+      return { ...world, recorded: { ...world.recorded, [step.monitor]: true } };
+    case 'clear-codes':
+      return { ...world, stored: { ...world.stored, [step.monitor]: false } };
+    case 'replace':
+      return { ...world, pending: [...new Set([...world.pending, ...step.what])].sort() };
+    default:
+      return world;
+  }
+}
+
+/** Monitors whose memory may fill at this step. */
+export function listening(procedure: Procedure, step: Step): Id[] {
+  if (step.verb === 'ignition' || step.verb === 'reconnect') return [...procedure.monitors.keys()];
+  return step.verb === 'read' ? monitorsRead(procedure, step) : [];
+}
+
+/** Monitors whose codes are lost or falsified by this step, not written down before it. */
+function notRecorded(procedure: Procedure, world: World, step: Step): Id[] {
+  const monitors = [...procedure.monitors.keys()].filter((monitor) =>
+    step.verb === 'disconnect'
+      ? feedersOfMonitor(procedure, monitor).some((source) => source.id === step.source)
+      : step.verb === 'clear-codes' && step.monitor === monitor,
+  );
+  return monitors.filter((monitor) => world.recorded[monitor] === false);
+}
+
+function waitsInVain(procedure: Procedure, world: World): boolean {
+  const fed = liveLoops(procedure).filter((loop) => feedersOf(procedure, loop).length > 0);
+  const running = fed.filter((loop) => feedersOf(procedure, loop).every((source) => isOff(world, source)));
+  return fed.length > 0 && running.length === 0;
+}
+
+export function carryOut(procedure: Procedure, world: World, step: Step): { world: World; wrongs: Wrong[] } {
+  if (step.verb === 'ignition' && step.to === 'cycle') {
+    const off = carryOut(procedure, world, { ...step, to: 'off' });
+    const on = carryOut(procedure, off.world, { ...step, to: 'on' });
+    return { world: on.world, wrongs: [...off.wrongs, ...on.wrongs] };
+  }
+  const { wrongs, excuse } = touch(procedure, world, step);
+  for (const subject of impossible(procedure, world, step)) wrongs.push({ rule: 'impossible', subject });
+  if ((step.verb === 'disconnect' || step.verb === 'reconnect') && world.ignition)
+    wrongs.push({ rule: 'ignition-first', subject: step.source });
+  if (step.verb === 'wait' && waitsInVain(procedure, world))
+    wrongs.push({ rule: 'wait-without-effect', subject: null });
+  const lost = notRecorded(procedure, world, step);
+  for (const subject of lost) wrongs.push({ rule: 'codes-not-recorded', subject });
+
+  let after = done(procedure, world, step);
+  wrongs.push(...halfOpen(procedure, world, after, step));
+  if (excuse.length > 0) after = { ...after, excuses: sortedSets([...after.excuses, excuse]) };
+  for (const monitor of lost) after = { ...after, recorded: { ...after.recorded, [monitor]: true } };
+  for (const { loop } of codesSet(procedure, after, listening(procedure, step))) {
+    const monitor = procedure.loops.get(loop)?.monitor;
+    if (monitor) after = { ...after, stored: { ...after.stored, [monitor]: true } };
+  }
+  return { world: after, wrongs };
+}
+
+function sortedSets(sets: readonly (readonly Id[])[]): (readonly Id[])[] {
+  const byText = new Map(sets.map((each) => [JSON.stringify(each), each]));
+  return [...byText.keys()].sort().map((text) => byText.get(text) ?? []);
+}
+
+/** What an outcome adds: a reading left by `within`, everything mated and no load fitted, verifies its loops. */
+export function wayTaken(procedure: Procedure, world: World, step: Step, outcome: Outcome | null): World {
+  if (step.verb !== 'read' || outcome?.name !== 'within') return world;
+  const named = step.loops.filter((loop) => outcome.of === undefined || outcome.of === loop);
+  const verified = named
+    .map((id) => procedure.loops.get(id))
+    .filter((loop) => loop !== undefined)
+    .filter((loop) => openConnectors(world, loop).length === 0 && loadsIn(world, loop).length === 0);
+  const verifies = (id: Id): boolean =>
+    verified.some((loop) => loop.monitor === id || loop.elements.some((element) => element.id === id));
+  return {
+    ...world,
+    pending: world.pending.filter((id) => !verifies(id)),
+    opened: world.opened.filter((id) => !verified.some((loop) => loop.id === id)),
+  };
+}
