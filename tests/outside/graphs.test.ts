@@ -77,7 +77,7 @@ describe('ladders', () => {
 
 describe('the square grid', () => {
   // The node in the middle of 151 by 151, 22 801 nodes. The infinite grid: Atkinson and van Steenwijk, Am. J. Phys. 67
-  // (1999) 486, 1/2 between neighbours and 2/π across a square; the values of the finite one are computed elsewhere.
+  // (1999) 486; 1/2 between neighbours is printed there, the others are from memory. The finite values are computed.
   const size = 151;
   const middle = 75 * size + 75;
   const edges: Edge[] = [];
