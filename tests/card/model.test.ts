@@ -190,10 +190,25 @@ describe('windows, codes and what is left', () => {
 
   test('a stop says what stays as it is, and what only some ways leave so', () => {
     expect(step(27).left?.items.map(plainWords)).toEqual([
-      'The battery is disconnected, depending on the way you came.',
       'Connector K30 is unplugged.',
-      'bench-lamp is still fitted, depending on the way you came.',
-      'Codes are not cleared.',
+      'The codes of control-unit are not cleared.',
+    ]);
+    expect(step(27).left?.sometimes?.items.map(plainWords)).toEqual([
+      'The battery is disconnected.',
+      'bench-lamp is still fitted.',
+    ]);
+  });
+
+  test('a repair that is not verified is named; where all ways leave the same, nothing depends on them', () => {
+    const left = [{ step: 27, left: [{ id: 'K30', as: 'repair' as const, always: true }] }];
+    const model = buildCard({ ...input, left });
+    expect(step(27, model).left?.items.map(plainWords)).toEqual([
+      'The repair of connector K30 is not verified.',
+    ]);
+    expect(step(27, model).left?.sometimes).toBeNull();
+    const opened = [{ step: 27, left: [{ id: 'stage-2-loop', as: 'repair' as const, always: true }] }];
+    expect(step(27, buildCard({ ...input, left: opened })).left?.items.map(plainWords)).toEqual([
+      'Loop stage-2-loop was opened and is not verified.',
     ]);
   });
 });

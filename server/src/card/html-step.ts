@@ -1,7 +1,7 @@
 import type { Markup } from './escape.ts';
 import { markup } from './escape.ts';
 import { noticeHtml, wordsHtml } from './html-words.ts';
-import type { CardModel, CardOutcome, CardStep, CardWindow } from './model.ts';
+import type { CardModel, CardOutcome, CardStep, CardWindow, Left } from './model.ts';
 
 type Labels = CardModel['steps'];
 
@@ -15,7 +15,7 @@ ${step.reachedFrom === null ? null : markup`<p class="from">${wordsHtml(step.rea
 <p class="action">${wordsHtml(step.action)}</p>
 ${step.details.map((line) => markup`<p class="detail">${wordsHtml(line)}</p>`)}
 ${blanksHtml(step.blanks)}${windowsHtml(step.windows, labels)}${codesHtml(step, labels)}${outcomesHtml(step)}${leftHtml(step)}</div>
-<p class="tick"><span class="box"></span>${labels.done}</p>
+<p class="tick"><span class="box"></span><span class="unseen">${labels.done}</span></p>
 </div>
 </li>
 `;
@@ -62,7 +62,15 @@ function wayHtml({ when, then, to, isNext }: CardOutcome): Markup {
 
 function leftHtml({ left }: CardStep): Markup | null {
   if (left === null) return null;
-  return markup`<div class="left"><p class="label">${left.heading}</p>
-<ul>${left.items.map((item) => markup`<li><span class="small-box"></span><span>${wordsHtml(item)}</span></li>`)}</ul></div>
+  const sometimes = left.sometimes === null ? null : leftListHtml(left.sometimes);
+  return markup`<div class="left">${leftListHtml(left)}${sometimes}</div>
 `;
+}
+
+function leftListHtml({ heading, items }: Left): Markup {
+  const boxes = items.map(
+    (item) => markup`<li><span class="small-box"></span><span>${wordsHtml(item)}</span></li>`,
+  );
+  return markup`<p class="label">${heading}</p>
+${boxes.length === 0 ? null : markup`<ul>${boxes}</ul>`}`;
 }

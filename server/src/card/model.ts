@@ -131,6 +131,12 @@ export interface CardOutcome {
   readonly isNext: boolean;
 }
 
+/** What stands as it is at a stop. */
+export interface Left {
+  readonly heading: string;
+  readonly items: readonly Words[];
+}
+
 export interface CardStep {
   readonly number: number;
   /** Set where the step is reached other than from the step before it. */
@@ -144,7 +150,7 @@ export interface CardStep {
   readonly blanks: readonly string[];
   readonly codes: { readonly lines: readonly Words[]; readonly remark: string } | null;
   readonly outcomes: { readonly introduction: string | null; readonly rows: readonly CardOutcome[] } | null;
-  readonly left: { readonly heading: string; readonly items: readonly Words[] } | null;
+  readonly left: (Left & { readonly sometimes: Left | null }) | null;
 }
 
 export interface CardSection {

@@ -105,13 +105,21 @@ function leftAt(procedure: Procedure, all: readonly CardLeft[], number: number):
   const known = all.some((entry) => entry.step === number);
   if (!known) return null;
   if (entries.length === 0)
-    return { heading: 'Left as it is', items: [['Nothing is left open, fitted or disconnected.']] };
+    return {
+      heading: 'Left as it is',
+      items: [['Nothing is left open, fitted or disconnected.']],
+      sometimes: null,
+    };
+  const named = (always: boolean): readonly Words[] =>
+    entries
+      .filter((entry) => entry.always === always)
+      .map(({ id, as }): Words => [...leftWords(procedure, id, as), '.']);
   return {
     heading: 'Left as it is. Tell whoever takes over, and tag the vehicle',
-    items: entries.map(({ id, as, always }): Words => {
-      const state = leftWords(procedure, id, as);
-      return always ? [...state, '.'] : [...state, ', depending on the way you came.'];
-    }),
+    items: named(true),
+    sometimes: entries.every((entry) => entry.always)
+      ? null
+      : { heading: 'Depending on the way you came, tick what holds', items: named(false) },
   };
 }
 
@@ -125,8 +133,10 @@ function leftWords(procedure: Procedure, id: Id, as: CardLeft['left'][number]['a
     case 'fitted':
       return [...sentence(thingWords(procedure, id)), ' is still ', { strong: 'fitted' }];
     case 'codes':
-      return ['Codes are ', { strong: 'not cleared' }];
+      return ['The codes of ', { id }, ' are ', { strong: 'not cleared' }];
     case 'repair':
-      return ['The repair is ', { strong: 'not verified' }];
+      if (procedure.loops.has(id))
+        return ['Loop ', { id }, ' was opened and is ', { strong: 'not verified' }];
+      return ['The repair of ', ...thingWords(procedure, id), ' is ', { strong: 'not verified' }];
   }
 }

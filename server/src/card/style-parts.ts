@@ -10,7 +10,7 @@ export const stepStyle = `
 .row { display: flex; }
 .number { flex: none; width: 15mm; font-size: 23pt; line-height: 1; font-weight: bold; }
 .body { flex: 1; min-width: 0; }
-.tick { flex: none; width: 14mm; text-align: center; font-size: 9pt; line-height: 1; }
+.tick { flex: none; position: relative; width: 13mm; }
 .action { font-size: 14pt; line-height: 1.25; white-space: pre-line; }
 .detail { margin-top: 1mm; white-space: pre-line; }
 .from { font-size: 10pt; margin-bottom: 0.8mm; }
@@ -40,6 +40,7 @@ export const stepStyle = `
 .onward .target { font-size: 11.5pt; font-weight: normal; }
 .left { margin-top: 2mm; }
 .left .label { font-weight: bold; }
+.left ul + .label { margin-top: 1.5mm; }
 .left li { display: flex; margin-top: 0.8mm; }
 .end { border: 0.8mm solid #000; padding: 2.5mm 3mm; margin-top: 5mm; break-inside: avoid; }
 .end h3 { margin: 0 0 1mm; }

@@ -64,7 +64,8 @@ td { vertical-align: top; }
 .rows th { width: 46mm; padding: 1mm 3mm 1mm 0; border-top: 0.2mm solid #000; }
 .rows td { padding: 1mm 0; border-top: 0.2mm solid #000; }
 .rows tr { break-inside: avoid; }
-.box { display: block; width: 9mm; height: 9mm; border: 0.6mm solid #000; background: #fff; margin: 0 auto 0.8mm; }
+.box { display: block; width: 9mm; height: 9mm; border: 0.6mm solid #000; background: #fff; margin: 0 0 0 auto; }
+.unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .small-box { flex: none; width: 4.2mm; height: 4.2mm; border: 0.35mm solid #000; background: #fff; margin: 0.5mm 2.4mm 0 0; }
 .draft-banner { font-size: 15pt; font-weight: bold; border: 0.8mm solid #000; padding: 1mm 3mm; margin-bottom: 4mm; text-align: center; }
 @media print { .draft-banner { display: none; } }
