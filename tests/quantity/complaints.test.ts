@@ -67,6 +67,7 @@ describe('units that are missing, wrong or of the wrong case', () => {
     ['12 «Mv»', /write `mV`/],
     ['12 «Ω»', /unit of resistance; expected a voltage/],
   ]);
+  complaints('current', [['5 «MA»', /write `mA`/]]);
   complaints('time', [
     ['3 «Min»', /write `min`/],
     ['3 «minutes»', /not a unit; expected a time, such as `3 min`/],
@@ -116,6 +117,7 @@ describe('shapes that are not expected', () => {
   complaints('resistance', [
     ['2 Ω «approx»', /does not stand here/],
     ['2 Ω «3 Ω»', /second value/],
+    ['2 Ω «3 s»', /second value/],
     ['1 «000 Ω»', /beside each other/],
     ['4 kΩ «7»', /second value/],
     ['1.7«-2.3 Ω»', /two points/],
@@ -147,6 +149,14 @@ describe('shapes that are not expected', () => {
     ],
     parseExact,
   );
+});
+
+test('a message stays short however long the text is', () => {
+  for (const text of [`2 ${'x'.repeat(5000)}`, '1.'.repeat(5000) + '1 Ω', `2 Ω ${'y'.repeat(5000)}`]) {
+    const result = parseSpan(text, 'resistance');
+    expect(result.ok ? 0 : result.message.length).toBeGreaterThan(0);
+    expect(result.ok ? Infinity : result.message.length).toBeLessThan(200);
+  }
 });
 
 test('an empty text is complained about as a whole', () => {

@@ -101,14 +101,14 @@ export function unitOf(
   const nearly = unitsButForCase(word.text, dimension);
   if (nearly.length > 0) {
     const choice = nearly.map((spelling) => `\`${spelling}\``).join(' or ');
-    return failed(`\`${word.text}\` is not a unit; write ${choice}: upper and lower case matter.`, word);
+    return failed(`${quoted(word)} is not a unit; write ${choice}: upper and lower case matter.`, word);
   }
   if (unit !== undefined) {
-    const belongs = `\`${word.text}\` is a unit of ${nameOf(unit.dimension).replace(/^an? /, '')}`;
+    const belongs = `${quoted(word)} is a unit of ${nameOf(unit.dimension).replace(/^an? /, '')}`;
     return failed(`${belongs}; expected ${expected}.`, word);
   }
   const bare = isBarePrefix(word.text) ? ' on its own' : '';
-  return failed(`\`${word.text}\`${bare} is not a unit; expected ${expected}.`, word);
+  return failed(`${quoted(word)}${bare} is not a unit; expected ${expected}.`, word);
 }
 
 /** Fails where something is left over. */
@@ -127,6 +127,11 @@ export function expectNotNegative(value: Decimal, at: Stretch, dimension: Dimens
 
 export function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
+
+/** The word as messages show it; a long one is cut. */
+function quoted({ text }: WordToken): string {
+  return text.length > 24 ? `\`${text.slice(0, 24)}…\`` : `\`${text}\``;
 }
 
 function missingOr(unit: Unit | undefined, number: NumberToken, cursor: Cursor): Parsed<Unit> {
@@ -153,7 +158,7 @@ function whyNotHere(token: Token, { tokens, next, expected }: Cursor): string {
     case '+':
       return `A sum does not stand here; expected ${expected}.`;
     case 'word':
-      return `\`${token.text}\` does not stand here; expected ${expected}.`;
+      return `${quoted(token)} does not stand here; expected ${expected}.`;
   }
 }
 
@@ -166,7 +171,6 @@ function noNumber(cursor: Cursor): [message: string, at: Stretch] {
       before ?? { from: 0, to: cursor.text.length },
     ];
   }
-  if (token.kind === 'word')
-    return [`\`${token.text}\` is not a number; expected ${cursor.expected}.`, token];
+  if (token.kind === 'word') return [`${quoted(token)} is not a number; expected ${cursor.expected}.`, token];
   return [`A number is missing before this sign; expected ${cursor.expected}.`, token];
 }

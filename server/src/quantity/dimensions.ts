@@ -100,7 +100,7 @@ export function nameOf(dimension: Dimension): string {
 }
 
 /** What is expected, for messages and hovers: `a resistance, such as `2.0 Ω ± 10 %` or `1.7..2.3 Ω``. */
-export function describe(shape: Shape, dimension: Dimension): string {
+export function describeQuantity(shape: Shape, dimension: Dimension): string {
   const wording = wordings[dimension];
   return `${wording.named}${shapeWords[shape]}, such as ${wording[shape]}`;
 }

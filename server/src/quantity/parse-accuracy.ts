@@ -2,7 +2,7 @@ import type { Cursor, Written } from './amount.ts';
 import { begin, expectEnd, takeSign, takeWritten, toAmount } from './amount.ts';
 import { shift, toNumber } from './decimal.ts';
 import type { Dimension } from './dimensions.ts';
-import { describe } from './dimensions.ts';
+import { describeQuantity } from './dimensions.ts';
 import type { Parsed } from './parsed.ts';
 import { failed, parsed } from './parsed.ts';
 import type { Accuracy } from './span.ts';
@@ -14,7 +14,7 @@ type Term = keyof Accuracy;
  * in front. The constant is in the base unit of the dimension.
  */
 export function parseAccuracy(text: string, dimension: Dimension): Parsed<Accuracy> {
-  const begun = begin(text, dimension, describe('accuracy', dimension));
+  const begun = begin(text, dimension, describeQuantity('accuracy', dimension));
   if (!begun.ok) return begun;
   const cursor = begun.value;
   takeSign(cursor, '±');

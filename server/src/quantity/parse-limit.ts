@@ -1,14 +1,14 @@
 import { begin, expectEnd, expectNotNegative, peek, takeWritten, toAmount } from './amount.ts';
 import { toNumber } from './decimal.ts';
 import type { Dimension } from './dimensions.ts';
-import { describe } from './dimensions.ts';
+import { describeQuantity } from './dimensions.ts';
 import type { Parsed } from './parsed.ts';
 import { failed, parsed } from './parsed.ts';
 import type { Limit } from './span.ts';
 
 /** Reads one bound: `below 1.0 Ω` or `above 4.5 Ω`, in the base unit of the dimension. */
 export function parseLimit(text: string, dimension: Dimension): Parsed<Limit> {
-  const begun = begin(text, dimension, describe('limit', dimension));
+  const begun = begin(text, dimension, describeQuantity('limit', dimension));
   if (!begun.ok) return begun;
   const cursor = begun.value;
   const side = peek(cursor);

@@ -3,7 +3,7 @@ import { begin, expectEnd, expectNotNegative, takeSign, takeWritten, toAmount } 
 import type { Decimal } from './decimal.ts';
 import { add, compare, midpoint, multiply, shift, subtract, toNumber } from './decimal.ts';
 import type { Dimension } from './dimensions.ts';
-import { describe } from './dimensions.ts';
+import { describeQuantity } from './dimensions.ts';
 import type { Parsed } from './parsed.ts';
 import { failed, parsed } from './parsed.ts';
 import type { Stretch } from './scan.ts';
@@ -14,7 +14,7 @@ import type { Span } from './span.ts';
  * the midpoint), `1.7..2.0..2.3 Ω`. The result is in the base unit of the dimension.
  */
 export function parseSpan(text: string, dimension: Dimension): Parsed<Span> {
-  const begun = begin(text, dimension, describe('ranged', dimension));
+  const begun = begin(text, dimension, describeQuantity('ranged', dimension));
   if (!begun.ok) return begun;
   const cursor = begun.value;
   const first = takeWritten(cursor);
@@ -26,7 +26,7 @@ export function parseSpan(text: string, dimension: Dimension): Parsed<Span> {
 
 /** Reads one value without a spread, in the base unit of the dimension. */
 export function parseExact(text: string, dimension: Dimension): Parsed<number> {
-  const begun = begin(text, dimension, describe('exact', dimension));
+  const begun = begin(text, dimension, describeQuantity('exact', dimension));
   if (!begun.ok) return begun;
   const cursor = begun.value;
   const written = takeWritten(cursor);

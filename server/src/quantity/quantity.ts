@@ -1,6 +1,6 @@
 /** The door of this folder: everything that other folders need of it. */
 export type { Dimension, Shape } from './dimensions.ts';
-export { describe, nameOf, ratingDescription, wireDescription } from './dimensions.ts';
+export { describeQuantity, nameOf, ratingDescription, wireDescription } from './dimensions.ts';
 export type { Parsed } from './parsed.ts';
 export { parseAccuracy } from './parse-accuracy.ts';
 export { parseLimit } from './parse-limit.ts';

@@ -37,7 +37,8 @@ const largest = 1e100;
 const smallest = 1e-100;
 const mostDigits = 40;
 
-const space = /[\s\u00a0\u202f\u2009]+/y;
+/** No-break, narrow and thin spaces (U+00A0, U+202F, U+2009) are among them. */
+const space = /\s+/y;
 const plusMinus = /±|\+\/[-\u2212]|\+[-\u2212]/y;
 const range = /\.{2,}|…|–/y;
 const numeral = /[+\-\u2212]?\d+(?:[.,]\d+)*(?:[eE][+-]?\d+)?/y;
@@ -107,6 +108,7 @@ function readWord(match: Match, at: number): Token | undefined {
 }
 
 function whyNotNumber(text: string): string | undefined {
+  if (text.length > mostDigits) return `A number has at most ${mostDigits} characters.`;
   if (text.includes(',')) {
     const pointed = text.replace(',', '.');
     const single = !pointed.includes(',') && pointed.indexOf('.') === pointed.lastIndexOf('.');
@@ -117,7 +119,6 @@ function whyNotNumber(text: string): string | undefined {
   if (text.indexOf('.') !== text.lastIndexOf('.')) {
     return `${text} has more than one decimal point; a range is written with two points, as in 1.7..2.3.`;
   }
-  if (text.length > mostDigits) return `A number has at most ${mostDigits} characters.`;
   const magnitude = Math.abs(Number(text.replace('\u2212', '-')));
   if (magnitude > largest) return `${text} is too large for a quantity.`;
   if (magnitude < smallest && /[1-9]/.test(text.replace(/[eE].*$/, '')))
