@@ -104,6 +104,21 @@ describe('a window', () => {
     expect(roundOutward({ least: -0.01, most: null }, 0.1)).toEqual({ least: -0.1, most: null });
   });
 
+  test('stays where it is also after millions of steps, and at zero', () => {
+    // 2558.0006 / 0.0001 is 25580005.999999996 in doubles.
+    expect(roundOutward({ least: 2558.0006, most: 2558.0006 }, 0.0001)).toEqual({
+      least: 2558.0006,
+      most: 2558.0006,
+    });
+    expect(roundOutward({ least: 0, most: 0 }, 0.01)).toEqual({ least: 0, most: 0 });
+    expect(roundOutward({ least: -0.25, most: -0.25 }, 0.1)).toEqual({ least: -0.3, most: -0.2 });
+  });
+
+  test('without steps is left as it is', () => {
+    expect(roundOutward({ least: 1.234, most: Infinity }, 0)).toEqual({ least: 1.234, most: Infinity });
+    expect(roundOutward({ least: 1.234, most: Infinity }, 0.01)).toEqual({ least: 1.23, most: Infinity });
+  });
+
   test('stays where it is when it already lies on a step, also with the noise of doubles', () => {
     // 0.1 + 0.2 is 0.30000000000000004 and 1.1 * 3 is 3.3000000000000003 in doubles.
     expect(roundOutward({ least: 0.1 + 0.2, most: 1.1 * 3 }, 0.1)).toEqual({ least: 0.3, most: 3.3 });

@@ -47,7 +47,7 @@ describe('a value with its spread', () => {
   });
 
   test('is the double nearest to the decimal result, not the end of a chain of roundings', () => {
-    // In doubles 4.7 * 1000 * 0.05 is 235.00000000000003 or not, by the order taken; in decimals it is 235.
+    // In doubles 4.7 * 0.05 * 1000 is 235.00000000000003, and (0.1 + 0.7) / 2 is 0.39999999999999997.
     expect(parseSpan('4.7 kΩ ± 5 %', 'resistance')).toEqual({
       ok: true,
       value: { least: 4465, nominal: 4700, most: 4935 },

@@ -44,6 +44,15 @@ export function multiply(left: Decimal, right: Decimal): Decimal {
   return { coefficient: left.coefficient * right.coefficient, exponent: left.exponent + right.exponent };
 }
 
+/** The greatest whole number of times that right, above zero, goes into left. Exact. */
+export function wholeTimes(left: Decimal, right: Decimal): bigint {
+  const exponent = Math.min(left.exponent, right.exponent);
+  const over = aligned(left, exponent);
+  const under = aligned(right, exponent);
+  const towardsZero = over / under;
+  return over < 0n && towardsZero * under !== over ? towardsZero - 1n : towardsZero;
+}
+
 export function midpoint(left: Decimal, right: Decimal): Decimal {
   return multiply(add(left, right), { coefficient: 5n, exponent: -1 });
 }

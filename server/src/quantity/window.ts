@@ -1,4 +1,14 @@
-import { decimalFromNumber, decimalPlaces, multiply, plainText, shift, toNumber } from './decimal.ts';
+import type { Decimal } from './decimal.ts';
+import {
+  add,
+  decimalFromNumber,
+  decimalPlaces,
+  multiply,
+  plainText,
+  shift,
+  toNumber,
+  wholeTimes,
+} from './decimal.ts';
 import type { Dimension } from './dimensions.ts';
 import { inUnit, unitFor } from './print.ts';
 import type { Unit } from './units.ts';
@@ -11,7 +21,7 @@ import { printingUnits } from './units.ts';
 export type Window = { readonly least: number | null; readonly most: number | null } | 'open';
 
 /** A limit that lies on a display step but for this part of it stays on the step. */
-const forgiven = 1e-9;
+const forgiven: Decimal = { coefficient: 1n, exponent: -9 };
 
 /**
  * Widens a window to whole steps of the display: the least value down, the greatest up. Limits that miss a step by less
@@ -21,8 +31,8 @@ export function roundOutward(window: Window, resolution: number): Window {
   if (window === 'open') return window;
   const { least, most } = window;
   return {
-    least: least === null ? null : onStep(least, resolution, (steps) => Math.floor(steps + forgiven)),
-    most: most === null ? null : onStep(most, resolution, (steps) => Math.ceil(steps - forgiven)),
+    least: least === null ? null : roundDown(least, resolution),
+    most: most === null ? null : roundUp(most, resolution),
   };
 }
 
@@ -54,10 +64,20 @@ function unitKeepingStep(greatest: number, resolution: number, dimension: Dimens
   return allowed.find(({ factor }) => factor.exponent >= wanted.factor.exponent) ?? wanted;
 }
 
-function onStep(value: number, resolution: number, round: (steps: number) => number): number {
-  const steps = round(value / resolution);
-  if (!Number.isSafeInteger(steps)) return value;
-  return toNumber(multiply(decimalFromNumber(steps), decimalFromNumber(resolution)));
+/** The greatest whole number of display steps that is no more than the value. In decimals: no quotient is rounded. */
+function stepAtOrBelow(value: Decimal, step: Decimal): Decimal {
+  const steps = wholeTimes(add(value, multiply(step, forgiven)), step);
+  return multiply({ coefficient: steps, exponent: 0 }, step);
+}
+
+function roundDown(value: number, resolution: number): number {
+  if (!Number.isFinite(value) || !(resolution > 0)) return value;
+  return toNumber(stepAtOrBelow(decimalFromNumber(value), decimalFromNumber(resolution)));
+}
+
+function roundUp(value: number, resolution: number): number {
+  // Adding zero turns the -0 of an upper limit of zero into 0.
+  return -roundDown(-value, resolution) + 0;
 }
 
 function finiteOrNone(value: number | null): number | null {
