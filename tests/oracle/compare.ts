@@ -34,6 +34,7 @@ export function told(finding: Finding): Told {
     step: finding.step?.number ?? null,
     subject: finding.subject ?? null,
     shortest: finding.trace?.hops.length ?? null,
+    isError: finding.severity === 'error',
   };
 }
 
@@ -58,6 +59,8 @@ export function compare(ours: readonly Told[], oracles: readonly Told[]): string
     } else if (each.shortest !== null && other.shortest !== null && each.shortest !== other.shortest) {
       differences.push(`${name}: engine ${each.shortest} steps, oracle ${other.shortest}`);
     }
+    if (other?.isError !== undefined && other.isError !== each.isError)
+      differences.push(`${name}: engine ${each.isError === true ? 'error' : 'no error'}, oracle otherwise`);
   }
   for (const [name, each] of theirs)
     if (!mine.has(name)) differences.push(`oracle only: ${name} (${each.shortest ?? 'no'} steps)`);

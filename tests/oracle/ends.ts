@@ -30,7 +30,7 @@ export function atEnd(procedure: Procedure, world: World, leaves: readonly Id[])
   for (const loop of liveLoops(procedure)) {
     if (feedersOf(procedure, loop).every((source) => isOff(world, source))) continue;
     for (const subject of [...openConnectors(world, loop), ...loadsIn(world, loop)])
-      wrongs.push({ rule: 'not-restored', subject });
+      wrongs.push({ rule: 'not-restored', subject, grave: true });
   }
   if (!leaves.includes('codes'))
     for (const subject of Object.keys(world.stored))

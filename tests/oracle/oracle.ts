@@ -19,6 +19,8 @@ export interface Told {
   readonly subject: string | null;
   /** Steps on the shortest path, the step itself counted. null: no path, or not a matter of one. */
   readonly shortest: number | null;
+  /** Of the end rules: whether it is an error, which it is behind the last step and where a live loop is under power. */
+  readonly isError?: boolean;
 }
 
 /** One step carried out on one bench, as it is met on the way. */
@@ -74,7 +76,13 @@ function leavesInVain(procedure: Procedure, met: readonly Met[]): Told[] {
     const left = met.filter(({ step }) => step === stop).flatMap(({ after }) => leftBehind(after));
     return stop.leaves
       .filter((id) => !left.includes(id))
-      .map((subject) => ({ rule: 'not-restored', step: stop.number, subject, shortest: null }));
+      .map((subject) => ({
+        rule: 'not-restored',
+        step: stop.number,
+        subject,
+        shortest: null,
+        isError: false,
+      }));
   });
 }
 
@@ -129,14 +137,15 @@ function standing(procedure: Procedure): Told[] {
     for (const loop of liveLoops(procedure))
       if (feedersOf(procedure, loop).length === 0)
         told.push({ rule: 'unfed-circuit', step: null, subject: loop.id, shortest: null });
+    // A monitor whose live loop is told is not told again: naming it in `feeds` mends both.
+    const toldWith = new Set(told.map(({ subject }) => procedure.loops.get(subject ?? '')?.monitor));
     for (const monitor of procedure.monitors.keys())
-      if (feedersOfMonitor(procedure, monitor).length === 0)
+      if (feedersOfMonitor(procedure, monitor).length === 0 && !toldWith.has(monitor))
         told.push({ rule: 'unfed-monitor', step: null, subject: monitor, shortest: null });
   }
-  const { sources, monitors, loads, parts, connectors, loops } = procedure;
-  const known = new Set(
-    [sources, monitors, loads, parts, connectors, loops].flatMap((each) => [...each.keys()]),
-  );
+  const { monitors, parts, connectors } = procedure;
+  // What `at` can name.
+  const known = new Set([monitors, parts, connectors].flatMap((each) => [...each.keys()]));
   for (const step of procedure.steps) {
     for (const subject of idsHandled(step))
       if ((parts.has(subject) || connectors.has(subject)) && loopsThrough(procedure, subject).length === 0)
@@ -164,17 +173,22 @@ function ofGraph(procedure: Procedure): Told[] {
   ];
 }
 
+const endRules = ['not-restored', 'codes-not-cleared', 'repair-not-verified'];
+
 /** All findings of the order rules: one for each rule, step and subject. */
 export function oracle(procedure: Procedure): Told[] {
   const met = explore(procedure);
   const onPaths = met.flatMap((each) =>
-    [...each.wrongs, ...endsAt(procedure, each)].map(({ rule, subject }): Told => ({
+    [...each.wrongs, ...endsAt(procedure, each)].map(({ rule, subject, grave }): Told => ({
       rule,
       step: each.step.number,
       subject,
       shortest: each.depth,
+      ...(endRules.includes(rule) ? { isError: grave === true || each.step.verb !== 'stop' } : {}),
     })),
   );
+  // The gravest stands for one rule, step and subject, by its own shortest path.
+  onPaths.sort((a, b) => Number(b.isError ?? false) - Number(a.isError ?? false));
   const once = new Map<string, Told>();
   for (const told of [
     ...onPaths,

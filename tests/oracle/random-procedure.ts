@@ -250,6 +250,7 @@ export function randomProcedure(seed: number): PlainProcedure {
     way.push(randomStep(chance, circuit));
   if (spoiled) for (let left = chance.whole(1, 8); left > 0; left -= 1) spoil(chance, circuit, way);
   while (spoiled && way.length > 20) way.splice(chance.whole(0, way.length - 1), 1);
+  if (way.length === 0) way.push(randomStep(chance, circuit));
   return { ...circuit, steps: withTargets(chance, way) };
 }
 

@@ -214,7 +214,10 @@ describe('the file itself', () => {
   test('unfed circuits and monitors', () => {
     const sources = { battery: { ...circuit.sources.battery, feeds: ['K3'] } };
     expect(said('unfed-circuit', [{ ignition: 'off' }], { sources })).toEqual(['live at - in -']);
-    expect(said('unfed-monitor', [{ ignition: 'off' }], { sources })).toEqual(['unit at - in -']);
+    // The live loop stands for its monitor; without it the monitor is told.
+    expect(said('unfed-monitor', [{ ignition: 'off' }], { sources })).toEqual([]);
+    const loops = Object.fromEntries(Object.entries(circuit.loops).filter(([id]) => id !== 'live'));
+    expect(said('unfed-monitor', [{ ignition: 'off' }], { sources, loops })).toEqual(['unit at - in -']);
     expect(said('impossible', [{ read: 'live' }], { sources })).toEqual([]);
     expect(said('unfed-circuit', [{ ignition: 'off' }])).toEqual([]);
     expect(said('unfed-monitor', [{ ignition: 'off' }])).toEqual([]);

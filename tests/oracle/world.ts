@@ -27,6 +27,8 @@ export interface World {
 export interface Wrong {
   readonly rule: string;
   readonly subject: Id | null;
+  /** A live loop open or loaded under power at an end: an error at any end, named in `leaves` or not. */
+  readonly grave?: true;
 }
 
 export function same<T>(ids: Iterable<Id>, value: T): Record<Id, T> {

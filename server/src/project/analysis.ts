@@ -2,7 +2,7 @@ import { circuitsOf } from '../bench/circuits.ts';
 import type { Circuits } from '../bench/circuits.ts';
 import { defaultBounds } from '../bench/explore.ts';
 import type { Bounds } from '../bench/explore.ts';
-import { reachable, stepGraph } from '../bench/graph.ts';
+import { leadsAstray, reachable, stepGraph } from '../bench/graph.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import { owedBy } from '../bench/owed.ts';
 import type { Owed } from '../bench/owed.ts';
@@ -77,14 +77,9 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     const { read, graph, circuits } = base();
     const computed = yield* readings();
     const left = yield* whatIsLeft(read.procedure, graph, computed, bounds);
-    return {
-      procedure: read.procedure,
-      graph,
-      circuits,
-      readings: computed,
-      left,
-      reached: reachable(graph),
-    };
+    const reached = reachable(graph);
+    const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
+    return { procedure: read.procedure, graph, circuits, readings: computed, left, reached, astray };
   });
 
   const windows = onceWorked(function* (): Work<Checked<Readings>> {

@@ -27,11 +27,25 @@ function hull(indications: readonly Indication[], resolution: number): Accepted 
   if (indications.length === 0) return null;
   const numbers = indications.flatMap(({ value }) => (value === null ? [] : [value]));
   if (numbers.length === 0) return 'open';
+  if (isMixture(indications)) return null;
   const least = Math.min(...numbers.map((value) => value.least));
   const canBeOpen = indications.some((indication) => indication.canBeOpen);
   const most = canBeOpen ? null : Math.max(...numbers.map((value) => value.most));
   const rounded = roundOutward({ least, most }, resolution);
   return rounded === 'open' ? rounded : { ...rounded, from: 'computed' };
+}
+
+/** A number on one bench and open on another: no window can hold both. */
+export function isMixture(indications: readonly Indication[]): boolean {
+  return indications.some(showsOnlyOpen) && indications.some(showsOnlyNumbers);
+}
+
+export function showsOnlyOpen({ value }: Indication): boolean {
+  return value === null;
+}
+
+export function showsOnlyNumbers({ value, canBeOpen }: Indication): boolean {
+  return value !== null && !canBeOpen;
 }
 
 /** The one text that hints, cards and the command line print. */

@@ -12,8 +12,8 @@ export const unreachableFinder: Finder = { check: unreachable };
 export const endlessFinder: Finder = { check: endless };
 export const repeatsFinder: Finder = { check: repeats };
 
-function unreachable({ graph, reached }: Context): readonly Seen[] {
-  if (graph.steps.some((_, index) => reached[index] === true && leadsAstray(graph, index))) return [];
+function unreachable({ graph, reached, astray }: Context): readonly Seen[] {
+  if (astray) return [];
   return graph.steps.flatMap((step, index) =>
     reached[index] === true || step.verb === 'broken'
       ? []

@@ -59,10 +59,12 @@ function sourceWatcher(id: Id): Watcher<boolean> {
 
 /** What `leaves` names although no path leaves it so: the card must not say so. */
 function leavesWithoutNeed(context: Context): readonly Seen[] {
+  if (context.astray) return [];
   return context.graph.steps.flatMap((step, index) => {
     if (step.verb !== 'stop' || context.reached[index] !== true) return [];
     const left = context.left.filter((one) => one.index === index);
-    const isLeft = (name: Id): boolean => left.some(({ id, as }) => id === name || as === name);
+    const isLeft = (name: Id): boolean =>
+      left.some(({ id, as }) => (as === 'codes' || as === 'repair' ? as === name : id === name));
     return step.leaves
       .filter((name) => !isLeft(name))
       .map((name): Seen => ({

@@ -18,6 +18,8 @@ export interface Context {
   readonly left: readonly Left[];
   /** By step: whether some path reaches it. */
   readonly reached: readonly boolean[];
+  /** Whether a reachable step has ways out that are not known: what no path does may then be done all the same. */
+  readonly astray: boolean;
 }
 
 /** An issue that no path is needed to see: about a step, or about a place of its own. */

@@ -51,7 +51,7 @@ function finding(
 }
 
 function byPath(trace: Trace | null): string {
-  return trace === null || trace.hops.length < 2 ? '' : ` Path: ${pathInWords(trace)}.`;
+  return trace === null || trace.hops.length < 2 ? '' : ` Path: steps ${pathInWords(trace)}.`;
 }
 
 function placeOf({ procedure, graph }: Naming, issue: Issue, index: number | null): Where {

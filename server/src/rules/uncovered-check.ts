@@ -10,6 +10,7 @@ export const uncoveredFinder: Finder = { check: uncovered };
 
 function uncovered(context: Context): readonly Seen[] {
   return context.graph.steps.flatMap((step, index) => {
+    if (context.reached[index] !== true) return [];
     const missing = missingOutcomes(context, step, index);
     if (missing.length === 0) return [];
     const names = missing.map((name) => `\`${name}\``);

@@ -88,7 +88,10 @@ function judge(context: Context, cluster: Cluster, state: State, touch: Touch): 
   }
   const found: Unsafe[] = [];
   if (on.length > 0)
-    found.push({ issue: liveTouch(touch, stages(on, concerned), on, state), sources: sourcesOf(on) });
+    found.push({
+      issue: liveTouch(context.procedure, touch, stages(on, concerned), on, state),
+      sources: sourcesOf(on),
+    });
   if (owing.length > 0) {
     const issue = shortWait(context.procedure, touch, stages(owing, concerned), owing, wait);
     found.push({ issue, sources: sourcesOf(owing) });
@@ -96,12 +99,24 @@ function judge(context: Context, cluster: Cluster, state: State, touch: Touch): 
   return found;
 }
 
-function liveTouch(touch: Touch, live: readonly Id[], groups: readonly Group[], state: State): Issue {
+function liveTouch(
+  procedure: Procedure,
+  touch: Touch,
+  live: readonly Id[],
+  groups: readonly Group[],
+  state: State,
+): Issue {
+  const sources = sourcesOf(groups);
+  const needed = [
+    ...(state.power.ignitionOn ? ['`ignition: off`'] : []),
+    ...sources.filter((id) => !state.power.disconnected.includes(id)).map((id) => `\`disconnect: ${id}\``),
+    `\`wait: ${formatWait(owedByAll(procedure, sources))}\``,
+  ];
   return {
     rule: 'live-touch',
     subject: touch.id,
     underline: touch.key,
-    message: `Hands on ${touch.id} while ${listed(live)} can still fire: ${whatIsOn(state.power, sourcesOf(groups))}.`,
+    message: `Hands on ${touch.id} while ${listed(live)} can still fire: ${whatIsOn(state.power, sources)}. Needed before: ${listed(needed)}.`,
   };
 }
 

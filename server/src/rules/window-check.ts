@@ -1,4 +1,5 @@
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
+import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { hopsTo } from '../bench/explore.ts';
@@ -28,19 +29,11 @@ function known(reading: Reading): readonly Side[] {
   return reading.good.filter((one): one is Side => one.indication !== null);
 }
 
-function isOnlyOpen(one: Side): boolean {
-  return one.indication.value === null;
-}
-
-function isOnlyNumber(one: Side): boolean {
-  return one.indication.value !== null && !one.indication.canBeOpen;
-}
-
 /** A number on one bench and open on another, and the author does not say which. */
 function mixture(reading: Reading): readonly [Side, Side] | null {
   const sides = known(reading);
-  const number = sides.find(isOnlyNumber);
-  const open = sides.find(isOnlyOpen);
+  const number = sides.find(({ indication }) => showsOnlyNumbers(indication));
+  const open = sides.find(({ indication }) => showsOnlyOpen(indication));
   return number !== undefined && open !== undefined ? [number, open] : null;
 }
 

@@ -1,0 +1,39 @@
+// The main job once, on the procedure that is shipped: check it, print its windows, show what an unsafe copy gets, write
+// its card. Each part is a command that anybody can run.
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
+
+const shipped = 'procedures/driver-airbag-resistance.procedure.yaml';
+const unsafe = 'dist/demo/unsafe-copy.procedure.yaml';
+const card = 'dist/demo/driver-airbag-resistance.html';
+mkdirSync('dist/demo', { recursive: true });
+
+say('The shipped procedure is checked: safe on every path, nothing to report.');
+ohmwright(0, 'check', shipped);
+
+say('What its readings should show, and which codes the work itself sets.');
+ohmwright(0, 'windows', shipped);
+
+say('The same file without its first `disconnect: battery`: hands on a live stage, and where.');
+writeFileSync(unsafe, readFileSync(shipped, 'utf8').replace(/ {2}- disconnect: battery\n(?: {4}.*\n)*/, ''));
+ohmwright(1, 'check', unsafe);
+
+say('The card of an unsafe procedure is refused; that of the shipped one is written.');
+ohmwright(0, 'card', shipped, '-o', card);
+console.log(`\nOpen it in a browser and print it: ${resolve(card)}`);
+
+function say(sentence) {
+  console.log(`\n--- ${sentence}`);
+}
+
+function ohmwright(expected, ...words) {
+  console.log(`$ ohmwright ${words.join(' ')}\n`);
+  const { status } = spawnSync(process.execPath, ['dist/cli.js', ...words], { stdio: 'inherit' });
+  if (status === expected) return;
+  console.error(`ohmwright ended with status ${status}, not ${expected}`);
+  process.exit(1);
+}
