@@ -146,9 +146,15 @@ function standing(procedure: Procedure): Told[] {
   const { monitors, parts, connectors } = procedure;
   // What `at` can name.
   const known = new Set([monitors, parts, connectors].flatMap((each) => [...each.keys()]));
+  // A path that could not be read may hold anything: its own finding stands.
+  const everyLoopRead = [...procedure.loops.values()].every((loop) => loop.complete);
   for (const step of procedure.steps) {
     for (const subject of idsHandled(step))
-      if ((parts.has(subject) || connectors.has(subject)) && loopsThrough(procedure, subject).length === 0)
+      if (
+        everyLoopRead &&
+        (parts.has(subject) || connectors.has(subject)) &&
+        loopsThrough(procedure, subject).length === 0
+      )
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
     if ((step.verb === 'do' || step.verb === 'inspect') && step.at.length === 0)
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))

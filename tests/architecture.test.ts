@@ -1,0 +1,134 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const source = join(root, 'server/src');
+
+/** Each folder imports only from itself and from those before it. */
+const layers = [
+  'quantity',
+  'format',
+  'text',
+  'circuit',
+  'bench',
+  'readings',
+  'rules',
+  'card',
+  'project',
+  'host',
+  'cli',
+];
+
+interface Import {
+  readonly file: string;
+  readonly from: string;
+  readonly module: string;
+}
+
+function filesBelow(folder: string): readonly string[] {
+  return readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+const files = filesBelow(source);
+
+const imports: readonly Import[] = files.flatMap((path) => {
+  const file = relative(source, path).split(sep).join('/');
+  const text = readFileSync(path, 'utf8');
+  const modules = [
+    ...text.matchAll(
+      /^(?:import|export)\b[^'"`;]*?from\s+'([^']+)'|^import\s+'([^']+)'|\bimport\('([^']+)'\)/gm,
+    ),
+  ];
+  return modules.map((match) => ({
+    file,
+    from: layerOf(file),
+    module: match[1] ?? match[2] ?? match[3] ?? '',
+  }));
+});
+
+function layerOf(file: string): string {
+  return file.split('/')[0] ?? '';
+}
+
+/** The file that a relative import means, from the source folder; a file outside of it begins with `..`. */
+function target({ file, module }: Import): string {
+  return relative(source, join(source, dirname(file), module))
+    .split(sep)
+    .join('/');
+}
+
+const own = imports.filter(({ module }) => module.startsWith('.'));
+const foreign = imports.filter(({ module }) => !module.startsWith('.'));
+const said = ({ file, module }: Import): string => `${file} imports ${module}`;
+
+describe('the house', () => {
+  test('has only the rooms that are listed, and every import was seen', () => {
+    expect(
+      [...new Set(files.map((path) => layerOf(relative(source, path).split(sep).join('/'))))].sort(),
+    ).toEqual([...layers].sort());
+    expect(imports.length).toBeGreaterThan(files.length);
+  });
+
+  test('every folder imports only from folders above it', () => {
+    const upward = own.filter((one) => {
+      const to = layers.indexOf(layerOf(target(one)));
+      return to !== -1 && to > layers.indexOf(one.from);
+    });
+    expect(upward.map(said)).toEqual([]);
+  });
+
+  test('circuit imports only quantity', () => {
+    const strange = own.filter(
+      (one) => one.from === 'circuit' && !['circuit', 'quantity'].includes(layerOf(target(one))),
+    );
+    expect(strange.map(said)).toEqual([]);
+  });
+
+  test('only text imports yaml', () => {
+    expect(foreign.filter(({ from, module }) => module === 'yaml' && from !== 'text').map(said)).toEqual([]);
+  });
+
+  test('nothing above host knows Node', () => {
+    const below = layers.slice(layers.indexOf('host'));
+    expect(
+      foreign.filter(({ from, module }) => module.startsWith('node:') && !below.includes(from)).map(said),
+    ).toEqual([]);
+    const globals = files.filter((path) => {
+      const layer = layerOf(relative(source, path).split(sep).join('/'));
+      return (
+        !below.includes(layer) &&
+        /\b(process\.|Buffer\b|new Date\b|Date\.now|setTimeout|performance\.)/.test(
+          readFileSync(path, 'utf8'),
+        )
+      );
+    });
+    expect(globals.map((path) => relative(source, path))).toEqual([]);
+  });
+
+  test('each library is known in one room', () => {
+    const allowed: Readonly<Record<string, readonly string[]>> = {
+      yaml: ['text'],
+      zod: ['format', 'text'],
+      '@noble/hashes/sha2.js': ['project'],
+      '@noble/hashes/utils.js': ['project'],
+      'vscode-languageserver-textdocument': ['cli'],
+      picocolors: ['cli'],
+    };
+    const libraries = foreign.filter(({ module }) => !module.startsWith('node:'));
+    expect(
+      libraries.filter(({ from, module }) => allowed[module]?.includes(from) !== true).map(said),
+    ).toEqual([]);
+  });
+
+  test('outside the source, only the manifest and the schema are imported', () => {
+    const outside = own.filter((one) => target(one).startsWith('..')).map((one) => target(one));
+    expect([...new Set(outside)].sort()).toEqual([
+      '../../package.json',
+      '../../schemas/procedure.schema.json',
+    ]);
+  });
+});
