@@ -38,7 +38,7 @@ const head = {
   conditions: group(
     z.strictObject({
       ambient: quantity(
-        'a temperature range',
+        'a temperature with its spread',
         'The temperature of the place. Not stated: 15..35 °C.',
         '10..35 °C',
       ).optional(),

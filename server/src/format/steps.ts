@@ -18,7 +18,7 @@ const common = {
   ).optional(),
   minutes: group(
     z.number().gt(0),
-    'a number of minutes',
+    'a number of minutes above 0',
     'How long the step takes. It is never counted as a wait.',
     5,
     0.5,

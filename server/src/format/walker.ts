@@ -84,9 +84,17 @@ export function wordsOf(schema: Schema, root: Schema): readonly string[] {
 export function expectedIn(schema: Schema, root: Schema): string {
   const words = schema['x-expected'];
   const expected = typeof words === 'string' ? words : expectedByType(schema, root);
-  const example = Array.isArray(schema.examples) ? (schema.examples as unknown[])[0] : undefined;
-  if (typeof example !== 'string' || expected.includes('`')) return expected;
-  return `${expected}, such as \`${example}\``;
+  const example = exampleIn(schema);
+  return example === null || expected.includes('`') ? expected : `${expected}, such as \`${example}\``;
+}
+
+function exampleIn(schema: Schema): string | null {
+  const [first] = Array.isArray(schema.examples) ? (schema.examples as unknown[]) : [];
+  if (typeof first === 'string') return first;
+  const items = Array.isArray(first) ? (first as unknown[]) : [];
+  const simple =
+    items.length > 0 && items.every((item) => typeof item === 'string' || typeof item === 'number');
+  return simple ? `[${items.join(', ')}]` : null;
 }
 
 function expectedByType(schema: Schema, root: Schema): string {

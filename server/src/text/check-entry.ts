@@ -59,19 +59,20 @@ export function checkEntry<N extends DefinitionName>(
     told({ rule: 'not-yet', at: keyAt([...path, key]), message: notYet(key), subject: key }, [key]);
     return false;
   });
+  const usesLater = known.length < node.entries.length;
   const data = toData({ ...node, entries: known }, schema, [], {
     root: fileSchema,
     isOpen: rules.isOpen ?? (() => false),
     onUnreadable: mark,
-    onEmpty: (at, below) => {
+    onEmpty: (at, below, { hidden = false }) => {
       const unknown = at.length === 1 && below === null;
-      if (!unknown) told(nothingWritten([...path, ...at], below), at);
+      if (!unknown) told(nothingWritten([...path, ...at], below, hidden), at);
       else told(unknownKey(at, { schema, path, rules }), at);
     },
   });
   const validate = validators[name];
   if (!validate(data)) {
-    const found = problemsFrom(validate.errors ?? [], { schema, data, path, rules, settled });
+    const found = problemsFrom(validate.errors ?? [], { schema, data, path, rules, settled, usesLater });
     for (const { problem, at } of found) told(problem, at);
   }
   return { values: typed(name, data, bad), bad };
@@ -81,7 +82,7 @@ export function notYet(word: string): string {
   return `\`${word}\` comes in a later version of Ohmwright.`;
 }
 
-function nothingWritten(path: Path, schema: Schema | null): Problem {
+function nothingWritten(path: Path, schema: Schema | null, hidden: boolean): Problem {
   const expected = schema === null ? 'a value' : expectedIn(schema, fileSchema);
   const last = path.at(-1);
   if (typeof last === 'number') {
@@ -92,10 +93,11 @@ function nothingWritten(path: Path, schema: Schema | null): Problem {
     };
   }
   const subject = String(last);
+  const comment = hidden ? ' What follows `#` is a comment; put it in quotes if it is the value.' : '';
   return {
     rule: 'missing-key',
     at: keyAt(path),
-    message: `Nothing is written after \`${subject}\`; expected ${expected}.`,
+    message: `Nothing is written after \`${subject}\`; expected ${expected}.${comment}`,
     subject,
   };
 }

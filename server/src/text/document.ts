@@ -1,9 +1,12 @@
 import { Composer, isAlias, isMap, isScalar, isSeq, Parser, Scalar } from 'yaml';
 import type { CST, Document, ParsedNode, YAMLMap } from 'yaml';
-import { sentenceFor } from './problems/yaml-errors.ts';
+import { indentedFurther, sentenceFor } from './problems/yaml-errors.ts';
 import type { Problem } from './problem.ts';
+import { isEmpty } from './tree.ts';
 import type { Entry, Node } from './tree.ts';
-import { marksOf } from './marks.ts';
+import { lineAt, linesOf } from './lines.ts';
+import type { Lines } from './lines.ts';
+import { marksOf, tooDeep } from './marks.ts';
 import type { Marks } from './marks.ts';
 import type { Range } from './where.ts';
 
@@ -12,71 +15,104 @@ export interface ParsedDocument {
   readonly problems: readonly Problem[];
 }
 
-/** Deeper than anything that the format knows; a file of brackets must not exhaust the stack. */
-const deepest = 32;
-
 /** Reads YAML into a tree. Every scalar stays the text that was written: the schema decides what it is. */
 export function parseDocument(text: string): ParsedDocument {
-  try {
-    const tokens = [...new Parser().parse(text)];
-    const composer = new Composer({
-      schema: 'failsafe',
-      keepSourceTokens: true,
-      prettyErrors: false,
-      uniqueKeys: false,
-    });
-    const documents = [...composer.compose(tokens, true, text.length)] as Document.Parsed[];
-    return assemble(text, tokens, documents);
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    const message = 'Brackets are nested too deeply.';
-    return { root: null, problems: [{ rule: 'yaml', at: { range: { from: 0, to: text.length } }, message }] };
+  const tokens = [...new Parser().parse(text)];
+  const deep = tooDeep(tokens);
+  if (deep !== null) {
+    const message = sentenceFor('RESOURCE_EXHAUSTION', '') ?? '';
+    return { root: null, problems: [{ rule: 'yaml', at: { range: { from: deep, to: deep + 1 } }, message }] };
   }
+  const composer = new Composer({
+    schema: 'failsafe',
+    keepSourceTokens: true,
+    prettyErrors: false,
+    uniqueKeys: false,
+  });
+  const documents = [...composer.compose(tokens, true, text.length)] as Document.Parsed[];
+  return assemble(text, tokens, documents);
 }
 
 function assemble(text: string, tokens: CST.Token[], documents: readonly Document.Parsed[]): ParsedDocument {
+  const lines = linesOf(text);
   const marks = marksOf(text, tokens);
   const problems: Problem[] = [...marks.problems];
   const [first, second] = documents;
-  if (first !== undefined) problems.push(...syntaxProblems(text, first, marks));
+  if (first !== undefined) problems.push(...syntaxProblems(text, lines, first, marks));
   if (second !== undefined) {
     const range = { from: marks.secondDocument ?? second.range[0], to: text.length };
     problems.push({ rule: 'yaml', at: { range }, message: sentenceFor('MULTIPLE_DOCS', '') ?? '' });
   }
-  const contents = (first?.contents ?? null);
-  const root = contents === null ? null : toNode(contents, text, problems, 0);
-  return { root, problems: firstOnEachLine(text, problems) };
+  const contents = first?.contents ?? null;
+  const root = contents === null ? null : toNode(contents, text, problems);
+  return { root, problems: firstOnEachLine(lines, problems) };
 }
 
-function syntaxProblems(text: string, document: Document.Parsed, marks: Marks): readonly Problem[] {
+/** Errors that make the parser lose its place: others behind them are often the same mistake. */
+const misplacing: ReadonlySet<string> = new Set([
+  'BAD_INDENT',
+  'BLOCK_AS_IMPLICIT_KEY',
+  'MISSING_CHAR',
+  'MULTILINE_IMPLICIT_KEY',
+  'TAB_AS_INDENT',
+  'UNEXPECTED_TOKEN',
+]);
+
+function syntaxProblems(
+  text: string,
+  lines: Lines,
+  document: Document.Parsed,
+  marks: Marks,
+): readonly Problem[] {
   const problems: Problem[] = [];
   let lost = false;
-  for (const { code, message, pos } of document.errors) {
+  let lastLine = -Infinity;
+  for (const [index, { code, message, pos }] of document.errors.entries()) {
     const closing = /Missing closing|end with a|must be sufficiently indented/.test(message);
     if (closing && marks.unclosed) continue;
     const inStream = message.includes('in YAML stream');
     if (inStream && lost) continue;
     lost ||= inStream;
-    const sentence = sentenceFor(code, message);
+    const line = lineAt(lines, pos[0]);
+    const follows = code === 'BAD_INDENT' ? lastLine >= 0 : line <= lastLine + 1;
+    if (misplacing.has(code)) {
+      const known = follows;
+      lastLine = line;
+      if (known) continue;
+    }
+    const next = document.errors[index + 1];
+    const overLines = code === 'BLOCK_AS_IMPLICIT_KEY' && next?.code === 'MULTILINE_IMPLICIT_KEY';
+    const sentence = overLines ? indentedFurther : sentenceFor(code, message);
     if (sentence === null) continue;
-    problems.push({ rule: 'yaml', at: { range: placeOf(code, pos, text) }, message: sentence });
+    const range = overLines ? lastKeyLine(pos[0], text) : placeOf(code, pos, text);
+    problems.push({ rule: 'yaml', at: { range }, message: sentence, misplaces: misplacing.has(code) });
   }
   return problems;
+}
+
+/** A key that is indented below a value runs together with it: what is wrong is the line with the colon. */
+function lastKeyLine(from: number, text: string): Range {
+  const colon = /:(?=\s|$)/.exec(text.slice(from));
+  const end = from + (colon?.index ?? 0);
+  const start = text.lastIndexOf('\n', end) + 1;
+  const indent = /^[ \t]*/.exec(text.slice(start, end))?.[0].length ?? 0;
+  return { from: start + indent, to: end };
 }
 
 /** The parser gives a point; people see a stretch. */
 function placeOf(code: string, [from, to]: [number, number], text: string): Range {
   if (code === 'TAB_AS_INDENT') {
-    const lineStart = Math.max(text.lastIndexOf('\n', from - 1), text.lastIndexOf('\r', from - 1)) + 1;
-    const tab = text.indexOf('\t', lineStart);
+    const tab = text.indexOf('\t', text.lastIndexOf('\n', from - 1) + 1);
     return tab === -1 ? { from, to } : { from: tab, to: tab + 1 };
   }
-  const rest = /^[^\s,\]}]+/.exec(text.slice(from, from + 200));
-  return { from, to: Math.max(to, from + (rest?.[0].length ?? 1)) };
+  const blank = /^[ \t]*/.exec(text.slice(from, from + 200))?.[0].length ?? 0;
+  const rest = /^[^\s,\]}]+/.exec(text.slice(from + blank, from + blank + 200));
+  const start = rest === null ? from : from + blank;
+  return { from: start, to: Math.max(to, start + (rest?.[0].length ?? 1)) };
 }
 
 /** What follows on the same line is almost always the same mistake. */
-function firstOnEachLine(text: string, problems: readonly Problem[]): readonly Problem[] {
+function firstOnEachLine(lines: Lines, problems: readonly Problem[]): readonly Problem[] {
   const kept = new Map<number, Problem>();
   const others: Problem[] = [];
   for (const problem of problems) {
@@ -84,26 +120,23 @@ function firstOnEachLine(text: string, problems: readonly Problem[]): readonly P
       others.push(problem);
       continue;
     }
-    const line = text.slice(0, problem.at.range.from).split(/\r\n|\n|\r/).length;
+    const line = lineAt(lines, problem.at.range.from);
     if (!kept.has(line)) kept.set(line, problem);
   }
   return [...kept.values(), ...others];
 }
 
-function toNode(node: ParsedNode | null, text: string, problems: Problem[], depth: number): Node {
+function toNode(node: ParsedNode | null, text: string, problems: Problem[]): Node {
   if (node === null) return { kind: 'scalar', text: '', plain: true, range: { from: 0, to: 0 }, start: null };
   const range = { from: node.range[0], to: node.range[1] };
-  if (depth > deepest) {
-    problems.push({ rule: 'yaml', at: { range }, message: 'Brackets are nested too deeply.' });
-    return { kind: 'unreadable', range };
-  }
   if (isAlias(node)) return { kind: 'unreadable', range };
   if (isScalar(node)) return scalarNode(node, range, text);
   if (isMap(node)) {
-    return { kind: 'map', entries: entriesOf(node, text, problems, depth), range };
+    const byKey = entriesOf(node, text, problems);
+    return { kind: 'map', entries: [...byKey.values()], byKey, range };
   }
   if (isSeq(node)) {
-    const items = node.items.map((item) => toNode(item, text, problems, depth + 1));
+    const items = node.items.map((item) => toNode(item, text, problems));
     return { kind: 'list', items, range };
   }
   return { kind: 'unreadable', range };
@@ -117,7 +150,7 @@ function scalarNode(node: Scalar.Parsed, range: Range, source: string): Node {
   return { kind: 'scalar', text, plain: node.type === Scalar.PLAIN, range, start: asWritten ? start : null };
 }
 
-function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[], depth: number): readonly Entry[] {
+function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[]): ReadonlyMap<string, Entry> {
   const entries = new Map<string, Entry>();
   for (const pair of map.items) {
     const key = pair.key as ParsedNode | null;
@@ -141,10 +174,14 @@ function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[], depth
       });
       continue;
     }
-    const value = toNode(pair.value, text, problems, depth + 1);
-    entries.set(named.key, { ...named, value });
+    const value = toNode(pair.value, text, problems);
+    const hidden =
+      value.kind === 'scalar' &&
+      isEmpty(value) &&
+      /^[ \t]*:[ \t]+#/.test(text.slice(named.keyRange.to, named.keyRange.to + 100));
+    entries.set(named.key, { ...named, value: hidden ? { ...value, hidden } : value });
   }
-  return [...entries.values()];
+  return entries;
 }
 
 /** A line without a colon runs together with the key below it: the key is what stands on the last line. */

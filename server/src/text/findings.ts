@@ -1,5 +1,7 @@
 import type { Finding } from './finding.ts';
 import type { Problem, Spot } from './problem.ts';
+import { lineAt, linesOf } from './lines.ts';
+import type { Lines } from './lines.ts';
 import { oneLine, rangeOf } from './range.ts';
 import { numbering, verbsIn } from './read-steps.ts';
 import { severityOf } from './rules.ts';
@@ -7,14 +9,21 @@ import { child, entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
 import type { FileId, Path, Range, StepRef, Where } from './where.ts';
 
-interface Source {
+interface Written {
   readonly file: FileId;
   readonly text: string;
   readonly root: Node | null;
 }
 
+interface Source extends Written {
+  readonly lines: Lines;
+  readonly numbers: readonly (number | null)[];
+}
+
 /** From problems to findings: with their step, and a key that survives when lines move. */
-export function findingsFrom(problems: readonly Problem[], source: Source): readonly Finding[] {
+export function findingsFrom(problems: readonly Problem[], written: Written): readonly Finding[] {
+  const items = itemsOf(written.root);
+  const source = { ...written, lines: linesOf(written.text), numbers: numbering(items) };
   const content = stepContents(source.root);
   const used = new Map<string, number>();
   return sorted(afterSyntax(problems, source), source).map((problem): Finding => {
@@ -45,16 +54,36 @@ export function findingsFrom(problems: readonly Problem[], source: Source): read
 function afterSyntax(problems: readonly Problem[], source: Source): readonly Problem[] {
   const breaks = problems.filter(({ rule, at }) => rule === 'yaml' && 'range' in at);
   if (breaks.length === 0) return problems;
-  const lines = new Set(breaks.map(({ at }) => lineOf(at, source)));
+  const lines = source.text.split('\n');
+  const silent = new Set<number>();
+  for (const one of breaks) addLinesConcerned(one, lines, source, silent);
   return problems.filter((problem) => {
     if (breaks.includes(problem)) return true;
     if (problem.rule === 'missing-key' || problem.rule === 'unknown-id') return false;
-    return !lines.has(lineOf(problem.at, source));
+    return !silent.has(lineOf(problem.at, source));
   });
 }
 
+/** The line of a break; where the parser lost its place also the one above, and those below until it finds out again. */
+function addLinesConcerned(broken: Problem, lines: readonly string[], source: Source, to: Set<number>): void {
+  const own = lineOf(broken.at, source);
+  to.add(own);
+  if (broken.misplaces !== true) return;
+  to.add(own - 1);
+  const depth = indentation(lines[own] ?? '');
+  for (let line = own + 1; line < lines.length && !to.has(line); line += 1) {
+    const text = lines[line] ?? '';
+    if (text.trim() !== '' && indentation(text) < depth) break;
+    to.add(line);
+  }
+}
+
+function indentation(line: string): number {
+  return line.length - line.trimStart().length;
+}
+
 function lineOf(at: Spot, source: Source): number {
-  return source.text.slice(0, rangeOfSpot(at, source).from).split(/\r\n|\n|\r/).length;
+  return lineAt(source.lines, rangeOfSpot(at, source).from);
 }
 
 function sorted(problems: readonly Problem[], source: Source): readonly Problem[] {
@@ -94,10 +123,8 @@ function placeOf(path: Path, root: Node | null, content: readonly string[]): str
  * For each item of the written list its id, or its verb and what follows; a count tells apart those that are alike.
  */
 export function stepContents(root: Node | null): readonly string[] {
-  const list = entryOf(root, 'steps')?.value;
-  if (list?.kind !== 'list') return [];
   const used = new Map<string, number>();
-  return list.items.map((item) => {
+  return itemsOf(root).map((item) => {
     const id = textOf(entryOf(item, 'id')?.value);
     if (id !== undefined && id !== '') return id;
     const verb = verbsIn(item)[0] ?? (item.kind === 'map' ? item.entries[0]?.key : undefined) ?? '';
@@ -113,14 +140,13 @@ function writtenBehind(node: Node | undefined): string {
   return textOf(node) ?? '';
 }
 
-function stepRef(at: Spot, { file, root }: Source): StepRef | null {
+function stepRef(at: Spot, { file, root, numbers }: Source): StepRef | null {
   if ('range' in at) return null;
   const [first, index] = at.path;
-  const list = entryOf(root, 'steps')?.value;
-  if (first !== 'steps' || typeof index !== 'number' || list?.kind !== 'list') return null;
-  const number = numbering(list.items)[index] ?? null;
+  if (first !== 'steps' || typeof index !== 'number') return null;
+  const number = numbers[index] ?? null;
   if (number === null) return null;
-  const id = textOf(entryOf(list.items[index], 'id')?.value);
+  const id = textOf(entryOf(itemsOf(root)[index], 'id')?.value);
   return {
     file,
     path: ['steps', index],
@@ -128,4 +154,9 @@ function stepRef(at: Spot, { file, root }: Source): StepRef | null {
     ...(id === undefined || id === '' ? {} : { id }),
     calls: [],
   };
+}
+
+function itemsOf(root: Node | null): readonly Node[] {
+  const list = entryOf(root, 'steps')?.value;
+  return list?.kind === 'list' ? list.items : [];
 }

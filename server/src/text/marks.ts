@@ -10,6 +10,29 @@ export interface Marks {
   readonly secondDocument: number | null;
 }
 
+/** More levels than anything that the format knows. The parser composes by recursion: deeper ones would exhaust the stack. */
+const deepest = 32;
+
+/** Where collections are nested too deeply to be composed, or null. Without recursion itself. */
+export function tooDeep(tokens: readonly CST.Token[]): number | null {
+  const waiting: { readonly token: unknown; readonly depth: number }[] = tokens.map((token) => ({
+    token,
+    depth: 0,
+  }));
+  while (waiting.length > 0) {
+    const next = waiting.pop();
+    if (next === undefined || typeof next.token !== 'object' || next.token === null) continue;
+    const { type, offset } = next.token as Partial<Token>;
+    const collects = type === 'flow-collection' || type === 'block-map' || type === 'block-seq';
+    const depth = next.depth + (collects ? 1 : 0);
+    if (depth > deepest) return offset ?? 0;
+    for (const value of Object.values(next.token)) {
+      if (typeof value === 'object') waiting.push({ token: value, depth });
+    }
+  }
+  return null;
+}
+
 interface Token {
   readonly type: string;
   readonly offset: number;

@@ -89,15 +89,13 @@ export function lookUp(
   wanted: readonly Section[],
   at: Spot,
   report: (problem: Problem) => void,
+  alsoKnown: readonly string[] = [],
 ): Section | null {
   const named = names.things.get(id);
   if (named === undefined) {
     if (!names.complete) return null;
     const known = [...names.things].filter(([, { section }]) => section !== null && wanted.includes(section));
-    const guess = didYouMean(
-      id,
-      known.map(([word]) => word),
-    );
+    const guess = didYouMean(id, [...known.map(([word]) => word), ...alsoKnown]);
     const message = `Nothing is named \`${id}\`; expected ${anyOf(wanted)}.${guess}`;
     report({ rule: 'unknown-id', at, message, subject: id });
     return null;

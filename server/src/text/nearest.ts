@@ -21,19 +21,19 @@ export function distance(a: string, b: string): number {
   return last[b.length] ?? 0;
 }
 
-/** The known word that was probably meant, or null. About one mistake in three letters is forgiven. */
-export function nearest(word: string, known: Iterable<string>): string | null {
-  let best: string | null = null;
+/** The known words that were probably meant, all equally near. About one mistake in three letters is forgiven. */
+function nearestOf(word: string, known: Iterable<string>): readonly string[] {
+  let best: string[] = [];
   let least = Infinity;
   const written = simple(word);
-  if (written.length > 60) return null;
-  for (const candidate of known) {
+  if (written.length > 60) return [];
+  for (const candidate of new Set(known)) {
     const allowed = Math.max(1, Math.floor(Math.min(word.length, candidate.length) / 3));
     const mistakes = distance(written, simple(candidate));
-    if (mistakes <= allowed && mistakes < least) {
-      best = candidate;
-      least = mistakes;
-    }
+    if (mistakes > allowed || mistakes > least) continue;
+    if (mistakes < least) best = [];
+    least = mistakes;
+    best.push(candidate);
   }
   return best;
 }
@@ -42,8 +42,16 @@ function simple(word: string): string {
   return word.toLowerCase().replaceAll('_', '-').replaceAll(' ', '-');
 }
 
-/** ` Did you mean `steps`?`, or nothing. */
+/** The known word that was probably meant, or null. */
+export function nearest(word: string, known: Iterable<string>): string | null {
+  return nearestOf(word, known)[0] ?? null;
+}
+
+/** ` Did you mean `steps`?`, or nothing. Of ids that are equally near three are named, so that none is suggested. */
 export function didYouMean(word: string, known: Iterable<string>): string {
-  const found = nearest(word, known);
-  return found === null ? '' : ` Did you mean \`${found}\`?`;
+  const found = nearestOf(word, known).slice(0, 3);
+  if (found.length === 0) return '';
+  const quoted = found.map((one) => `\`${one}\``);
+  const last = quoted.slice(-1).join('');
+  return ` Did you mean ${quoted.length === 1 ? last : `${quoted.slice(0, -1).join(', ')} or ${last}`}?`;
 }

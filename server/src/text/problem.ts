@@ -11,6 +11,8 @@ export interface Problem {
   readonly at: Spot;
   readonly message: string;
   readonly subject?: string;
+  /** The parser lost its place here: what stands in the lines below may have been taken for something else. */
+  readonly misplaces?: boolean;
   readonly related?: readonly { readonly at: Spot; readonly message: string }[];
 }
 

@@ -39,11 +39,10 @@ export function range(
 ): Span | null {
   const found = span(text, dimension, path, report);
   if (found === null || text === undefined || found.least < found.most) return found;
-  const example = dimension === 'temperature' ? '10..35 °C' : '2.4..3.6 Ω';
   return refuse(
     path,
     text,
-    `One value is not enough here; expected a range, such as \`${example}\`.`,
+    `One value is not enough here; expected a range, such as \`2.4..3.6 Ω\`.`,
     report,
   );
 }

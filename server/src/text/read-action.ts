@@ -104,7 +104,9 @@ export function readAction(
     }
     case 'conclude': {
       if (word === 'none') return { verb, what: 'none' };
-      const what = all(written(values, verb, path), ['parts', 'connectors', 'instruments'], context);
+      const what = all(written(values, verb, path), ['parts', 'connectors', 'instruments'], context, [
+        'none',
+      ]);
       return what === null ? null : { verb, what };
     }
     case 'go':
@@ -113,10 +115,10 @@ export function readAction(
       const named = written(values, 'leaves', path);
       const words = named.filter(({ id }) => id === 'codes' || id === 'repair');
       const others = named.filter((other) => !words.includes(other));
-      const found = all(others, ['sources', 'connectors', 'loads'], context);
+      const found = all(others, ['sources', 'connectors', 'loads'], context, ['codes', 'repair']);
       return found === null || word === undefined
         ? null
-        : { verb, text: word, leaves: named.map(({ id }) => id) };
+        : { verb, text: word, leaves: [...new Set(named.map(({ id }) => id))] };
     }
   }
 }
@@ -160,9 +162,10 @@ function one(
   at: Path,
   sections: readonly Section[],
   { reader, bench }: ActionReader,
+  alsoKnown: readonly string[] = [],
 ): Id | null {
   if (id === undefined) return null;
-  const section = lookUp(reader.names, id, sections, valueAt(at), reader.report);
+  const section = lookUp(reader.names, id, sections, valueAt(at), reader.report, alsoKnown);
   return section !== null && entriesOf(section, bench).has(id) ? id : null;
 }
 
@@ -171,8 +174,9 @@ function all(
   named: readonly WrittenId[],
   sections: readonly Section[],
   context: ActionReader,
+  alsoKnown: readonly string[] = [],
 ): readonly Id[] | null {
-  const found = named.map(({ id, path }) => one(id, path, sections, context));
+  const found = named.map(({ id, path }) => one(id, path, sections, context, alsoKnown));
   const known = found.filter((id) => id !== null);
   return known.length === found.length ? [...new Set(known)] : null;
 }

@@ -106,16 +106,18 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: Circuit
       complete = false;
     }
   }
+  const allRead = !bad.has('path') && seen.size === written.length - 1;
   const pins = new Map<Id, { readonly pins: readonly [string, string]; readonly at: Path }>();
   for (const [name, raw] of Object.entries(values.pins ?? {})) {
     const at = [...path, 'pins', name];
     const pair = pinPair(raw);
-    if (pair === null) continue;
+    // An id that the path has too has been looked up there.
+    if (pair === null || (written.includes(name) && !seen.has(name))) continue;
     if (lookUp(reader.names, name, ['connectors'], keyAt(at), report) === null) {
       complete = false;
     } else if (!seen.has(name)) {
-      if (!bad.has('path'))
-        wrong(keyAt(at), `The path of this loop does not pass through \`${name}\`.`, name);
+      // A path with an id that could not be read may have meant this one.
+      if (allRead) wrong(keyAt(at), `The path of this loop does not pass through \`${name}\`.`, name);
     } else if (pair[0] === pair[1]) {
       wrong(valueAt([...at, 1]), `A loop uses two different pins of a connector.`, name);
     } else {

@@ -9,7 +9,7 @@ import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { checkBytes } from './problems/file.ts';
 import type { Procedure } from './procedure.ts';
-import { range } from './quantities.ts';
+import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
 import type { Reader } from './reader.ts';
 import { readConnectors, readLoads, readMonitors, readParts } from './read-circuit.ts';
@@ -93,7 +93,7 @@ function readRoot(file: FileId, root: MapNode, report: Reader['report']): Proced
   const reader: Reader = { root, report, names: namesIn(root, report) };
   const rules = { named: 'The file', later: laterKeys, isOpen: isEntry };
   const { values } = checkEntry('shell', root, [], rules, report);
-  const ambient = range(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
+  const ambient = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
   const monitors = readMonitors(reader);
   const loads = readLoads(reader);
   const parts = readParts(reader);

@@ -11,12 +11,15 @@ export interface ScalarNode {
   readonly range: Range;
   /** Where the text starts in the file, if its characters stand there one by one; null with escapes or several lines. */
   readonly start: number | null;
+  /** Nothing stands here but a comment: `title: #2`. */
+  readonly hidden?: boolean;
 }
 
 export interface MapNode {
   readonly kind: 'map';
   /** In written order; of a key that is written twice the first. */
   readonly entries: readonly Entry[];
+  readonly byKey: ReadonlyMap<string, Entry>;
   readonly range: Range;
 }
 
@@ -44,7 +47,7 @@ export function isEmpty(node: Node): boolean {
 }
 
 export function entryOf(node: Node | null | undefined, key: string): Entry | undefined {
-  return node?.kind === 'map' ? node.entries.find((entry) => entry.key === key) : undefined;
+  return node?.kind === 'map' ? node.byKey.get(key) : undefined;
 }
 
 export function child(node: Node | null | undefined, step: string | number): Node | undefined {

@@ -7,7 +7,7 @@ import type { Path } from './where.ts';
 export interface Conversion {
   readonly root: Schema;
   /** Called for every key or item after which nothing stands. */
-  readonly onEmpty: (path: Path, schema: Schema | null) => void;
+  readonly onEmpty: (path: Path, schema: Schema | null, node: ScalarNode) => void;
   /** Called for everything that a finding has been made about already. */
   readonly onUnreadable: (path: Path) => void;
   /** Whether the value there is looked at by somebody else. */
@@ -26,8 +26,8 @@ export function toData(node: Node, schema: Schema | null, path: Path, conversion
     conversion.onUnreadable(path);
     return undefined;
   }
-  if (isEmpty(node)) {
-    conversion.onEmpty(path, schema);
+  if (node.kind === 'scalar' && isEmpty(node)) {
+    conversion.onEmpty(path, schema, node);
     return undefined;
   }
   if (node.kind === 'scalar') return scalarData(node, schema, conversion.root);

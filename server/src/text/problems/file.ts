@@ -6,14 +6,13 @@ export const largestFile = 1024 * 1024;
 // Control characters but tab and line ends; a lone carriage return; halves of surrogate pairs; what a decoder writes
 // where bytes are no UTF-8.
 const notText =
-   
   /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F\uFFFD\uFFFE\uFFFF]|\r(?!\n)|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;
 
 /** What is wrong before anything can be parsed; then nothing is. */
 export function checkBytes(text: string): Problem | null {
   if (text.length > largestFile) {
     const message = 'This file is larger than 1 MiB. A procedure is a few kilobytes; it has not been read.';
-    return { rule: 'file', at: { range: { from: 0, to: text.length } }, message };
+    return { rule: 'file', at: { range: { from: 0, to: Math.min(1, text.length) } }, message };
   }
   const found = notText.exec(text);
   if (found !== null) {
@@ -22,7 +21,7 @@ export function checkBytes(text: string): Problem | null {
   }
   if (/^[\s\uFEFF]*$/.test(text)) {
     const message = 'The file is empty. A procedure starts with `format: 1` and `title: …`.';
-    return { rule: 'file', at: { range: { from: 0, to: text.length } }, message };
+    return { rule: 'file', at: { range: { from: 0, to: Math.min(1, text.length) } }, message };
   }
   return null;
 }

@@ -1,4 +1,4 @@
-import { isReserved } from '../../format/ids.ts';
+import { idPattern, isReserved } from '../../format/ids.ts';
 import { expectedIn, properties, schemaAt, wordsOf } from '../../format/walker.ts';
 import type { Schema } from '../../format/walker.ts';
 import type { ValidationError } from '../generated/validators.js';
@@ -18,6 +18,8 @@ interface Context {
   readonly rules: EntryRules;
   /** Places, from the entry on, that a problem has been made about already. */
   readonly settled: ReadonlySet<string>;
+  /** A key of a later version has been found. */
+  readonly usesLater: boolean;
 }
 
 interface Placed {
@@ -50,7 +52,9 @@ export function problemsFrom(errors: readonly ValidationError[], context: Contex
   const missing = open
     .filter(({ keyword }) => keyword === 'required')
     .map((failure) => missingIn(failure, context))
-    .filter(({ at }) => !meant.has(pointer(at)) && !context.settled.has(pointer(at)));
+    .filter(({ at }) => !meant.has(pointer(at)) && !context.settled.has(pointer(at)))
+    // A key of a later version may stand in the place of the one that is missing.
+    .filter(({ at }) => at.length > 1 || !context.usesLater);
   const names = open
     .filter(({ keyword }) => keyword === 'propertyNames')
     .map((failure) => nameIn(failure, context));
@@ -180,12 +184,19 @@ function wrongValue({ keyword, at }: Failure, { schema, data, path }: Context): 
   const last = place.at(-1);
   const owner = typeof last === 'number' ? 'This item' : `\`${String(last)}\``;
   const isText = typeof value === 'string';
+  const isScalar = isText || typeof value === 'number' || typeof value === 'boolean';
   const spot =
-    isText || typeof last === 'number' || keyword.endsWith('Items') ? valueAt(place) : keyAt(place);
+    isScalar || typeof last === 'number' || keyword.endsWith('Items') ? valueAt(place) : keyAt(place);
   const words = wordsOf(below, fileSchema);
   const expected = expectedIn(below, fileSchema);
   const subject = isText ? value : String(last);
-  if (isText && keyword === 'pattern' && expected.includes('id') && !/[.\s]/.test(value)) {
+  if (
+    isText &&
+    keyword === 'pattern' &&
+    /\bid\b/.test(expected) &&
+    !value.includes('.') &&
+    !idPattern.test(value)
+  ) {
     return {
       rule: 'wrong-value',
       at: spot,

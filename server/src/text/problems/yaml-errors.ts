@@ -4,6 +4,9 @@ import type { ErrorCode } from 'yaml';
  * The parser's own sentences are about YAML; these are about the file. One sentence an error code, saying what to do.
  */
 
+export const indentedFurther =
+  'This line is indented further than the one above, which has its value already. Keys that belong together start in the same column.';
+
 /** What the parser says about a code, or null where another finding says it already. */
 export function sentenceFor(code: ErrorCode, message: string): string | null {
   switch (code) {
@@ -30,7 +33,7 @@ export function sentenceFor(code: ErrorCode, message: string): string | null {
     case 'KEY_OVER_1024_CHARS':
       return 'A key is too long. Is a `:` or a closing quote missing?';
     case 'RESOURCE_EXHAUSTION':
-      return 'Brackets are nested too deeply.';
+      return 'Lists and maps are nested too deeply.';
     case 'MULTIPLE_DOCS':
       return 'A file holds one procedure. Remove what stands after `---`, or put it in a file of its own.';
     case 'NON_STRING_KEY':
