@@ -1,0 +1,238 @@
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { rules } from '../../server/src/rules/rules.ts';
+import { ran } from './fake-terminal.ts';
+
+const shipped = fileURLToPath(
+  new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+);
+const textOf = (name: string): string =>
+  rules.find((rule) => rule.name === name)?.examples.triggers.text ?? '';
+const good = rules[0]?.examples.passes.text ?? '';
+
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'procedures-'));
+  mkdirSync(join(folder, 'b'));
+  writeFileSync(join(folder, 'z.procedure.yaml'), textOf('live-touch'));
+  writeFileSync(join(folder, 'b', 'a.procedure.yaml'), textOf('unreachable'));
+  writeFileSync(join(folder, 'other.yaml'), 'not: ours');
+  symlinkSync(folder, join(folder, 'b', 'round'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('check', () => {
+  test('a sound file: nothing found, status 0', () => {
+    expect(ran(['check', shipped])).toMatchObject({
+      exit: 0,
+      out: '1 file checked, no findings.\n',
+      err: '',
+    });
+  });
+
+  test('a folder is walked for procedures, sorted, links not followed', () => {
+    const { exit, out } = ran(['check', folder, '--format', 'json']);
+    const document = JSON.parse(out) as { files: { file: string }[]; summary: unknown };
+    expect(document.files.map(({ file }) => file)).toEqual([
+      join(folder, 'b', 'a.procedure.yaml'),
+      join(folder, 'z.procedure.yaml'),
+    ]);
+    expect(document.summary).toEqual({ errors: 1, warnings: 1, waived: 0 });
+    expect(exit).toBe(1);
+  });
+
+  test('warnings fail only under --strict', () => {
+    const path = join(folder, 'b', 'a.procedure.yaml');
+    expect(ran(['check', path]).exit).toBe(0);
+    expect(ran(['check', path, '--strict']).exit).toBe(1);
+  });
+
+  test('a finding says where, what, by which path, and underlines the place', () => {
+    const { out } = ran(['check', join(folder, 'z.procedure.yaml')]);
+    expect(out).toContain('error live-touch  step 4');
+    expect(out).toContain('Hands on K30 while stage-1 can still fire: battery is connected.');
+    expect(out).toContain('Path: steps 1 to 4.');
+    expect(out).toMatch(/\d+ \| {3}- unplug: K30\n {2} +\| +\^\^\^\n/);
+  });
+
+  test('the JSON of a finding has the shape that is promised', () => {
+    const { out } = ran(['check', join(folder, 'z.procedure.yaml'), '--format', 'json']);
+    const { files, ...head } = JSON.parse(out) as { files: { findings: unknown[] }[] };
+    expect(head).toMatchObject({ document: 'check', version: 1, complete: true });
+    expect(files[0]?.findings[0]).toMatchObject({
+      rule: 'live-touch',
+      severity: 'error',
+      stage: 'order',
+      subject: 'K30',
+      step: { number: 4, id: null, routine: null, calls: [] },
+      'repeats-from': null,
+      related: [],
+      waived: null,
+      key: 'live-touch/unplug K30/K30',
+    });
+    const { path, range, step } = files[0]?.findings[0] as {
+      path: { step: { number: number }; taken: string }[];
+      range: { start: { line: number; character: number }; end: { line: number; character: number } };
+      step: { line: number };
+    };
+    expect(path.map((hop) => [hop.step.number, hop.taken])).toEqual([
+      [1, 'next'],
+      [2, 'next'],
+      [3, 'next'],
+      [4, 'end'],
+    ]);
+    expect(range.start.line).toBe(step.line);
+    expect(range.end.character - range.start.character).toBe('K30'.length);
+  });
+
+  test('standard input needs a name', () => {
+    expect(ran(['check', '-', '--name', 'x.procedure.yaml'], good).exit).toBe(0);
+    expect(ran(['check', '-', '--name', 'x.procedure.yaml'], textOf('live-touch')).out).toContain(
+      'x.procedure.yaml:',
+    );
+    expect(ran(['check', '-'], good)).toMatchObject({ exit: 2, out: '' });
+  });
+
+  test('a file that cannot be read: status 2 and one line, the others are still reported', () => {
+    const { exit, out, err } = ran([
+      'check',
+      join(folder, 'none.procedure.yaml'),
+      join(folder, 'z.procedure.yaml'),
+    ]);
+    expect(exit).toBe(2);
+    expect(err).toBe(
+      `ohmwright: cannot read ${join(folder, 'none.procedure.yaml')}: there is no such file\n`,
+    );
+    expect(out).toContain('live-touch');
+  });
+
+  test('nothing but the document goes to standard output in a machine format', () => {
+    const { out, exit } = ran(['check', join(folder, 'none.procedure.yaml'), '--format', 'json']);
+    expect([out, exit]).toEqual(['', 2]);
+  });
+});
+
+describe('windows', () => {
+  test('the JSON has the shape that is promised', () => {
+    const { exit, out } = ran(['windows', shipped, '--format', 'json']);
+    const document = JSON.parse(out) as { readings: { step: { id: string | null } }[] };
+    const lamp = document.readings.find(({ step }) => step.id === 'lamp-at-stage');
+    expect(exit).toBe(0);
+    expect(document).toMatchObject({ document: 'windows', version: 1, complete: true });
+    expect(lamp).toMatchObject({
+      of: 'stage-1-loop',
+      quantity: 'resistance',
+      unit: 'ohm',
+      instrument: 'control-unit',
+      accepted: { from: 'computed' },
+      good: [
+        {
+          bench: { ignition: 'on', connectors: { K30: 'unplugged' }, loads: { 'bench-lamp': 'K30.monitor' } },
+          shows: ['within'],
+          exact: true,
+        },
+      ],
+      codes: [{ loop: 'stage-2-loop', code: 'open', certain: true }],
+    });
+  });
+
+  test('the accepted window is the good one rounded outward, and printed as such', () => {
+    const { out } = ran(['windows', shipped, '--format', 'json']);
+    const { readings } = JSON.parse(out) as {
+      readings: {
+        accepted: { least: number; most: number };
+        printed: string;
+        good: { least: number; most: number }[];
+      }[];
+    };
+    for (const { accepted, printed, good } of readings) {
+      const least = Math.min(...good.map((one) => one.least));
+      const most = Math.max(...good.map((one) => one.most));
+      expect(least - accepted.least).toBeGreaterThanOrEqual(0);
+      expect(least - accepted.least).toBeLessThan(0.01);
+      expect(accepted.most - most).toBeGreaterThanOrEqual(0);
+      expect(accepted.most - most).toBeLessThan(0.01);
+      expect(printed).toBe(`${accepted.least.toFixed(2)}..${accepted.most.toFixed(2)} Ω`);
+    }
+  });
+});
+
+describe('card', () => {
+  test('a sound procedure gives a card', () => {
+    const { exit, out, written } = ran(['card', shipped, '-o', 'card.html', '--date', '1 March 2026']);
+    expect([exit, out]).toEqual([0, 'Card written to card.html\n']);
+    expect(written.get('card.html')).toContain('1 March 2026');
+    expect(written.get('card.html')).not.toContain('DRAFT');
+  });
+
+  test('is refused with the findings while there are errors, and nothing is written', () => {
+    const { exit, out, written } = ran(['card', join(folder, 'z.procedure.yaml'), '-o', 'card.html']);
+    expect(exit).toBe(1);
+    expect(out).toContain('live-touch');
+    expect(written.size).toBe(0);
+  });
+
+  test('a draft is written all the same, and marked', () => {
+    const { exit, written } = ran(['card', join(folder, 'z.procedure.yaml'), '-o', 'card.html', '--draft']);
+    expect(exit).toBe(0);
+    expect(written.get('card.html')).toContain('DRAFT');
+  });
+
+  test.each([
+    [['card', shipped], 'needs a file to write'],
+    [['card', shipped, '-o', 'card.pdf'], 'later version'],
+    [['card', shipped, '-o', 'card.txt'], '.html'],
+    [['card', '-o', 'card.html'], 'one file'],
+  ])('%j cannot run', (words, why) => {
+    const { exit, err } = ran(words);
+    expect(exit).toBe(2);
+    expect(err).toContain(why);
+  });
+});
+
+describe('rules and schema', () => {
+  test('every rule is listed and can be shown', () => {
+    const list = ran(['rules']).out;
+    for (const { name, why } of rules) {
+      expect(list).toContain(name);
+      expect(ran(['rules', name]).out).toContain(why);
+    }
+    expect(ran(['rules', 'no-such-rule']).exit).toBe(2);
+  });
+
+  test('the schema is JSON and of the draft that is promised', () => {
+    const schema = JSON.parse(ran(['schema']).out) as Record<string, unknown>;
+    expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+  });
+});
+
+describe('the words after the name', () => {
+  test.each([
+    [[], 'no command'],
+    [['chekc'], 'no command chekc'],
+    [['check'], 'a file or a folder'],
+    [['check', shipped, '--fast'], 'Unknown option'],
+    [['check', shipped, '--draft'], 'takes no --draft'],
+    [['check', shipped, '--format', 'xml'], 'no format xml'],
+    [['check', shipped, '--format', 'sarif'], 'later version'],
+    [['faults', shipped], 'later version'],
+    [['serve', '--draft'], 'later version'],
+    [['windows', 'a', 'b'], 'one file'],
+    [['constructor'], 'no command constructor'],
+  ])('%j cannot run, and says why in one line', (words, why) => {
+    const { exit, out, err } = ran(words);
+    expect([exit, out]).toEqual([2, '']);
+    expect(err).toContain(why);
+    expect(err.trim().split('\n')).toHaveLength(1);
+  });
+
+  test('help and version', () => {
+    expect(ran(['--help'])).toMatchObject({ exit: 0, err: '' });
+    expect(ran(['--version']).out).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+});
