@@ -68,8 +68,8 @@ function syntaxProblems(
   let lost = false;
   let lastLine = -Infinity;
   for (const [index, { code, message, pos }] of document.errors.entries()) {
-    const closing = /Missing closing|end with a|must be sufficiently indented/.test(message);
-    if (closing && marks.unclosed) continue;
+    // Closing characters are missed at the end of the file, or where the indentation ends.
+    if (marks.unclosed !== null && pos[0] >= marks.unclosed && misplacing.has(code)) continue;
     const inStream = message.includes('in YAML stream');
     if (inStream && lost) continue;
     lost ||= inStream;

@@ -4,8 +4,8 @@ import type { Problem } from './problem.ts';
 /** What only the tokens tell: what is refused, what a comment swallows, and what is not closed. */
 export interface Marks {
   readonly problems: readonly Problem[];
-  /** A quote or a bracket is not closed: the parser's own errors about it are left out. */
-  readonly unclosed: boolean;
+  /** Where the first quote or bracket stands that is not closed. The parser's own errors behind it are left out. */
+  readonly unclosed: number | null;
   /** Where the `---` of a second document stands. */
   readonly secondDocument: number | null;
 }
@@ -33,6 +33,10 @@ export function tooDeep(tokens: readonly CST.Token[]): number | null {
   return null;
 }
 
+function startOf({ at }: Problem): number {
+  return 'range' in at ? at.range.from : 0;
+}
+
 interface Token {
   readonly type: string;
   readonly offset: number;
@@ -48,7 +52,7 @@ export function marksOf(text: string, tokens: readonly CST.Token[]): Marks {
   const problems = found.flatMap((token) => refused(token) ?? swallowed(token, text, plainEnds) ?? []);
   return {
     problems: [...unclosed, ...problems],
-    unclosed: unclosed.length > 0,
+    unclosed: unclosed.length === 0 ? null : Math.min(...unclosed.map(startOf)),
     secondDocument: secondDocument(tokens, found),
   };
 }
@@ -119,7 +123,9 @@ function unclosedQuotes(tokens: readonly Token[]): readonly Problem[] {
     const quote = type === 'double-quoted-scalar' ? '"' : type === 'single-quoted-scalar' ? "'" : null;
     if (quote === null || (source.length > 1 && closes(source, quote))) return [];
     const at = { range: { from: offset, to: offset + source.length } };
-    return [{ rule: 'yaml', at, message: `The quote \`${quote}\` that opens here is not closed.` }];
+    return [
+      { rule: 'yaml', at, misplaces: true, message: `The quote \`${quote}\` that opens here is not closed.` },
+    ];
   });
 }
 
@@ -144,6 +150,7 @@ function unclosedBrackets(tokens: readonly unknown[]): readonly Problem[] {
         problems.push({
           rule: 'yaml',
           at,
+          misplaces: true,
           message: `The bracket \`${source}\` that opens here is not closed.`,
         });
       }

@@ -54,7 +54,8 @@ function keyRange(entry: Entry | null, item: Node | null, root: Node | null, tex
 export function oneLine(text: string, range: Range): Range {
   let from = clamp(range.from, 0, text.length);
   const end = clamp(range.to, from, text.length);
-  while (from < end && /\s/.test(text.charAt(from))) from += 1;
+  const blank = /^\s*/.exec(text.slice(from, end))?.[0].length ?? 0;
+  if (from + blank < end) from += blank;
   const broken = /[\r\n]/.exec(text.slice(from, end));
   const to = broken === null ? end : from + broken.index;
   if (to > from) return { from, to };

@@ -76,7 +76,7 @@ function result(
 
 /** Another version is refused with one sentence and never guessed at. `said`: the text is broken, and that is said. */
 function checkRoot(root: Node | null, broken: boolean): Problem | 'said' | null {
-  if (root === null || root.kind !== 'map') {
+  if (root?.kind !== 'map') {
     if (broken) return 'said';
     const message =
       'A procedure starts with `format: 1` and goes on with `title: …`; this file has no such keys.';
@@ -128,7 +128,8 @@ function isEntry(path: Path): boolean {
   return path.length === 2 && (path[0] === 'steps' || sections.some((section) => section === path[0]));
 }
 
-function emptyProcedure(file: FileId): Procedure {
+/** A procedure of which nothing could be read. */
+export function emptyProcedure(file: FileId): Procedure {
   return {
     file,
     title: '',

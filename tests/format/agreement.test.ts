@@ -1,0 +1,216 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { definitions } from '../../server/src/format/definitions.ts';
+import type { DefinitionName } from '../../server/src/format/definitions.ts';
+import { procedure } from '../../server/src/format/procedure.ts';
+import { validators } from '../../server/src/text/generated/validators.js';
+import { good } from '../text/good.ts';
+
+/*
+ * One definition, three readers: zod, the published JSON Schema under ajv, and the validators compiled ahead. They must
+ * accept the same files, or an editor with the schema would say otherwise than the command line.
+ */
+
+const file = new URL('../../schemas/procedure.schema.json', import.meta.url);
+const schema = JSON.parse(readFileSync(file, 'utf8')) as object;
+const accepts = new Ajv2020({ strict: false }).compile(schema);
+
+const wide = `
+format: 1
+title: All of it
+purpose: Every key once
+requires: { information: [handbook] }
+sources: { b: { kind: battery, voltage: 12 V, feeds: m } }
+instruments: { m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω } }
+loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω } }
+parts:
+  c: { kind: cable, resistance: 50 mΩ }
+  s: { kind: series, resistance: 50 mΩ }
+  e: { kind: resistor, resistance: 2 Ω }
+  f: { kind: lamp, resistance: 2 Ω }
+connectors: { K1: { contact: 5 mΩ, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } } }
+loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
+steps:
+  - section: All verbs
+  - ignition: cycle
+    see: there
+  - unlock: K1
+    caution: c
+    danger: d
+    why: w
+  - plug: K1
+  - fit: r
+    at: K1.end
+    loop: x
+  - move: r
+    to: K1.monitor
+  - remove: r
+  - read: [x]
+    outcomes: { x: { leak: next, outside: a }, else: next }
+  - read: x
+    id: a
+    expect: open
+    outcomes: { above: next, open: a }
+  - read-codes: m
+    outcomes: { none: next, stored: a, present: a }
+  - clear-codes: m
+  - inspect: look
+    at: K1.end.1
+  - do: something
+    at: [K1, e, K1.end]
+  - replace: [e, K1]
+  - conclude: none
+  - conclude: [e, K1]
+  - go: a
+  - stop: done
+    leaves: codes
+`;
+
+const corpus: readonly unknown[] = [parse(good), parse(wide)];
+
+test('the corpus is accepted by all', () => {
+  for (const one of corpus) {
+    expect(accepts(one), JSON.stringify(accepts.errors)).toBe(true);
+    expect(procedure.safeParse(one).success).toBe(true);
+  }
+});
+
+type Path = readonly (string | number)[];
+
+function pathsIn(value: unknown, path: Path = []): readonly Path[] {
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, below]) => {
+    const at = [...path, Array.isArray(value) ? Number(key) : key];
+    return [at, ...pathsIn(below, at)];
+  });
+}
+
+const value = fc.oneof(
+  fc.constantFrom<unknown>(
+    ...[
+      '',
+      ' ',
+      'x',
+      'open',
+      'none',
+      'next',
+      'codes',
+      'K1.end',
+      'K1.end.1',
+      'K1.mid',
+      '1K',
+      'on',
+      'end',
+      'lamp',
+      'cable',
+    ],
+    ...[
+      0,
+      1,
+      -1,
+      1.5,
+      2,
+      true,
+      false,
+      null,
+      [],
+      {},
+      ['x'],
+      ['x', 'y'],
+      [1, 2],
+      [1.5, 'a'],
+      ['a', 'b', 'c'],
+      [null],
+    ],
+    ...[{ x: 'next' }, { within: 'next' }, { x: { within: 'next' } }, { kind: 'lamp', resistance: '2 Ω' }],
+  ),
+  fc.jsonValue({ maxDepth: 2 }),
+);
+const key = fc.oneof(
+  fc.constantFrom('id', 'note', 'kind', 'open', 'else', 'resistance', 'length', 'at', 'plug'),
+  fc.string(),
+);
+
+interface Change {
+  readonly at: number;
+  readonly how: 'replace' | 'delete' | 'rename' | 'add';
+  readonly key: string;
+  readonly value: unknown;
+}
+
+const change: fc.Arbitrary<Change> = fc.record({
+  at: fc.nat(),
+  how: fc.constantFrom('replace', 'delete', 'rename', 'add'),
+  key: key.filter((word) => word !== '__proto__'),
+  value,
+});
+
+function apply(root: unknown, { at, how, key: word, value: other }: Change): unknown {
+  const copy = structuredClone(root);
+  const paths = pathsIn(copy);
+  const path = paths[at % Math.max(1, paths.length)];
+  if (path === undefined) return copy;
+  let parent = copy as Record<string | number, unknown>;
+  for (const step of path.slice(0, -1)) parent = parent[step] as Record<string | number, unknown>;
+  const last = path.at(-1) ?? '';
+  const own = parent[last];
+  if (how === 'replace') parent[last] = structuredClone(other);
+  else if (how === 'add') parent[Array.isArray(parent) ? parent.length : word] = structuredClone(other);
+  else if (Array.isArray(parent)) parent.splice(Number(last), 1);
+  else {
+    Reflect.deleteProperty(parent, last);
+    if (how === 'rename') parent[word] = own;
+  }
+  return copy;
+}
+
+test('the published schema accepts exactly the files that the definitions accept', () => {
+  let refused = 0;
+  let accepted = 0;
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...corpus),
+      fc.array(change, { minLength: 1, maxLength: 3 }),
+      (start, changes) => {
+        const mutant = changes.reduce(apply, start);
+        const byZod = procedure.safeParse(mutant).success;
+        if (byZod) accepted += 1;
+        else refused += 1;
+        expect(accepts(mutant), JSON.stringify(accepts.errors)).toBe(byZod);
+      },
+    ),
+    { numRuns: 4000, seed: 71_003 },
+  );
+  // Both kinds of file have been seen, or the property would hold for nothing.
+  expect(refused).toBeGreaterThan(500);
+  expect(accepted).toBeGreaterThan(100);
+});
+
+test('each compiled validator accepts exactly what its definition accepts', () => {
+  const entries = corpus.flatMap((one) => {
+    const found = one as Record<string, Record<string, unknown> | unknown[]>;
+    return [
+      found,
+      ...Object.values(found).flatMap((section) =>
+        typeof section === 'object' ? Object.values(section) : [],
+      ),
+    ];
+  });
+  const names = Object.keys(definitions) as DefinitionName[];
+  const seen = new Set<DefinitionName>();
+  fc.assert(
+    fc.property(fc.constantFrom(...entries), fc.array(change, { maxLength: 2 }), (start, changes) => {
+      const mutant = changes.reduce<unknown>(apply, start);
+      for (const name of names) {
+        const byZod = definitions[name].safeParse(mutant).success;
+        if (byZod) seen.add(name);
+        expect(validators[name](mutant), name).toBe(byZod);
+      }
+    }),
+    { numRuns: 1000, seed: 71_004 },
+  );
+  expect([...seen].sort()).toEqual([...names].sort());
+});
