@@ -40,6 +40,7 @@ function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
 }
 
 function inWords({ first, last, outcome }: { first: number; last: number; outcome: string | null }): string {
-  const steps = first === last ? String(first) : last === first + 1 ? `${first}, ${last}` : `${first} to ${last}`;
+  const steps =
+    first === last ? String(first) : last === first + 1 ? `${first}, ${last}` : `${first} to ${last}`;
   return outcome === null ? steps : `${steps} (${outcome})`;
 }

@@ -4,7 +4,10 @@ import { defaultBounds } from '../bench/explore.ts';
 import type { Bounds } from '../bench/explore.ts';
 import { leadsAstray, reachable, stepGraph } from '../bench/graph.ts';
 import type { StepGraph } from '../bench/graph.ts';
+import { clustersOf } from '../bench/clock.ts';
 import { owedBy } from '../bench/owed.ts';
+import { owedAfterSteps } from '../bench/owed-after.ts';
+import type { OwedAfter } from '../bench/owed-after.ts';
 import type { Owed } from '../bench/owed.ts';
 import type { Work } from '../bench/work.ts';
 import { whatIsLeft } from '../readings/left.ts';
@@ -14,9 +17,10 @@ import type { Readings } from '../readings/reading.ts';
 import type { Context } from '../rules/rule.ts';
 import { applyRules } from '../rules/apply.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
-import { readProcedure } from '../text/read-procedure.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
+import { emptyProcedure, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
+import type { StepLines } from '../text/step-lines.ts';
 import type { FileId, Range, Where } from '../text/where.ts';
 import { inOrder } from './sorting.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -28,6 +32,8 @@ export interface Order {
   readonly left: readonly Left[];
   /** The wait owed by each source of a live circuit. */
   readonly owed: readonly Owed[];
+  /** Where a wait begins, and where one ends too early. */
+  readonly owedAfter: readonly OwedAfter[];
 }
 
 /** The one door to everything that is known of a file. It belongs to one snapshot; stages are computed once. */
@@ -44,6 +50,8 @@ export interface Analysis {
   findings(upTo: Exclude<Stage, 'diagnosis'>): Work<readonly Finding[]>;
   /** The only way to offsets. */
   range(where: Where): Range;
+  /** Where a step stands as lines, for edits; null where steps are not written so. */
+  stepLines(step: Step): StepLines | null;
 }
 
 const known = new WeakMap<Snapshot, Map<FileId, Analysis>>();
@@ -59,6 +67,8 @@ export function analyse(snapshot: Snapshot, file: FileId, bounds: Bounds = defau
 
 interface Base {
   readonly read: ReadFile;
+  /** What is analysed: nothing where the text is broken, since steps may then be missing without a trace. */
+  readonly procedure: Procedure;
   readonly graph: StepGraph;
   readonly circuits: Circuits;
 }
@@ -66,20 +76,20 @@ interface Base {
 function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis {
   const base = once((): Base => {
     const read = readProcedure(snapshot.files.get(file) ?? { id: file, text: '' });
-    return { read, graph: stepGraph(read.procedure), circuits: circuitsOf(read.procedure) };
+    const procedure = read.whole ? read.procedure : emptyProcedure(file);
+    return { read, procedure, graph: stepGraph(procedure), circuits: circuitsOf(procedure) };
   });
 
-  const readings = onceWorked(() =>
-    computeReadings(base().read.procedure, base().graph, base().circuits, bounds),
-  );
+  const readings = onceWorked(() => computeReadings(base().procedure, base().graph, base().circuits, bounds));
 
   const context = onceWorked(function* (): Work<Context> {
-    const { read, graph, circuits } = base();
+    const { read, procedure, graph, circuits } = base();
     const computed = yield* readings();
-    const left = yield* whatIsLeft(read.procedure, graph, computed, bounds);
+    const left = yield* whatIsLeft(procedure, graph, computed, bounds);
     const reached = reachable(graph);
     const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
-    return { procedure: read.procedure, graph, circuits, readings: computed, left, reached, astray };
+    const { stepContent } = read;
+    return { procedure, stepContent, graph, circuits, readings: computed, left, reached, astray };
   });
 
   const windows = onceWorked(function* (): Work<Checked<Readings>> {
@@ -94,13 +104,15 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     const { findings, complete } = yield* applyRules(known, 'order', bounds);
     const live = new Set(known.circuits.live.flatMap((circuit) => circuit.sources));
     const owed = [...known.procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
-    const value: Order = { graph: known.graph, left: known.left, owed };
+    const clusters = clustersOf(known.procedure, known.circuits);
+    const owedAfter = yield* owedAfterSteps(known.graph, clusters, bounds);
+    const value: Order = { graph: known.graph, left: known.left, owed, owedAfter };
     return { value, findings, complete: complete && earlier.complete };
   });
 
   const procedure = (): Checked<Procedure> => {
     const { read } = base();
-    return { value: read.procedure, findings: read.findings, complete: true };
+    return { value: read.procedure, findings: read.findings, complete: read.whole };
   };
 
   return {
@@ -116,6 +128,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
       return inOrder(found, base().read.range);
     },
     range: (where) => base().read.range(where),
+    stepLines: (step) => base().read.stepLines(step.path),
   };
 }
 

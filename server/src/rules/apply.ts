@@ -4,7 +4,6 @@ import type { Work } from '../bench/work.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Context, Finder, Rule } from './rule.ts';
 import { rules } from './rules.ts';
-import { stepKeys } from './step-keys.ts';
 import { fromReported, fromSeen, onePerSubject } from './to-finding.ts';
 import type { Naming } from './to-finding.ts';
 
@@ -32,12 +31,12 @@ export function* applyRules(context: Context, stage: Rule['stage'], bounds: Boun
   return { findings: onePerSubject(findings), complete };
 }
 
-function namingOf({ procedure, graph }: Context): Naming {
+function namingOf({ procedure, graph, stepContent }: Context): Naming {
   const byName = new Map(rules.map((rule) => [rule.name, rule]));
   return {
     procedure,
     graph,
-    keys: stepKeys(procedure),
+    stepContent,
     severityOf: (name) => byName.get(name)?.severity ?? 'error',
     stageOf: (name) => byName.get(name)?.stage ?? 'order',
   };

@@ -7,10 +7,13 @@ import type { Left } from '../readings/left.ts';
 import type { Readings } from '../readings/reading.ts';
 import type { Severity } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
 
 /** All that a rule may look at. */
 export interface Context {
   readonly procedure: Procedure;
+  /** What a step does, as a name that stays when lines move. */
+  readonly stepContent: (path: Path) => string;
   readonly graph: StepGraph;
   readonly circuits: Circuits;
   readonly readings: Readings;

@@ -6,13 +6,13 @@ import type { Hops } from '../bench/trace.ts';
 import type { Seen } from './rule.ts';
 import type { Finding, Severity, Stage, Trace } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
-import type { Where } from '../text/where.ts';
+import type { Path, Where } from '../text/where.ts';
 
 /** What the making of findings needs to know of the procedure and its rules. */
 export interface Naming {
   readonly procedure: Procedure;
   readonly graph: StepGraph;
-  readonly keys: readonly string[];
+  readonly stepContent: (path: Path) => string;
   readonly severityOf: (rule: string) => Severity;
   readonly stageOf: (rule: string) => Stage;
 }
@@ -46,7 +46,7 @@ function finding(
     ...(issue.subject === undefined ? {} : { subject: issue.subject }),
     related: issue.related ?? [],
     ...(trace === null ? {} : { trace: { ...trace, ...(repeatsFrom === undefined ? {} : { repeatsFrom }) } }),
-    key: [issue.rule, index === null ? '' : (naming.keys[index] ?? ''), issue.subject ?? ''].join('/'),
+    key: [issue.rule, step === undefined ? '' : naming.stepContent(step.path), issue.subject ?? ''].join('/'),
   };
 }
 

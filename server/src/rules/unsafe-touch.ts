@@ -1,16 +1,17 @@
-import { isOff, powerAtStart, powerKey, switching } from '../bench/power.ts';
-import type { Power } from '../bench/power.ts';
-import { running } from '../bench/run.ts';
 import type { Circuit } from '../bench/circuits.ts';
+import { clockAfter, clockAtStart, clustersOf, owesAtLeast } from '../bench/clock.ts';
+import type { Clock, Cluster, Group } from '../bench/clock.ts';
+import type { Watcher } from '../bench/explore.ts';
+import type { Issue } from '../bench/issue.ts';
 import { owedByAll } from '../bench/owed.ts';
+import { isOff, powerKey } from '../bench/power.ts';
+import { running } from '../bench/run.ts';
 import { touchesOf } from '../bench/touch.ts';
 import type { Touch } from '../bench/touch.ts';
-import type { Issue } from '../bench/issue.ts';
-import type { Watcher } from '../bench/explore.ts';
-import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
 import { formatWait } from '../quantity/quantity.ts';
-import { listed, whatIsOn } from './words.ts';
+import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
 import type { Context, Finder } from './rule.ts';
+import { listed, whatIsOn } from './words.ts';
 
 /*
  * Hands on a live circuit: safe when every source that feeds it is off and the wait is over. One automaton finds both
@@ -18,27 +19,12 @@ import type { Context, Finder } from './rule.ts';
  */
 
 export const unsafeTouch: Finder = {
-  watch: (context) => clusters(context).map((cluster) => running(touchWatcher(context, cluster))),
+  watch: (context) =>
+    clustersOf(context.procedure, context.circuits).map((cluster) => running(touchWatcher(context, cluster))),
 };
 
-/** Live circuits fed by the very same sources: they owe one wait. */
-interface Group {
-  readonly sources: readonly Id[];
-  readonly circuits: readonly Circuit[];
-  /** The whole wait, in seconds. */
-  readonly whole: number;
-}
-
-/** Groups that share a source, directly or through others. */
-interface Cluster {
-  readonly sources: readonly Id[];
-  readonly groups: readonly Group[];
-}
-
 interface State {
-  readonly power: Power;
-  /** By group, in seconds. */
-  readonly owed: readonly number[];
+  readonly clock: Clock;
   /** Sources that count as safe after a finding, a set for each unsafe touch. */
   readonly excused: readonly (readonly Id[])[];
   /** Where loads sit, of those on connectors that concern the cluster. */
@@ -48,14 +34,12 @@ interface State {
 }
 
 function touchWatcher(context: Context, cluster: Cluster): Watcher<State> {
-  const whole = cluster.groups.map((group) => group.whole);
-  const start = settled({ power: powerAtStart, owed: whole, excused: [], places: new Map() });
+  const start = settled({ clock: clockAtStart(cluster), excused: [], places: new Map() });
   return {
     watches: `the power of ${listed(cluster.sources)}, the wait owed, and the places of the loads`,
     start,
-    key: (state) => `${state.base}|${state.owed.join()}`,
-    covers: (seen, state) =>
-      seen.base === state.base && seen.owed.every((owed, at) => owed >= (state.owed[at] ?? 0)),
+    key: (state) => `${state.base}|${state.clock.owed.join()}`,
+    covers: (seen, state) => seen.base === state.base && owesAtLeast(seen.clock, state.clock),
     step: (state, step, report) => {
       const unsafe = touchesOf(step, (load) => state.places.get(load)).flatMap((touch) =>
         judge(context, cluster, state, touch),
@@ -74,16 +58,17 @@ interface Unsafe {
 
 function judge(context: Context, cluster: Cluster, state: State, touch: Touch): readonly Unsafe[] {
   const concerned = context.circuits.touchedBy(touch.id);
+  const { power, owed } = state.clock;
   const on: Group[] = [];
   const owing: Group[] = [];
   let wait = 0;
   for (const [at, group] of cluster.groups.entries()) {
     if (!group.circuits.some((circuit) => concerned.includes(circuit))) continue;
     const judged = group.sources.filter((source) => !state.excused.some((set) => set.includes(source)));
-    if (judged.some((source) => !isOff(state.power, source))) on.push(group);
-    else if (judged.length > 0 && (state.owed[at] ?? 0) > 0) {
+    if (judged.some((source) => !isOff(power, source))) on.push(group);
+    else if (judged.length > 0 && (owed[at] ?? 0) > 0) {
       owing.push(group);
-      wait = Math.max(wait, state.owed[at] ?? 0);
+      wait = Math.max(wait, owed[at] ?? 0);
     }
   }
   const found: Unsafe[] = [];
@@ -108,15 +93,17 @@ function liveTouch(
 ): Issue {
   const sources = sourcesOf(groups);
   const needed = [
-    ...(state.power.ignitionOn ? ['`ignition: off`'] : []),
-    ...sources.filter((id) => !state.power.disconnected.includes(id)).map((id) => `\`disconnect: ${id}\``),
+    ...(state.clock.power.ignitionOn ? ['`ignition: off`'] : []),
+    ...sources
+      .filter((id) => !state.clock.power.disconnected.includes(id))
+      .map((id) => `\`disconnect: ${id}\``),
     `\`wait: ${formatWait(owedByAll(procedure, sources))}\``,
   ];
   return {
     rule: 'live-touch',
     subject: touch.id,
     underline: touch.key,
-    message: `Hands on ${touch.id} while ${listed(live)} can still fire: ${whatIsOn(state.power, sources)}. Needed before: ${listed(needed)}.`,
+    message: `Hands on ${touch.id} while ${listed(live)} can still fire: ${whatIsOn(state.clock.power, sources)}. Needed before: ${listed(needed)}.`,
   };
 }
 
@@ -157,29 +144,22 @@ function excuse(state: State, unsafe: readonly Unsafe[]): State {
 }
 
 function switched(cluster: Cluster, state: State, step: Step): State {
-  if (step.verb === 'wait') return settled({ ...state, owed: waited(cluster, state, step.seconds) });
-  const passed = switching(state.power, step, cluster.sources);
-  const power = passed.at(-1);
-  if (power === undefined) return state;
-  const owed = cluster.groups.map((group, at) =>
-    passed.every((one) => group.sources.every((source) => isOff(one, source)))
-      ? (state.owed[at] ?? 0)
-      : group.whole,
-  );
-  const touched = step.verb === 'disconnect' || step.verb === 'reconnect' ? step.source : null;
-  const excused = touched === null ? [] : state.excused.filter((set) => !set.includes(touched));
-  return settled({ ...state, power, owed, excused });
+  const clock = clockAfter(state.clock, step, cluster);
+  if (clock === state.clock) return state;
+  return settled({ ...state, clock, excused: stillExcused(state, step) });
 }
 
-/** Less than this many seconds owed is nothing but the rounding of sums. */
-const noTime = 1e-6;
-
-function waited(cluster: Cluster, state: State, seconds: number): readonly number[] {
-  return cluster.groups.map((group, at) => {
-    const owed = state.owed[at] ?? 0;
-    const left = group.sources.every((source) => isOff(state.power, source)) ? owed - seconds : owed;
-    return left < noTime ? 0 : left;
-  });
+/** An excuse ends when one of its sources or the ignition is switched. */
+function stillExcused({ excused }: State, step: Step): State['excused'] {
+  switch (step.verb) {
+    case 'ignition':
+      return [];
+    case 'disconnect':
+    case 'reconnect':
+      return excused.filter((set) => !set.includes(step.source));
+    default:
+      return excused;
+  }
 }
 
 function moved(context: Context, cluster: Cluster, state: State, step: Step): State {
@@ -201,26 +181,5 @@ function concernsCluster(context: Context, cluster: Cluster, connector: Id): boo
 function settled(state: Omit<State, 'base'>): State {
   const places = [...state.places].map(([load, place]) => `${load}@${place.connector}`).sort();
   const excused = state.excused.map((set) => set.join('+'));
-  return { ...state, base: `${powerKey(state.power)}|${excused.join()}|${places.join()}` };
-}
-
-function clusters(context: Context): readonly Cluster[] {
-  const groups = new Map<string, Circuit[]>();
-  for (const circuit of context.circuits.live) {
-    if (circuit.sources.length === 0) continue;
-    const key = circuit.sources.join();
-    groups.set(key, [...(groups.get(key) ?? []), circuit]);
-  }
-  const joined: Cluster[] = [];
-  for (const circuits of groups.values()) {
-    const sources = circuits[0]?.sources ?? [];
-    const group: Group = { sources, circuits, whole: owedByAll(context.procedure, sources) };
-    const sharing = joined.filter((cluster) => cluster.sources.some((source) => sources.includes(source)));
-    for (const cluster of sharing) joined.splice(joined.indexOf(cluster), 1);
-    joined.push({
-      sources: [...new Set([...sharing.flatMap((cluster) => cluster.sources), ...sources])],
-      groups: [...sharing.flatMap((cluster) => cluster.groups), group],
-    });
-  }
-  return joined;
+  return { ...state, base: `${powerKey(state.clock.power)}|${excused.join()}|${places.join()}` };
 }

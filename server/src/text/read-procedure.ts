@@ -16,6 +16,8 @@ import { readConnectors, readLoads, readMonitors, readParts } from './read-circu
 import { readLoops } from './read-loops.ts';
 import { readSources } from './read-sources.ts';
 import { readSteps } from './read-steps.ts';
+import { stepLines } from './step-lines.ts';
+import type { StepLines } from './step-lines.ts';
 import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { FileId, Path, Range, Where } from './where.ts';
@@ -38,6 +40,8 @@ export interface ReadFile {
   readonly range: (where: Where) => Range;
   /** The id of a step, or its verb and what follows it: `unplug K30`. The same when lines move. For keys of findings. */
   readonly stepContent: (path: Path) => string;
+  /** Where a step stands as lines; null where steps are not written so. */
+  readonly stepLines: (path: Path) => StepLines | null;
 }
 
 /** The ambient temperature where none is stated: the standard range for tests, IEC 60068-1 (from memory). */
@@ -71,6 +75,7 @@ function result(
     whole,
     range: (where) => rangeOf(root, file.text, where),
     stepContent: (path) => contents[Number(path[1])] ?? '',
+    stepLines: (path) => stepLines(root, file.text, path),
   };
 }
 

@@ -1,0 +1,41 @@
+import type { Id } from '../text/procedure.ts';
+import { clockAfter, clockWatcher, isGroupOff } from './clock.ts';
+import type { Cluster } from './clock.ts';
+import { explore } from './explore.ts';
+import type { Bounds } from './explore.ts';
+import type { StepGraph } from './graph.ts';
+import type { Work } from './work.ts';
+
+/** The wait that live circuits still owe after a step, where it begins or goes on. */
+export interface OwedAfter {
+  readonly index: number;
+  readonly sources: readonly Id[];
+  /** The longest over all paths, in seconds. */
+  readonly seconds: number;
+}
+
+/** Where a wait begins (the last source goes off) and where one ends too early. */
+export function* owedAfterSteps(
+  graph: StepGraph,
+  clusters: readonly Cluster[],
+  bounds: Bounds,
+): Work<readonly OwedAfter[]> {
+  const owed: OwedAfter[] = [];
+  for (const cluster of clusters) {
+    const { arrivals } = yield* explore(graph, clockWatcher(cluster), bounds);
+    for (const [index, step] of graph.steps.entries()) {
+      if (step.verb !== 'wait' && step.verb !== 'disconnect' && step.verb !== 'ignition') continue;
+      for (const [at, group] of cluster.groups.entries()) {
+        const seconds = (arrivals[index] ?? []).map(({ state }) => {
+          const after = clockAfter(state, step, cluster);
+          const begins = isGroupOff(group, after.power) && !isGroupOff(group, state.power);
+          const goesOn = step.verb === 'wait' && isGroupOff(group, after.power);
+          return begins || goesOn ? (after.owed[at] ?? 0) : 0;
+        });
+        const most = Math.max(0, ...seconds);
+        if (most > 0) owed.push({ index, sources: group.sources, seconds: most });
+      }
+    }
+  }
+  return owed.sort((a, b) => a.index - b.index);
+}

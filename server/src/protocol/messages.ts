@@ -1,0 +1,42 @@
+/*
+ * What the server and the extension say to each other beside the language server protocol. The extension imports the
+ * types and names of this file and nothing else of the server.
+ */
+
+export const languageId = 'ohmwright-procedure';
+
+/** Request: the card of a document as it stands in the editor, as a draft while there are errors. */
+export const cardRequest = 'ohmwright/card';
+export interface CardParams {
+  readonly uri: string;
+  /** `editor`: in the colours of the editor's theme, for the preview. `paper`: as it is printed. */
+  readonly face: 'editor' | 'paper';
+  /** As it is to be printed. */
+  readonly date: string;
+  /** Whether errors make it a draft; else it is refused while there are errors. */
+  readonly draft: boolean;
+}
+export type CardResult =
+  | { readonly kind: 'card'; readonly html: string; readonly draft: boolean }
+  | { readonly kind: 'refused'; readonly errors: number }
+  | { readonly kind: 'unknown-document' };
+
+/** Request: the text of a new procedure, complete and without a finding. */
+export const templateRequest = 'ohmwright/template';
+export interface TemplateResult {
+  readonly text: string;
+}
+
+/** Notification to the extension: the figures of a document, each time they were computed. */
+export const figuresNotification = 'ohmwright/figures';
+export interface Figures {
+  readonly uri: string;
+  readonly version: number;
+  readonly errors: number;
+  readonly warnings: number;
+  readonly steps: number;
+  /** Steps that read a loop. */
+  readonly readings: number;
+  /** False where a bound was met, so that not everything was checked. */
+  readonly complete: boolean;
+}

@@ -1,0 +1,54 @@
+import { entryOf } from './tree.ts';
+import type { Node } from './tree.ts';
+import type { Path, Range } from './where.ts';
+
+/** Where a step stands as lines, for whoever inserts others beside it. */
+export interface StepLines {
+  /** The offset at which its first line starts. */
+  readonly from: number;
+  /** The offset behind its last line with anything on it, line break included. */
+  readonly to: number;
+  /** What stands before the dash. */
+  readonly indent: string;
+  /** Its `id` on a line of its own, line break included; null where it has none there. */
+  readonly idLine: Range | null;
+  /** The value of its `wait`. */
+  readonly wait: Range | null;
+}
+
+/** null where the steps are not written as lines with dashes. */
+export function stepLines(root: Node | null, text: string, path: Path): StepLines | null {
+  const list = entryOf(root, 'steps')?.value;
+  const item = list?.kind === 'list' ? list.items[Number(path[1])] : undefined;
+  if (item?.kind !== 'map') return null;
+  const from = lineStart(text, item.range.from);
+  const lead = /^([ \t]*)-[ \t]+$/.exec(text.slice(from, item.range.from));
+  if (lead === null) return null;
+  const last = item.range.from + text.slice(item.range.from, item.range.to).trimEnd().length;
+  const id = entryOf(item, 'id');
+  const wait = entryOf(item, 'wait')?.value;
+  return {
+    from,
+    to: lineEnd(text, last),
+    indent: lead[1] ?? '',
+    idLine: id === undefined ? null : ownLine(text, { from: id.keyRange.from, to: id.value.range.to }),
+    wait: wait?.kind === 'scalar' ? wait.range : null,
+  };
+}
+
+function lineStart(text: string, at: number): number {
+  return text.lastIndexOf('\n', at - 1) + 1;
+}
+
+function lineEnd(text: string, at: number): number {
+  const end = text.indexOf('\n', at);
+  return end === -1 ? text.length : end + 1;
+}
+
+/** The whole line, where nothing but a comment stands beside it. */
+function ownLine(text: string, range: Range): Range | null {
+  const line = { from: lineStart(text, range.from), to: lineEnd(text, range.to) };
+  const before = text.slice(line.from, range.from);
+  const after = text.slice(range.to, line.to);
+  return before.trim() === '' && /^\s*(#.*)?\s*$/.test(after) ? line : null;
+}
