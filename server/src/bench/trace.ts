@@ -27,7 +27,7 @@ export function pathInWords(trace: Trace): string {
   for (const { step, taken } of trace.hops) {
     const run = runs.at(-1);
     const outcome = taken.kind === 'outcome' ? outcomeInWords(taken) : null;
-    if (run !== undefined && run.outcome === null && step.number === run.last + 1) {
+    if (run?.outcome === null && step.number === run.last + 1) {
       run.last = step.number;
       run.outcome = outcome;
     } else runs.push({ first: step.number, last: step.number, outcome });

@@ -1,0 +1,60 @@
+import { circuitsOf } from '../../bench/circuits.ts';
+import { clockAfter, clockAtStart, clustersOf } from '../../bench/clock.ts';
+import type { Clock, Cluster } from '../../bench/clock.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { Id, Procedure } from '../../text/procedure.ts';
+
+/** What is missing for hands to be safe, at one hop of the path to a finding. */
+export interface Missing {
+  /** Index of the step that the hop enters. */
+  readonly index: number;
+  readonly ignitionIsOn: boolean;
+  readonly connected: readonly Id[];
+  /** The wait still owed, in seconds; the whole one while anything is on. */
+  readonly owed: number;
+}
+
+/** Follows the path of a touch that is not safe, and says before each of its steps what is missing. */
+export function missingAlong(procedure: Procedure, finding: Finding): readonly Missing[] {
+  const { subject, trace } = finding;
+  if (subject === undefined || trace === undefined) return [];
+  const circuits = circuitsOf(procedure);
+  const concerned = circuits.touchedBy(subject);
+  const clusters = clustersOf(procedure, circuits).flatMap((cluster) => {
+    const groups = cluster.groups.flatMap((group, at) =>
+      group.circuits.some((circuit) => concerned.includes(circuit)) ? [at] : [],
+    );
+    return groups.length === 0 ? [] : [{ cluster, groups }];
+  });
+  let clocks = clusters.map(({ cluster }) => clockAtStart(cluster));
+  return trace.hops.flatMap((hop): readonly Missing[] => {
+    const index = hop.step.number - 1;
+    const step = procedure.steps[index];
+    if (step === undefined) return [];
+    const here = clusters.map(({ cluster, groups }, at) => missingIn(cluster, groups, clocks[at]));
+    clocks = clusters.map(({ cluster }, at) =>
+      clockAfter(clocks[at] ?? clockAtStart(cluster), step, cluster),
+    );
+    return [
+      {
+        index,
+        ignitionIsOn: here.some(({ ignitionIsOn }) => ignitionIsOn),
+        connected: [...new Set(here.flatMap(({ connected }) => connected))],
+        owed: Math.max(0, ...here.map(({ owed }) => owed)),
+      },
+    ];
+  });
+}
+
+function missingIn(
+  cluster: Cluster,
+  groups: readonly number[],
+  clock: Clock = clockAtStart(cluster),
+): Omit<Missing, 'index'> {
+  const sources = groups.flatMap((at) => cluster.groups[at]?.sources ?? []);
+  return {
+    ignitionIsOn: clock.power.ignitionOn,
+    connected: [...new Set(sources)].filter((source) => !clock.power.disconnected.includes(source)),
+    owed: Math.max(0, ...groups.map((at) => clock.owed[at] ?? 0)),
+  };
+}

@@ -1,0 +1,167 @@
+import { touchesOf } from '../../bench/touch.ts';
+import { formatWait } from '../../quantity/quantity.ts';
+import { listed } from '../../rules/words.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { Id, Procedure, Step } from '../../text/procedure.ts';
+import type { Path } from '../../text/where.ts';
+import { missingAlong } from './along.ts';
+import type { Missing } from './along.ts';
+import type { Change, NewStep } from './change.ts';
+
+/** A way to mend a finding, before it is known whether it holds. */
+export interface Candidate {
+  readonly title: string;
+  readonly changes: readonly Change[];
+}
+
+/**
+ * Ways to make a touch safe: what is missing is put before one of the steps on the path to it, or a wait on the path is
+ * made longer; the shortest ways come first. Whether one of them holds on every path is for a trial to say.
+ */
+export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly Candidate[] {
+  const along = missingAlong(procedure, finding);
+  const last = along.at(-1);
+  if (last === undefined) return [];
+  const nearest = along.toReversed().slice(0, 24);
+  const found = [
+    ...longerWaits(procedure, along, last),
+    ...nearest.flatMap((place) => putBefore(procedure, place, waitedFrom(procedure, along, place))),
+    ...nearest.slice(0, 1).flatMap((place) => putAround(procedure, place)),
+    ...nearest.flatMap((place) => detour(procedure, along, place)),
+  ];
+  return found.toSorted((a, b) => sizeOf(a) - sizeOf(b));
+}
+
+function sizeOf({ changes }: Candidate): number {
+  return changes.reduce((sum, change) => sum + ('steps' in change ? change.steps.length : 0), 0);
+}
+
+/** Each wait on the path by which some of it has been waited already. */
+function longerWaits(procedure: Procedure, along: readonly Missing[], last: Missing): readonly Candidate[] {
+  if (last.ignitionIsOn || last.connected.length > 0) return [];
+  return along.toReversed().flatMap(({ index }) => {
+    const step = procedure.steps[index];
+    if (step?.verb !== 'wait') return [];
+    const seconds = step.seconds + last.owed;
+    const title = `Wait ${formatWait(seconds)} in step ${step.number}, not ${formatWait(step.seconds)}`;
+    return [{ title, changes: [{ kind: 'wait', index, seconds }] }];
+  });
+}
+
+/** What the path waits between a place and the touch, in seconds. */
+function waitedFrom(procedure: Procedure, along: readonly Missing[], place: Missing): number {
+  return along.slice(along.indexOf(place)).reduce((sum, { index }) => {
+    const step = procedure.steps[index];
+    return step?.verb === 'wait' ? sum + step.seconds : sum;
+  }, 0);
+}
+
+function putBefore(procedure: Procedure, place: Missing, waited: number): readonly Candidate[] {
+  const step = procedure.steps[place.index];
+  const steps = safeSteps(place);
+  if (step === undefined || steps.length === 0) return [];
+  const isOn = place.ignitionIsOn || place.connected.length > 0;
+  const withoutWait = isOn && waited > 0 ? [steps.filter(({ line }) => !line.startsWith('wait:'))] : [];
+  return [...withoutWait, steps].flatMap((chosen) => {
+    const title = `Insert ${named(chosen)} before step ${step.number}`;
+    const ids = step.id === undefined ? [false] : [true, false];
+    return ids.map((takesId): Candidate => ({
+      title,
+      changes: [{ kind: 'before', index: place.index, steps: chosen, takesId }],
+    }));
+  });
+}
+
+/** Power is taken away before the touch and given back behind the last touch that follows it. */
+function putAround(procedure: Procedure, place: Missing): readonly Candidate[] {
+  const step = procedure.steps[place.index];
+  if (step === undefined) return [];
+  const before = safeSteps(place);
+  const after = givenBack(place);
+  if (before.length === 0 || after.length === 0) return [];
+  return endsOfWork(procedure.steps, place.index).flatMap((end) => {
+    const title = `Insert ${named(before)} before step ${step.number}, and give power back after step ${procedure.steps[end]?.number ?? 0}`;
+    const ids = step.id === undefined ? [false] : [true, false];
+    return ids.map((takesId): Candidate => ({
+      title,
+      changes: [
+        { kind: 'before', index: place.index, steps: before, takesId },
+        { kind: 'after', index: end, steps: after },
+      ],
+    }));
+  });
+}
+
+/** Steps behind which power may come back: the touch itself, and each one after it before power is needed again. */
+function endsOfWork(steps: readonly Step[], from: number): readonly number[] {
+  const ends = [from];
+  for (let index = from + 1; index < steps.length; index++) {
+    const step = steps[index];
+    if (step === undefined || needsPower(step)) break;
+    if (touchesOf(step, () => ({ connector: '', side: 'monitor', loop: null })).length > 0) ends.push(index);
+  }
+  return ends.toReversed();
+}
+
+/**
+ * Where a jump leads to a step that other paths reach safely, the missing steps are put on the way of that jump alone:
+ * behind a step that nothing falls through, with a `go` to where the jump led.
+ */
+function detour(procedure: Procedure, along: readonly Missing[], place: Missing): readonly Candidate[] {
+  const before = along[along.indexOf(place) - 1];
+  const target = procedure.steps[place.index];
+  const from = before === undefined ? undefined : procedure.steps[before.index];
+  if (before === undefined || from === undefined || target?.id === undefined) return [];
+  const steps = safeSteps(place);
+  const behind = procedure.steps.findLastIndex(({ verb }) => verb === 'go' || verb === 'stop');
+  if (steps.length === 0 || behind === -1) return [];
+  const id = freshId(procedure);
+  return jumps(from, place.index).map((path) => ({
+    title: `Insert ${named(steps)} on the way from step ${from.number} to step ${target.number}`,
+    changes: [
+      { kind: 'lead', index: before.index, path, to: id },
+      { kind: 'after', index: behind, steps: [...steps, { line: `go: ${target.id ?? ''}` }], id },
+    ],
+  }));
+}
+
+/** Where a step names the one at this index as its target. */
+function jumps(step: Step, to: number): readonly Path[] {
+  if (step.verb === 'go') return step.to === to ? [[...step.path, 'go']] : [];
+  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return [];
+  return (step.outcomes ?? []).filter(({ target }) => target === to).map(({ path }) => path);
+}
+
+function freshId(procedure: Procedure): Id {
+  const taken = new Set(procedure.steps.map(({ id }) => id));
+  for (let count = 1; ; count++) {
+    const id = count === 1 ? 'make-safe-first' : `make-safe-first-${count}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+function needsPower({ verb }: Step): boolean {
+  return ['read', 'read-codes', 'clear-codes', 'reconnect', 'ignition', 'stop', 'go'].includes(verb);
+}
+
+function safeSteps({ ignitionIsOn, connected, owed }: Missing): readonly NewStep[] {
+  return [
+    ...(ignitionIsOn ? [{ line: 'ignition: off' }] : []),
+    ...connected.map((source) => ({ line: `disconnect: ${source}` })),
+    ...(owed > 0 ? [{ line: `wait: ${formatWait(owed)}` }] : []),
+  ];
+}
+
+function givenBack({ ignitionIsOn, connected }: Missing): readonly NewStep[] {
+  return [
+    ...connected.map((source) => ({
+      line: `reconnect: ${source}`,
+      below: ['warning: Keep everybody clear of the live stages while power comes back.'],
+    })),
+    ...(ignitionIsOn ? [{ line: 'ignition: on' }] : []),
+  ];
+}
+
+function named(steps: readonly NewStep[]): string {
+  return listed(steps.map(({ line }) => `\`${line}\``));
+}

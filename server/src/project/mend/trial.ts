@@ -1,0 +1,44 @@
+import { finish } from '../../bench/work.ts';
+import type { Finding } from '../../text/finding.ts';
+import { analyse } from '../analysis.ts';
+import type { Analysis } from '../analysis.ts';
+import { applyEdits } from '../edit.ts';
+import type { Edit } from '../edit.ts';
+import { snapshotOf } from '../snapshot.ts';
+
+/** What a fix would do: it is tried on a copy before it is offered. */
+export interface Trial {
+  readonly text: string;
+  readonly analysis: Analysis;
+  /** Whether there is one less of the finding. */
+  readonly gone: boolean;
+  /** Findings that were not there before. */
+  readonly fresh: readonly Finding[];
+}
+
+export function tryEdits(analysis: Analysis, finding: Finding, edits: readonly Edit[]): Trial {
+  const before = finish(analysis.findings('order'));
+  const text = applyEdits(analysis.snapshot.files.get(analysis.file)?.text ?? '', edits);
+  const tried = analyse(snapshotOf([{ id: analysis.file, text }]), analysis.file);
+  const after = finish(tried.findings('order'));
+  const old = counted(before);
+  const left = counted(after);
+  const name = nameOf(finding);
+  const fresh = after.filter((one) => {
+    const known = old.get(nameOf(one)) ?? 0;
+    old.set(nameOf(one), known - 1);
+    return known <= 0;
+  });
+  return { text, analysis: tried, gone: (left.get(name) ?? 0) < (counted(before).get(name) ?? 0), fresh };
+}
+
+function counted(findings: readonly Finding[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const finding of findings) counts.set(nameOf(finding), (counts.get(nameOf(finding)) ?? 0) + 1);
+  return counts;
+}
+
+/** Equal for the same defect before and after steps were inserted: the count that tells like steps apart is left out. */
+function nameOf({ key, severity }: Finding): string {
+  return `${severity} ${key.replace(/ \(\d+\)/g, '')}`;
+}
