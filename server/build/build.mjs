@@ -1,26 +1,50 @@
-// Bundles the command line into dist/, with no dependency left outside.
+// Bundles the command line, the language server and the extension into dist/, with no dependency left outside. The
+// extension and the server are CommonJS, because that is what the editor starts; `.cjs` says so in a package of modules.
+import { existsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+// With `--sourcemap`, for stepping through it.
+const sourcemap = process.argv.includes('--sourcemap');
 await rm(new URL('../../dist/', import.meta.url), { recursive: true, force: true });
 
-await build({
+const common = {
   absWorkingDir: root,
-  entryPoints: { cli: 'server/src/cli/main.ts' },
   outdir: 'dist',
   bundle: true,
-  format: 'esm',
   platform: 'node',
   target: 'node20',
-  minify: true,
+  minify: !sourcemap,
+  sourcemap,
   legalComments: 'eof',
-  banner: {
-    // Some of what is bundled asks for Node's own modules the old way.
-    js: `#!/usr/bin/env node
+  logLevel: 'warning',
+};
+
+const bundles = [
+  {
+    ...common,
+    entryPoints: { cli: 'server/src/cli/main.ts' },
+    format: 'esm',
+    banner: {
+      // Some of what is bundled asks for Node's own modules the old way.
+      js: `#!/usr/bin/env node
 import { createRequire } from 'node:module';
 const require = createRequire(import.meta.url);`,
+    },
   },
-  logLevel: 'warning',
-});
+  {
+    ...common,
+    entryPoints: { extension: 'client/src/extension.ts' },
+    format: 'cjs',
+    outExtension: { '.js': '.cjs' },
+    external: ['vscode'],
+  },
+];
+
+const server = 'server/src/host/language-server-node.ts';
+if (existsSync(new URL(`../../${server}`, import.meta.url)))
+  bundles.push({ ...common, entryPoints: { server }, format: 'cjs', outExtension: { '.js': '.cjs' } });
+
+await Promise.all(bundles.map((options) => build(options)));

@@ -1,0 +1,11 @@
+/** `brake` of `/vans/brake.procedure.yaml`; the path is one of a URI. */
+export function procedureName(path: string): string {
+  const file = path.slice(path.lastIndexOf('/') + 1);
+  return file.replace(/\.procedure\.ya?ml$/i, '');
+}
+
+/** Year, month and day where the user is, as the card prints them. */
+export function dateText(now: Date): string {
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

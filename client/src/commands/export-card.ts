@@ -1,0 +1,65 @@
+import type { SaveDialogOptions } from 'vscode';
+import { commands, Uri, window, workspace } from 'vscode';
+import type { CardResult } from '../../../server/src/protocol/messages.ts';
+import { dateText, procedureName } from '../card-names.ts';
+import type { Server } from '../server.ts';
+import { count } from '../status/figures-text.ts';
+
+const showProblems = 'Show Problems';
+const exportDraft = 'Export as Draft';
+
+/** Writes the card as it is printed to a file that the user names; while there are errors only as a draft. */
+export async function exportCard(server: Server, uri: Uri): Promise<void> {
+  // The server knows the documents that the editor has open; this opens one that was chosen in the explorer.
+  await workspace.openTextDocument(uri);
+  const card = await askFor(server, uri);
+  if (card === undefined) return;
+  const to = await window.showSaveDialog({
+    ...proposal(uri),
+    filters: { HTML: ['html'] },
+    title: card.draft ? 'Export Draft of the Card' : 'Export Card',
+    saveLabel: 'Export',
+  });
+  if (to === undefined) return;
+  try {
+    await workspace.fs.writeFile(to, new TextEncoder().encode(card.html));
+  } catch (error) {
+    await window.showErrorMessage(`The card was not written: ${messageOf(error)}`);
+    return;
+  }
+  await window.showInformationMessage(
+    `${card.draft ? 'Draft of the card' : 'Card'} written to ${to.fsPath}. Print it from a browser.`,
+  );
+}
+
+type Card = Extract<CardResult, { readonly kind: 'card' }>;
+
+async function askFor(server: Server, uri: Uri): Promise<Card | undefined> {
+  const ask = (draft: boolean): Promise<CardResult> =>
+    server.card({ uri: uri.toString(), face: 'paper', date: dateText(new Date()), draft });
+  const result = await ask(false);
+  if (result.kind !== 'refused') return cardOf(result);
+  const why =
+    result.errors > 0 ? `there are ${count(result.errors, 'error')}` : 'not everything could be checked';
+  const choice = await window.showErrorMessage(`The card is refused: ${why}.`, showProblems, exportDraft);
+  if (choice === showProblems) await commands.executeCommand('workbench.actions.view.problems');
+  return choice === exportDraft ? cardOf(await ask(true)) : undefined;
+}
+
+async function cardOf(result: CardResult): Promise<Card | undefined> {
+  if (result.kind === 'card') return result;
+  await window.showErrorMessage('There is no card of this file: it is not open as an Ohmwright procedure.');
+  return undefined;
+}
+
+/** Beside the procedure; one that was never saved goes to the first folder. */
+function proposal(uri: Uri): Pick<SaveDialogOptions, 'defaultUri'> {
+  const name = `${procedureName(uri.path)}.card.html`;
+  if (uri.scheme !== 'untitled') return { defaultUri: Uri.joinPath(uri, '..', name) };
+  const folder = workspace.workspaceFolders?.[0];
+  return folder === undefined ? {} : { defaultUri: Uri.joinPath(folder.uri, name) };
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

@@ -1,0 +1,99 @@
+import type { Uri } from 'vscode';
+import { ViewColumn, window, workspace } from 'vscode';
+import type { CardResult } from '../../../server/src/protocol/messages.ts';
+import { dateText, procedureName } from '../card-names.ts';
+import type { Server } from '../server.ts';
+import { messagePage } from './message-page.ts';
+
+/** How long the text must be at rest before the card is made again, in milliseconds. */
+const rest = 300;
+
+export interface Preview {
+  readonly uri: Uri;
+  readonly reveal: () => void;
+  readonly hasFocus: () => boolean;
+  readonly dispose: () => void;
+}
+
+/** Shows the card of a procedure beside it and keeps it up to date, until the user closes it. */
+export function openPreview(server: Server, uri: Uri, onClosed: () => void): Preview {
+  const panel = window.createWebviewPanel(
+    'ohmwright.card',
+    titleOf(uri, false),
+    { viewColumn: ViewColumn.Beside, preserveFocus: true },
+    { enableScripts: false, enableForms: false, localResourceRoots: [], enableFindWidget: true },
+  );
+  let closed = false;
+  let latest = 0;
+  let shown = '';
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const render = async (): Promise<void> => {
+    const turn = ++latest;
+    const { html, draft } = await pageOf(server, uri);
+    // A later text overtakes an earlier one. Setting the same page again would only make it flicker.
+    if (closed || turn !== latest || html === shown) return;
+    shown = html;
+    panel.title = titleOf(uri, draft);
+    panel.webview.html = html;
+  };
+  const changes = workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
+    if (contentChanges.length === 0 || document.uri.toString() !== uri.toString()) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void render(), rest);
+  });
+  panel.onDidDispose(() => {
+    closed = true;
+    clearTimeout(timer);
+    changes.dispose();
+    onClosed();
+  });
+  void render();
+  return {
+    uri,
+    reveal: () => {
+      panel.reveal(undefined, true);
+    },
+    hasFocus: () => panel.active,
+    dispose: () => {
+      panel.dispose();
+    },
+  };
+}
+
+interface Page {
+  readonly html: string;
+  readonly draft: boolean;
+}
+
+async function pageOf(server: Server, uri: Uri): Promise<Page> {
+  let result: CardResult;
+  try {
+    // The server knows the documents that the editor has open.
+    await workspace.openTextDocument(uri);
+    result = await server.card({
+      uri: uri.toString(),
+      face: 'editor',
+      date: dateText(new Date()),
+      draft: true,
+    });
+  } catch (error) {
+    return cannotShow(error instanceof Error ? error.message : String(error));
+  }
+  switch (result.kind) {
+    case 'card':
+      return result;
+    case 'refused':
+      return cannotShow('It has errors. They are listed in the Problems view.');
+    case 'unknown-document':
+      return cannotShow('The file is not open as an Ohmwright procedure: its name ends in .procedure.yaml.');
+  }
+}
+
+function cannotShow(why: string): Page {
+  return { html: messagePage('The card cannot be shown', why), draft: false };
+}
+
+function titleOf(uri: Uri, draft: boolean): string {
+  return `${draft ? 'Draft card' : 'Card'}: ${procedureName(uri.path)}`;
+}
