@@ -21,7 +21,9 @@ import type { Procedure, Step } from '../text/procedure.ts';
 import { emptyProcedure, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
 import type { StepLines } from '../text/step-lines.ts';
-import type { FileId, Range, Where } from '../text/where.ts';
+import type { PlaceAt } from '../text/place-at.ts';
+import type { Schema } from '../format/walker.ts';
+import type { FileId, Path, Range, Where } from '../text/where.ts';
 import { inOrder } from './sorting.ts';
 import type { Snapshot } from './snapshot.ts';
 
@@ -50,6 +52,10 @@ export interface Analysis {
   findings(upTo: Exclude<Stage, 'diagnosis'>): Work<readonly Finding[]>;
   /** The only way to offsets. */
   range(where: Where): Range;
+  /** What stands at an offset: a key or a value. */
+  placeAt(offset: number): PlaceAt | null;
+  /** The schema of what stands at a path, for its description; null: the format knows nothing there. */
+  schemaOf(path: Path): Schema | null;
   /** Where a step stands as lines, for edits; null where steps are not written so. */
   stepLines(step: Step): StepLines | null;
 }
@@ -128,6 +134,8 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
       return inOrder(found, base().read.range);
     },
     range: (where) => base().read.range(where),
+    placeAt: (offset) => base().read.placeAt(offset),
+    schemaOf: (path) => base().read.schemaOf(path),
     stepLines: (step) => base().read.stepLines(step.path),
   };
 }

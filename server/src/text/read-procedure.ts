@@ -16,6 +16,10 @@ import { readConnectors, readLoads, readMonitors, readParts } from './read-circu
 import { readLoops } from './read-loops.ts';
 import { readSources } from './read-sources.ts';
 import { readSteps } from './read-steps.ts';
+import { placeAt } from './place-at.ts';
+import type { PlaceAt } from './place-at.ts';
+import { schemaOfPlace } from './schema-at.ts';
+import type { Schema } from '../format/walker.ts';
 import { stepLines } from './step-lines.ts';
 import type { StepLines } from './step-lines.ts';
 import { entryOf, textOf } from './tree.ts';
@@ -40,6 +44,10 @@ export interface ReadFile {
   readonly range: (where: Where) => Range;
   /** The id of a step, or its verb and what follows it: `unplug K30`. The same when lines move. For keys of findings. */
   readonly stepContent: (path: Path) => string;
+  /** What stands at an offset: a key or a value. */
+  readonly placeAt: (offset: number) => PlaceAt | null;
+  /** The schema of what stands at a path, for its description; null: the format knows nothing there. */
+  readonly schemaOf: (path: Path) => Schema | null;
   /** Where a step stands as lines; null where steps are not written so. */
   readonly stepLines: (path: Path) => StepLines | null;
 }
@@ -75,6 +83,8 @@ function result(
     whole,
     range: (where) => rangeOf(root, file.text, where),
     stepContent: (path) => contents[Number(path[1])] ?? '',
+    placeAt: (offset) => placeAt(root, offset),
+    schemaOf: (path) => schemaOfPlace(root, path),
     stepLines: (path) => stepLines(root, file.text, path),
   };
 }

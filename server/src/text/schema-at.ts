@@ -1,0 +1,41 @@
+import { definitions, kinds } from '../format/definitions.ts';
+import type { DefinitionName } from '../format/definitions.ts';
+import { schemaAt } from '../format/walker.ts';
+import type { Schema } from '../format/walker.ts';
+import { verbsIn } from './read-steps.ts';
+import { definitionSchema, fileSchema } from './schema.ts';
+import { entryOf, nodeAt, textOf } from './tree.ts';
+import type { Node } from './tree.ts';
+import type { Path } from './where.ts';
+
+/** The schema of what stands at a path: that of a step is chosen by its verb, that of an entry by its kind. */
+export function schemaOfPlace(root: Node | null, path: Path): Schema | null {
+  const [section, entry, ...rest] = path;
+  if (section === undefined || entry === undefined) return schemaAt(fileSchema, path, fileSchema);
+  const name = definitionAt(String(section), nodeAt(root, [section, entry]));
+  if (name === null) return schemaAt(fileSchema, path, fileSchema);
+  return schemaAt(definitionSchema(name), rest, fileSchema);
+}
+
+function definitionAt(section: string, item: Node | undefined): DefinitionName | null {
+  if (section === 'steps') return item === undefined ? null : stepDefinition(item);
+  if (section === 'connectors') return 'connector';
+  if (section === 'loops') return 'loop';
+  const kind = textOf(entryOf(item, 'kind')?.value);
+  if (kind === undefined || !Object.hasOwn(kinds, section)) return null;
+  if (section === 'loads') return known(`${kind}-load`);
+  if (section === 'parts' && kind === 'cable')
+    return entryOf(item, 'resistance') === undefined ? 'cable-by-size' : 'cable-by-resistance';
+  return known(kind);
+}
+
+function stepDefinition(item: Node): DefinitionName | null {
+  const [verb] = verbsIn(item);
+  if (verb === undefined) return entryOf(item, 'section') === undefined ? null : 'section';
+  if (verb === 'read' && entryOf(item, 'read')?.value.kind === 'list') return 'step-read-several';
+  return `step-${verb}`;
+}
+
+function known(name: string): DefinitionName | null {
+  return Object.hasOwn(definitions, name) ? (name as DefinitionName) : null;
+}
