@@ -56,6 +56,8 @@ export interface Analysis {
   placeAt(offset: number): PlaceAt | null;
   /** The schema of what stands at a path, for its description; null: the format knows nothing there. */
   schemaOf(path: Path): Schema | null;
+  /** What a step does, as a name that stays when lines move. */
+  stepContent(step: Step): string;
   /** Where a step stands as lines, for edits; null where steps are not written so. */
   stepLines(step: Step): StepLines | null;
 }
@@ -136,6 +138,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     range: (where) => base().read.range(where),
     placeAt: (offset) => base().read.placeAt(offset),
     schemaOf: (path) => base().read.schemaOf(path),
+    stepContent: (step) => base().read.stepContent(step.path),
     stepLines: (step) => base().read.stepLines(step.path),
   };
 }

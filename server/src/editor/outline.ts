@@ -1,0 +1,66 @@
+import { SymbolKind } from 'vscode-languageserver-types';
+import type { DocumentSymbol } from 'vscode-languageserver-types';
+import type { Path } from '../text/where.ts';
+import type { Step } from '../text/procedure.ts';
+import { rangeOf } from './document.ts';
+import type { EditorDocument } from './document.ts';
+import { stepInWords } from './step-in-words.ts';
+
+/** The circuit by what it is made of, and the steps below their headings. */
+export function outline(document: EditorDocument): DocumentSymbol[] {
+  const { value } = document.analysis.procedure();
+  const groups: readonly [string, SymbolKind, Iterable<{ readonly id: string; readonly path: Path }>][] = [
+    ['sources', SymbolKind.Event, value.sources.values()],
+    ['instruments', SymbolKind.Interface, value.monitors.values()],
+    ['loads', SymbolKind.Constant, value.loads.values()],
+    ['parts', SymbolKind.Field, value.parts.values()],
+    ['connectors', SymbolKind.Property, value.connectors.values()],
+    ['loops', SymbolKind.Class, value.loops.values()],
+  ];
+  const circuit = groups.flatMap(([section, kind, entries]) => {
+    const below = [...entries].map(({ id, path }) => symbol(document, id, kind, path));
+    return below.length === 0 ? [] : [parent(document, section, SymbolKind.Namespace, [section], below)];
+  });
+  return [...circuit, ...stepSymbols(document, value.steps)];
+}
+
+function stepSymbols(document: EditorDocument, steps: readonly Step[]): DocumentSymbol[] {
+  if (steps.length === 0) return [];
+  const sections: { name: string; steps: Step[] }[] = [];
+  for (const step of steps) {
+    const name = step.section ?? '';
+    const last = sections.at(-1);
+    if (last?.name === name) last.steps.push(step);
+    else sections.push({ name, steps: [step] });
+  }
+  const below = sections.flatMap(({ name, steps: inside }) => {
+    const symbols = inside.map((step) => stepSymbol(document, step));
+    const [first] = inside;
+    if (name === '' || first === undefined) return symbols;
+    return [parent(document, name, SymbolKind.Module, first.path, symbols)];
+  });
+  return [parent(document, 'steps', SymbolKind.Namespace, ['steps'], below)];
+}
+
+function stepSymbol(document: EditorDocument, step: Step): DocumentSymbol {
+  const id = step.id === undefined ? '' : `  ${step.id}`;
+  return symbol(document, `${step.number} ${stepInWords(step)}${id}`, SymbolKind.Function, step.path);
+}
+
+function symbol(document: EditorDocument, name: string, kind: SymbolKind, path: Path): DocumentSymbol {
+  const range = rangeOf(document, { file: document.analysis.file, path, part: 'key' });
+  return { name, kind, range, selectionRange: range };
+}
+
+/** Spans what stands below it, so that the place of the cursor is found in it. */
+function parent(
+  document: EditorDocument,
+  name: string,
+  kind: SymbolKind,
+  path: Path,
+  children: DocumentSymbol[],
+): DocumentSymbol {
+  const own = symbol(document, name, kind, path);
+  const end = children.at(-1)?.range.end ?? own.range.end;
+  return { ...own, range: { start: own.range.start, end }, children };
+}

@@ -1,0 +1,42 @@
+import { formatWait } from '../quantity/quantity.ts';
+import type { Step } from '../text/procedure.ts';
+
+/** A step in a few words, as it is written: `unplug K30`. */
+export function stepInWords(step: Step): string {
+  switch (step.verb) {
+    case 'ignition':
+      return `ignition ${step.to}`;
+    case 'disconnect':
+    case 'reconnect':
+      return `${step.verb} ${step.source}`;
+    case 'wait':
+      return `wait ${formatWait(step.seconds)}`;
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+      return `${step.verb} ${step.connector}`;
+    case 'fit':
+      return `fit ${step.load} at ${step.at.connector}.${step.at.side}`;
+    case 'move':
+      return `move ${step.load} to ${step.to.connector}.${step.to.side}`;
+    case 'remove':
+      return `remove ${step.load}`;
+    case 'read':
+      return `read ${step.loops.join(', ')}`;
+    case 'read-codes':
+    case 'clear-codes':
+      return `${step.verb} ${step.monitor}`;
+    case 'inspect':
+    case 'do':
+    case 'stop':
+      return `${step.verb}: ${step.text}`;
+    case 'replace':
+      return `replace ${step.what.join(', ')}`;
+    case 'conclude':
+      return `conclude ${step.what === 'none' ? 'none' : step.what.join(', ')}`;
+    case 'go':
+      return 'go';
+    case 'broken':
+      return 'not readable';
+  }
+}
