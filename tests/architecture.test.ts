@@ -17,6 +17,8 @@ const layers = [
   'rules',
   'card',
   'project',
+  'editor',
+  'protocol',
   'host',
   'cli',
 ];
@@ -92,6 +94,12 @@ describe('the house', () => {
     expect(foreign.filter(({ from, module }) => module === 'yaml' && from !== 'text').map(said)).toEqual([]);
   });
 
+  test('nothing above editor knows the language server protocol', () => {
+    const below = layers.slice(layers.indexOf('editor'));
+    const knows = foreign.filter(({ from, module }) => module.startsWith('vscode-') && !below.includes(from));
+    expect(knows.map(said)).toEqual([]);
+  });
+
   test('nothing above host knows Node', () => {
     const below = layers.slice(layers.indexOf('host'));
     expect(
@@ -115,7 +123,10 @@ describe('the house', () => {
       zod: ['format', 'text'],
       '@noble/hashes/sha2.js': ['project'],
       '@noble/hashes/utils.js': ['project'],
-      'vscode-languageserver-textdocument': ['cli'],
+      'vscode-languageserver-textdocument': ['editor', 'protocol', 'cli'],
+      'vscode-languageserver-types': ['editor'],
+      'vscode-languageserver': ['protocol'],
+      'vscode-languageserver/node': ['host'],
       picocolors: ['cli'],
     };
     const libraries = foreign.filter(({ module }) => !module.startsWith('node:'));

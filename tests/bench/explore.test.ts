@@ -59,7 +59,7 @@ describe('the explorer', () => {
     const { complete, reported } = finish(explore(graph, counter, { statesPerStep: 64, configurations: 4 }));
     expect(complete).toBe(false);
     expect(reported).toHaveLength(1);
-    expect(reported[0]?.issue.message).toContain('more than 4 configurations');
+    expect(reported[0]?.issue.message).toContain('4 in all');
   });
 
   test('a state that another one covers is not followed', () => {

@@ -20,6 +20,7 @@ export const ORACLE_RULES: readonly string[] = [
   'endless',
   'repeats',
   'not-restored',
+  'leaves-too-much',
   'codes-not-recorded',
   'codes-not-cleared',
   'repair-not-verified',

@@ -5,6 +5,7 @@ import { codesSet, shownOf } from './values.ts';
 import type { ForetoldCode, Shown } from './values.ts';
 import { atEnd, leftBehind } from './ends.ts';
 import { carryOut, listening, wayTaken } from './verbs.ts';
+import type { Proves } from './verbs.ts';
 import { feedersOf, feedersOfMonitor, liveLoops, loopsThrough, start } from './world.ts';
 import type { World, Wrong } from './world.ts';
 
@@ -35,7 +36,7 @@ export interface Met {
 }
 
 /** Every step on every bench on which a path reaches it, shortest paths first. Paths stop at what cannot be read. */
-export function explore(procedure: Procedure, limit = 200_000): Met[] {
+export function explore(procedure: Procedure, proves: Proves = () => true, limit = 200_000): Met[] {
   const met: Met[] = [];
   const seen = new Set<string>();
   let now: { index: number; world: World }[] =
@@ -52,7 +53,7 @@ export function explore(procedure: Procedure, limit = 200_000): Met[] {
       met.push({ index, step, depth, before: world, after, wrongs });
       for (const way of waysOut(procedure, index)) {
         if (typeof way.to !== 'number') continue;
-        following.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome) });
+        following.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome, proves) });
       }
     }
     now = following;
@@ -61,11 +62,11 @@ export function explore(procedure: Procedure, limit = 200_000): Met[] {
 }
 
 /** What is wrong where paths end at this step. */
-function endsAt(procedure: Procedure, { index, step, after }: Met): Wrong[] {
+function endsAt(procedure: Procedure, { index, step, after }: Met, proves: Proves): Wrong[] {
   if (step.verb === 'stop') return atEnd(procedure, after, step.leaves);
   return waysOut(procedure, index)
     .filter((way) => way.to === 'end')
-    .flatMap((way) => atEnd(procedure, wayTaken(procedure, after, step, way.outcome), []));
+    .flatMap((way) => atEnd(procedure, wayTaken(procedure, after, step, way.outcome, proves), []));
 }
 
 /** Entries of `leaves` that no path to the stop really leaves. */
@@ -77,11 +78,10 @@ function leavesInVain(procedure: Procedure, met: readonly Met[]): Told[] {
     return stop.leaves
       .filter((id) => !left.includes(id))
       .map((subject) => ({
-        rule: 'not-restored',
+        rule: 'leaves-too-much',
         step: stop.number,
         subject,
         shortest: null,
-        isError: false,
       }));
   });
 }
@@ -143,9 +143,8 @@ function standing(procedure: Procedure): Told[] {
       if (feedersOfMonitor(procedure, monitor).length === 0 && !toldWith.has(monitor))
         told.push({ rule: 'unfed-monitor', step: null, subject: monitor, shortest: null });
   }
-  const { monitors, parts, connectors } = procedure;
-  // What `at` can name.
-  const known = new Set([monitors, parts, connectors].flatMap((each) => [...each.keys()]));
+  const { monitors, parts, connectors, sources, loads } = procedure;
+  const known = new Set([monitors, parts, connectors, sources, loads].flatMap((each) => [...each.keys()]));
   // A path that could not be read may hold anything: its own finding stands.
   const everyLoopRead = [...procedure.loops.values()].every((loop) => loop.complete);
   for (const step of procedure.steps) {
@@ -156,9 +155,9 @@ function standing(procedure: Procedure): Told[] {
         loopsThrough(procedure, subject).length === 0
       )
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
-    if ((step.verb === 'do' || step.verb === 'inspect') && step.at.length === 0)
+    if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
-        if (known.has(subject))
+        if (known.has(subject) && !step.at.includes(subject))
           told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
   }
   return told;
@@ -179,13 +178,25 @@ function ofGraph(procedure: Procedure): Told[] {
   ];
 }
 
+function provenBy(procedure: Procedure, met: readonly Met[]): Proves {
+  return (step, loop) => {
+    const monitor = procedure.monitors.get(procedure.loops.get(loop)?.monitor ?? '');
+    const index = procedure.steps.indexOf(step);
+    if (step.verb !== 'read' || monitor === undefined) return true;
+    const accepted = acceptedOf(monitor, step.expect, shownAt(procedure, met, index, loop));
+    return accepted === null || (accepted !== 'open' && accepted.most !== null);
+  };
+}
+
 const endRules = ['not-restored', 'codes-not-cleared', 'repair-not-verified'];
 
 /** All findings of the order rules: one for each rule, step and subject. */
 export function oracle(procedure: Procedure): Told[] {
-  const met = explore(procedure);
+  // Windows do not depend on what is verified, so a first round tells which readings prove anything.
+  const proves = provenBy(procedure, explore(procedure));
+  const met = explore(procedure, proves);
   const onPaths = met.flatMap((each) =>
-    [...each.wrongs, ...endsAt(procedure, each)].map(({ rule, subject, grave }): Told => ({
+    [...each.wrongs, ...endsAt(procedure, each, proves)].map(({ rule, subject, grave }): Told => ({
       rule,
       step: each.step.number,
       subject,

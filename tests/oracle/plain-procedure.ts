@@ -140,6 +140,7 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
             length: plainSpan(text(plain.length)),
           },
     live: plain.live === true,
+    statedInert: plain.live === false,
     noFire: spanOrNull(plain['no-fire']),
   };
 }

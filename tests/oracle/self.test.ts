@@ -280,11 +280,11 @@ describe('ends', () => {
     expect(said('not-restored', [{ ignition: 'on' }])).toEqual([]);
   });
   test('a stop may leave what it names, and no more than is really left', () => {
-    const stop = (...leaves: string[]) =>
-      said('not-restored', [...dead, { unplug: 'K3' }, { stop: 'Here.', leaves }]);
-    expect(stop('battery')).toEqual(['K3 at 4 in 4']);
-    expect(stop('battery', 'K3')).toEqual([]);
-    expect(stop('battery', 'K3', 'lamp')).toEqual(['lamp at 4 in -']);
+    const steps = (...leaves: string[]) => [...dead, { unplug: 'K3' }, { stop: 'Here.', leaves }];
+    expect(said('not-restored', steps('battery'))).toEqual(['K3 at 4 in 4']);
+    expect(said('not-restored', steps('battery', 'K3'))).toEqual([]);
+    expect(said('leaves-too-much', steps('battery', 'K3'))).toEqual([]);
+    expect(said('leaves-too-much', steps('battery', 'K3', 'lamp'))).toEqual(['lamp at 4 in -']);
   });
   test('a live loop left open with a source on is never excused', () => {
     const stop = { stop: 'Here.', leaves: ['K1', 'K3'] };
@@ -309,9 +309,9 @@ describe('codes', () => {
     expect(said('codes-not-cleared', [{ ignition: 'on' }])).toEqual(['unit at 1 in 1']);
     expect(said('codes-not-cleared', [{ ignition: 'on' }, { 'clear-codes': 'unit' }])).toEqual([]);
     expect(said('codes-not-cleared', [{ stop: 'Here.', leaves: ['codes'] }])).toEqual([]);
-    expect(said('not-restored', [{ 'clear-codes': 'unit' }, { stop: 'Here.', leaves: ['codes'] }])).toEqual([
-      'codes at 2 in -',
-    ]);
+    expect(
+      said('leaves-too-much', [{ 'clear-codes': 'unit' }, { stop: 'Here.', leaves: ['codes'] }]),
+    ).toEqual(['codes at 2 in -']);
   });
   test('an open loop fills the memory again when the monitor looks', () => {
     const cleared = [{ ignition: 'on' }, { unplug: 'K3' }, { 'clear-codes': 'unit' }];

@@ -40,6 +40,14 @@ function halfOpen(procedure: Procedure, before: World, after: World, step: Step)
 
 // ---- one step ---------------------------------------------------------------------------------
 
+/** Replacing something that several loops share opens each of them. */
+function loopsSharing(procedure: Procedure, id: Id): Id[] {
+  const holding = [...procedure.loops.values()].filter(
+    (loop) => loop.monitor === id || loop.elements.some((element) => element.id === id),
+  );
+  return holding.length > 1 ? holding.map((loop) => loop.id) : [];
+}
+
 const opening = (procedure: Procedure, world: World, connector: Id): Id[] =>
   [...new Set([...world.opened, ...loopsThrough(procedure, connector).map((loop) => loop.id)])].sort();
 
@@ -80,7 +88,13 @@ function done(procedure: Procedure, world: World, step: Step): World {
     case 'clear-codes':
       return { ...world, stored: { ...world.stored, [step.monitor]: false } };
     case 'replace':
-      return { ...world, pending: [...new Set([...world.pending, ...step.what])].sort() };
+      return {
+        ...world,
+        pending: [...new Set([...world.pending, ...step.what])].sort(),
+        opened: [
+          ...new Set([...world.opened, ...step.what.flatMap((id) => loopsSharing(procedure, id))]),
+        ].sort(),
+      };
     default:
       return world;
   }
@@ -139,13 +153,23 @@ function sortedSets(sets: readonly (readonly Id[])[]): (readonly Id[])[] {
   return [...byText.keys()].sort().map((text) => byText.get(text) ?? []);
 }
 
+/** Whether an open loop would not pass as `within` at a step. */
+export type Proves = (step: Step, loop: Id) => boolean;
+
 /** What an outcome adds: a reading left by `within`, everything mated and no load fitted, verifies its loops. */
-export function wayTaken(procedure: Procedure, world: World, step: Step, outcome: Outcome | null): World {
+export function wayTaken(
+  procedure: Procedure,
+  world: World,
+  step: Step,
+  outcome: Outcome | null,
+  proves: Proves,
+): World {
   if (step.verb !== 'read' || outcome?.name !== 'within') return world;
   const named = step.loops.filter((loop) => outcome.of === undefined || outcome.of === loop);
   const verified = named
     .map((id) => procedure.loops.get(id))
     .filter((loop) => loop !== undefined)
+    .filter((loop) => proves(step, loop.id))
     .filter((loop) => openConnectors(world, loop).length === 0 && loadsIn(world, loop).length === 0);
   const verifies = (id: Id): boolean =>
     verified.some((loop) => loop.monitor === id || loop.elements.some((element) => element.id === id));

@@ -128,7 +128,7 @@ function soundlyReached(procedure: Procedure, windows: readonly StepWindow[]): S
     }
     for (const way of ways)
       if (typeof way.to === 'number')
-        waiting.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome) });
+        waiting.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome, () => true) });
   }
   return reached;
 }

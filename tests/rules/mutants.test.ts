@@ -73,9 +73,9 @@ describe.each(shipped)('$name', ({ text }) => {
       }
       wrong.push(...difference(findings, procedure).map((line) => `${mutant.name}: ${line}`));
     }
-    console.log(`${unsafe} of ${mutants.length} mutants unsafe, all reported`);
     expect(wrong).toEqual([]);
     expect(unsafe).toBeGreaterThan(0);
+    console.log(`${unsafe} of ${mutants.length} mutants unsafe, all reported`);
   });
 
   it('without the stated wait and the reserve: nothing would prove the waits, which is an error at the source', () => {

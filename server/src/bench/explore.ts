@@ -72,11 +72,11 @@ export function* explore<S>(
   const known = new Set<string>();
   let complete = true;
 
-  const record = (arrival: Arrival<S>, issue: Issue): void => {
+  const record = (arrival: Arrival<S>, issue: Issue, by: Edge | null = null): void => {
     const identity = `${issue.rule}\n${arrival.index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
     if (known.has(identity)) return;
     known.add(identity);
-    reported.push({ issue, index: arrival.index, hops: hopsTo(arrival) });
+    reported.push({ issue, index: arrival.index, hops: hopsTo(arrival, by) });
   };
 
   const arrive = (index: number, state: S, key: string, from: Arrival<S> | null, by: Edge | null): void => {
@@ -110,7 +110,10 @@ export function* explore<S>(
     const keyAfter = after === arrival.state ? arrival.key : watcher.key(after);
     for (const edge of graph.edges[arrival.index] ?? []) {
       const taken = watcher.take === undefined ? after : watcher.take(after, step, edge);
-      if (edge.to === 'end') watcher.end?.(taken, step, step.verb === 'stop' ? 'stop' : 'finished', report);
+      if (edge.to === 'end')
+        watcher.end?.(taken, step, step.verb === 'stop' ? 'stop' : 'finished', (issue) => {
+          record(arrival, issue, edge);
+        });
       else if (edge.to !== null)
         arrive(edge.to, taken, taken === after ? keyAfter : watcher.key(taken), arrival, edge);
     }
@@ -118,9 +121,13 @@ export function* explore<S>(
   return { reported, arrivals, complete };
 }
 
-export function hopsTo<S>(arrival: Arrival<S>): { index: number; by: Edge | null }[] {
+/** The way to an arrival, and where it matters the way out of it. */
+export function hopsTo<S>(
+  arrival: Arrival<S>,
+  out: Edge | null = null,
+): { index: number; by: Edge | null }[] {
   const hops: { index: number; by: Edge | null }[] = [];
-  let by: Edge | null = null;
+  let by = out;
   for (let at: Arrival<S> | null = arrival; at !== null; at = at.from) {
     hops.push({ index: at.index, by });
     by = at.by;
@@ -129,12 +136,12 @@ export function hopsTo<S>(arrival: Arrival<S>): { index: number; by: Edge | null
 }
 
 function tooMany(watches: string, atOneStep: boolean, bounds: Bounds): Issue {
-  const limit = atOneStep
-    ? `more than ${bounds.statesPerStep} states at this step`
-    : `more than ${bounds.configurations} configurations`;
+  const limit = atOneStep ? `${bounds.statesPerStep} at one step` : `${bounds.configurations} in all`;
   return {
     rule: 'too-many-states',
     subject: watches,
-    message: `The paths to this step differ too much to follow them all: ${watches} would be in ${limit}; what lies behind is not checked for it.`,
+    message:
+      `The paths that come here leave ${watches} in more combinations than are followed (${limit}): ` +
+      'restore in each branch what it opens, before the branches meet. What lies behind is not checked for it.',
   };
 }

@@ -1,6 +1,6 @@
 import type { Taken } from '../text/finding.ts';
 import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
-import type { Path, StepRef } from '../text/where.ts';
+import type { StepRef } from '../text/where.ts';
 
 /** One way out of a step. `to` is an index into the steps, or `end`; null where the id it names does not exist. */
 export interface Edge {
@@ -76,10 +76,6 @@ export function leadsAstray(graph: StepGraph, index: number): boolean {
   return graph.steps[index]?.verb === 'broken' || (graph.edges[index] ?? []).some((edge) => edge.to === null);
 }
 
-export function refTo(step: Step, file: string): StepRef {
-  return stepRef(file, step.path, step.number, step.id);
-}
-
-function stepRef(file: string, path: Path, number: number, id: string | undefined): StepRef {
+export function refTo({ path, number, id }: Step, file: string): StepRef {
   return { file, path, number, ...(id === undefined ? {} : { id }), calls: [] };
 }

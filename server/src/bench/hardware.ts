@@ -46,6 +46,11 @@ export function placeKey(place: Place): string {
   return `${place.connector}.${place.side}.${place.loop ?? ''}`;
 }
 
+/** A side as it is written in a file: `K30.monitor`. */
+export function placeInWords(place: Place): string {
+  return `${place.connector}.${place.side}`;
+}
+
 export function stateOf(hardware: Hardware, connector: Id): ConnectorState {
   return hardware.connectors.get(connector) ?? 'mated';
 }

@@ -1,5 +1,7 @@
 import type { Id, Place, Step } from '../text/procedure.ts';
 import type { Watcher } from './explore.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey, placeKey } from './hardware.ts';
+import type { Hardware } from './hardware.ts';
 
 /** Whether a source is connected after a step. */
 export function connectedAfter(connected: boolean, step: Step, source: Id): boolean {
@@ -36,7 +38,18 @@ export function loadItem(load: Id): Watcher<Place | null> {
   return {
     watches: `the place of ${load}`,
     start: null,
-    key: (at) => (at === null ? '' : `${at.connector}.${at.side}.${at.loop ?? ''}`),
+    key: (at) => (at === null ? '' : placeKey(at)),
     step: (at, step) => placeAfter(at, step, load),
+  };
+}
+
+/** The automaton of one connector, without the loads on it. */
+export function connectorItem(connector: Id): Watcher<Hardware> {
+  const cone = { connectors: new Set([connector]) };
+  return {
+    watches: connector,
+    start: hardwareAtStart,
+    key: (hardware) => hardwareKey({ ...hardware, loads: new Map() }),
+    step: (hardware, step) => hardwareAfter(hardware, step, cone),
   };
 }

@@ -18,7 +18,7 @@ export function stepAt(procedure: Procedure, graph: StepGraph, index: number): S
 
 function hopOf(procedure: Procedure, graph: StepGraph, index: number, by: Edge | null): Hop[] {
   const step = stepAt(procedure, graph, index);
-  return step === undefined ? [] : [{ step, taken: by?.taken ?? { kind: 'end' } }];
+  return step === undefined ? [] : [{ step, taken: by?.taken ?? null }];
 }
 
 /** A path as people say it, with the outcomes taken: `1 to 6 (else), 9, 10`. */
@@ -26,14 +26,24 @@ export function pathInWords(trace: Trace): string {
   const runs: { first: number; last: number; outcome: string | null }[] = [];
   for (const { step, taken } of trace.hops) {
     const run = runs.at(-1);
-    const outcome = taken.kind === 'outcome' ? outcomeInWords(taken) : null;
+    const outcome = taken?.kind === 'outcome' ? outcomeInWords(taken) : null;
     if (run?.outcome === null && step.number === run.last + 1) {
       run.last = step.number;
       run.outcome = outcome;
     } else runs.push({ first: step.number, last: step.number, outcome });
   }
-  return runs.map(inWords).join(', ');
+  const words = runs.map(inWords);
+  const left = words.length - shownRuns.first - shownRuns.last;
+  if (left <= 1) return words.join(', ');
+  return [
+    ...words.slice(0, shownRuns.first),
+    `... ${left} stretches ...`,
+    ...words.slice(-shownRuns.last),
+  ].join(', ');
 }
+
+/** Of a long path the stretches at its start and end are told. */
+const shownRuns = { first: 8, last: 6 };
 
 function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
   return taken.of === undefined ? taken.outcome : `${taken.of} ${taken.outcome}`;

@@ -12,17 +12,23 @@ export interface Unverified {
 }
 
 /** Whether a way out of a reading says that this loop is within its window. */
-export function saysWithin(step: Step, edge: Edge, loop: Id): boolean {
+function saysWithin(step: Step, edge: Edge, loop: Id): boolean {
   if (step.verb !== 'read' || !step.loops.includes(loop) || edge.outcome?.name !== 'within') return false;
   return edge.outcome.of === undefined || edge.outcome.of === loop;
 }
 
 /**
+ * Whether the window of a reading can tell a sound loop from a broken one: an open loop must not pass as `within`.
+ */
+export type Proves = (step: Step, loop: Id) => boolean;
+
+/**
  * Follows what `opens` starts until a reading of one of the loops, whole and taken by its outcome `within`, settles it.
  */
-export function verificationWatcher(
+function verificationWatcher(
   watches: string,
   loops: readonly Loop[],
+  proves: Proves,
   opens: (step: Step) => boolean,
 ): Watcher<Unverified> {
   const cone: Cone = { connectors: new Set(loops.flatMap(connectorsOf)) };
@@ -37,32 +43,40 @@ export function verificationWatcher(
     },
     take: (state, step, edge) => {
       if (!state.pending) return state;
-      const verified = loops.some((loop) => saysWithin(step, edge, loop.id) && isWhole(state.hardware, loop));
+      const verified = loops.some(
+        (loop) => saysWithin(step, edge, loop.id) && proves(step, loop.id) && isWhole(state.hardware, loop),
+      );
       return verified ? { ...state, pending: false } : state;
     },
   };
 }
 
 /** Follows a repair of a part, connector or monitor: any loop that holds it can show that it is good. */
-export function repairWatcher(procedure: Procedure, id: Id): Watcher<Unverified> {
-  const loops = [...procedure.loops.values()].filter(
-    (loop) => loop.monitor === id || loop.elements.some((element) => element.id === id),
-  );
+export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Watcher<Unverified> {
+  const loops = [...procedure.loops.values()].filter((loop) => holds(loop, id));
   return verificationWatcher(
     `the repair of ${id} and what is open in its loops`,
     loops,
+    proves,
     (step) => step.verb === 'replace' && step.what.includes(id),
   );
 }
 
-/** Follows a loop that has been opened at a connector until a reading shows that it is whole again. */
-export function openedLoopWatcher(loop: Loop): Watcher<Unverified> {
-  const connectors = connectorsOf(loop);
-  return verificationWatcher(
-    `what is open in ${loop.id}`,
-    [loop],
-    (step) => (step.verb === 'unlock' || step.verb === 'unplug') && connectors.includes(step.connector),
-  );
+/**
+ * Follows a loop that has been opened until it is shown to be whole: at a connector, or by replacing something that it
+ * shares with other loops, whose repair a reading of one of those would settle.
+ */
+export function openedLoopWatcher(procedure: Procedure, loop: Loop, proves: Proves): Watcher<Unverified> {
+  const shared = (id: Id): boolean =>
+    holds(loop, id) && [...procedure.loops.values()].filter((one) => holds(one, id)).length > 1;
+  return verificationWatcher(`what is open in ${loop.id}`, [loop], proves, (step) => {
+    if (step.verb === 'replace') return step.what.some(shared);
+    return (step.verb === 'unlock' || step.verb === 'unplug') && holds(loop, step.connector);
+  });
+}
+
+function holds(loop: Loop, id: Id): boolean {
+  return loop.monitor === id || loop.elements.some((element) => element.id === id);
 }
 
 export function replacedIn(procedure: Procedure): readonly Id[] {

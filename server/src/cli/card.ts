@@ -33,7 +33,8 @@ export function card(terminal: Terminal, paths: readonly string[], options: Card
   const date = options.date ?? terminal.today();
   const made = finish(makeCard(analysis, { date, version, draft: options.draft }));
   if ('refused' in made) {
-    terminal.out(checkText(terminal, [{ analysis, findings: made.refused, complete: true }]));
+    for (const piece of checkText(terminal, [{ analysis, findings: made.refused, complete: true }]))
+      terminal.out(piece);
     terminal.err(
       'ohmwright: no card is written while there are errors; `--draft` writes one that is marked as a draft\n',
     );

@@ -1,22 +1,27 @@
 import type { Finding } from '../text/finding.ts';
 import type { CheckedFile } from './check.ts';
 import { count } from './check.ts';
-import { jsonTaken, placesOf, printJson } from './json.ts';
+import { jsonList, jsonTaken, placesOf } from './json.ts';
 import type { Places } from './json.ts';
 import { version } from './version.ts';
 
-export function checkJson(checked: readonly CheckedFile[]): string {
-  return printJson({
+/** One document, in pieces, a line for each finding. */
+export function* checkJson(checked: readonly CheckedFile[]): Generator<string> {
+  const head = {
     document: 'check',
     version: 1,
     tool: version,
     complete: checked.every(({ complete }) => complete),
     summary: { errors: count(checked, 'error'), warnings: count(checked, 'warning'), waived: 0 },
-    files: checked.map(({ analysis, findings }) => {
-      const places = placesOf(analysis);
-      return { file: analysis.file, findings: findings.map((finding) => jsonFinding(places, finding)) };
-    }),
-  });
+  };
+  yield `${JSON.stringify(head).slice(0, -1)},"files":[`;
+  for (const [index, { analysis, findings }] of checked.entries()) {
+    const places = placesOf(analysis);
+    yield `${index === 0 ? '' : ','}\n{"file":${JSON.stringify(analysis.file)},"findings":`;
+    yield* jsonList(findings, (finding) => jsonFinding(places, finding));
+    yield '}';
+  }
+  yield ']}\n';
 }
 
 function jsonFinding(places: Places, finding: Finding): unknown {

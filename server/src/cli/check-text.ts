@@ -8,13 +8,13 @@ import { paintFor } from './terminal.ts';
 import type { Paint, Terminal } from './terminal.ts';
 
 /** Findings for people: where, what, the line itself with the place underlined, and the rule to read on. */
-export function checkText(terminal: Terminal, checked: readonly CheckedFile[]): string {
+export function* checkText(terminal: Terminal, checked: readonly CheckedFile[]): Generator<string> {
   const paint = paintFor(terminal);
-  const blocks = checked.flatMap(({ analysis, findings }) => {
+  for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
-    return findings.map((finding) => block(paint, places, analysis.file, finding));
-  });
-  return [...blocks, ...hints(checked), summary(paint, checked)].join('\n');
+    for (const finding of findings) yield `${block(paint, places, analysis.file, finding)}\n`;
+  }
+  yield [...hints(checked), summary(paint, checked)].join('\n');
 }
 
 function block(paint: Paint, places: Places, file: string, finding: Finding): string {

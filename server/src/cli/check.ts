@@ -29,7 +29,8 @@ export function check(terminal: Terminal, paths: readonly string[], options: Che
   const { snapshot, files, problems } = readInput(terminal, paths, options.name);
   const checked = files.map((file) => checkFile(analyse(snapshot, file)));
   if (files.length > 0 || problems.length === 0)
-    terminal.out(options.format === 'json' ? checkJson(checked) : checkText(terminal, checked));
+    for (const piece of options.format === 'json' ? checkJson(checked) : checkText(terminal, checked))
+      terminal.out(piece);
   for (const problem of problems) cannotRun(terminal, problem);
   return problems.length > 0 ? 2 : exitOf(checked, options.strict);
 }

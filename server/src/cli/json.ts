@@ -51,11 +51,20 @@ export function jsonNumber(value: number | null): number | null {
   return value === null || !Number.isFinite(value) ? null : Number(value.toPrecision(12));
 }
 
-export function jsonTaken(taken: Taken): Record<string, unknown> {
+export function jsonTaken(taken: Taken | null): Record<string, unknown> {
+  if (taken === null) return { taken: null };
   if (taken.kind !== 'outcome') return { taken: taken.kind };
   return { taken: 'outcome', outcome: taken.outcome, ...(taken.of === undefined ? {} : { of: taken.of }) };
 }
 
 export function printJson(document: unknown): string {
   return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+/** A list whose items are written one by one: all of them in one text may be more than a text can hold. */
+export function* jsonList<T>(items: readonly T[], write: (item: T) => unknown): Generator<string> {
+  yield '[';
+  for (const [index, item] of items.entries())
+    yield `${index === 0 ? '' : ','}\n${JSON.stringify(write(item))}`;
+  yield ']';
 }

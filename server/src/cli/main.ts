@@ -1,18 +1,35 @@
-import { readStandardInput, today, wantsColours, writeAll, writeTextFile } from '../host/terminal.ts';
+import {
+  OutputFailed,
+  readStandardInput,
+  today,
+  wantsColours,
+  writeAll,
+  writeTextFile,
+} from '../host/terminal.ts';
 import { run } from './run.ts';
+import type { Exit, Terminal } from './terminal.ts';
 
-process.exitCode = run(
-  {
-    out: (text) => {
-      writeAll(1, text);
-    },
-    err: (text) => {
-      writeAll(2, text);
-    },
-    readInput: readStandardInput,
-    writeFile: writeTextFile,
-    today,
-    colours: wantsColours(),
+const terminal: Terminal = {
+  out: (text) => {
+    writeAll(1, text);
   },
-  process.argv.slice(2),
-);
+  err: (text) => {
+    writeAll(2, text);
+  },
+  readInput: readStandardInput,
+  writeFile: writeTextFile,
+  today,
+  colours: wantsColours(),
+};
+
+function runOrSay(): Exit {
+  try {
+    return run(terminal, process.argv.slice(2));
+  } catch (error) {
+    if (!(error instanceof OutputFailed)) throw error;
+    terminal.err(`ohmwright: cannot write the output: ${error.message}\n`);
+    return 2;
+  }
+}
+
+process.exitCode = runOrSay();

@@ -35,8 +35,16 @@ const commands: Readonly<Record<string, Command>> = {
         ...named(options),
       }),
   },
-  rules: { options: [], run: (terminal, { rest }) => rules(terminal, rest[0]) },
-  schema: { options: [], run: (terminal) => schema(terminal) },
+  rules: {
+    options: [],
+    run: (terminal, { rest }) =>
+      rest.length > 1 ? cannotRun(terminal, 'rules takes one name') : rules(terminal, rest[0]),
+  },
+  schema: {
+    options: [],
+    run: (terminal, { rest }) =>
+      rest.length > 0 ? cannotRun(terminal, 'schema takes no words') : schema(terminal),
+  },
 };
 
 /** Commands that come later: they say so and do nothing. */

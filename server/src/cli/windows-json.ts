@@ -1,5 +1,6 @@
 import { classesShown } from '../readings/classes.ts';
-import { benchInWords, placeInWords } from '../readings/bench-in-words.ts';
+import { placeInWords } from '../bench/hardware.ts';
+import { benchInWords } from '../readings/bench-in-words.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { refTo } from '../bench/graph.ts';

@@ -1,5 +1,5 @@
-import { formatQuantity } from '../quantity/quantity.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
+import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Code } from '../readings/codes.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
@@ -44,19 +44,12 @@ function readingLines(paint: Paint, reading: Reading): readonly string[] {
   return [head, ...reading.good.map((good) => paint.dim(`    ${goodInWords(good)}`))];
 }
 
-function goodInWords(good: GoodOnBench): string {
-  return `${benchInWords(good.arrival.state)}: ${shownInWords(good)}`;
+function goodInWords({ arrival, indication }: GoodOnBench): string {
+  const nominal = indication?.value?.nominal;
+  const middle = nominal === undefined ? '' : `, nominal ${ohmsInWords(nominal)}`;
+  return `${benchInWords(arrival.state)}: ${shownInWords(indication)}${middle}`;
 }
 
-function shownInWords({ indication }: GoodOnBench): string {
-  if (indication === null) return 'not known';
-  const { value, canBeOpen } = indication;
-  if (value === null) return 'open';
-  const ohms = (number: number): string => formatQuantity(Number(number.toPrecision(4)), 'resistance');
-  const number = `${ohms(value.least)} to ${ohms(value.most)}, nominal ${ohms(value.nominal)}`;
-  return canBeOpen ? `${number}, or open` : number;
-}
-
-export function codeInWords({ loop, code, certain }: Code): string {
+function codeInWords({ loop, code, certain }: Code): string {
   return `${certain ? 'expect' : 'possible:'} a code for ${loop}: ${code}`;
 }

@@ -70,7 +70,7 @@ function relatedTo(document: EditorDocument, finding: Finding): DiagnosticRelate
 
 /** Hops that say how the bench came to be as it is, or which way was taken. The others only follow one another. */
 function isTelling({ analysis }: EditorDocument, { step, taken }: Hop): boolean {
-  if (taken.kind === 'outcome' || taken.kind === 'go') return true;
+  if (taken?.kind === 'outcome' || taken?.kind === 'go') return true;
   const verb = analysis.procedure().value.steps[step.number - 1]?.verb;
   return verb !== undefined && switching.has(verb);
 }

@@ -6,7 +6,7 @@ import { stepInWords } from './step-in-words.ts';
 export function hopInWords(analysis: Analysis, { step, taken }: Hop): string {
   const written = analysis.procedure().value.steps[step.number - 1];
   const what = written === undefined ? '' : `, ${stepInWords(written)}`;
-  if (taken.kind !== 'outcome') return `step ${step.number}${what}`;
+  if (taken?.kind !== 'outcome') return `step ${step.number}${what}`;
   const outcome = taken.of === undefined ? taken.outcome : `${taken.of} ${taken.outcome}`;
   return `step ${step.number}${what}: ${outcome}`;
 }

@@ -38,7 +38,7 @@ function walkFolder(folder: string): Walked {
       const below = walkFolder(path);
       files.push(...below.files);
       problems.push(...below.problems);
-    } else if (found?.isFile() === true && name.endsWith(".procedure.yaml")) files.push(path);
+    } else if (found?.isFile() === true && name.endsWith('.procedure.yaml')) files.push(path);
   }
   return { files, problems };
 }

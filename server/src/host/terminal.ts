@@ -1,6 +1,9 @@
 import { readFileSync, writeFileSync, writeSync } from 'node:fs';
 
-/** Writes all of a text, also where the reader at the other end of a pipe is slow. */
+/** Standard output or error that cannot be written, a full disk for one. */
+export class OutputFailed extends Error {}
+
+/** Writes all of a text, also where the reader at the other end of a pipe is slow. A reader who has left is no error. */
 export function writeAll(descriptor: 1 | 2, text: string): void {
   const bytes = Buffer.from(text, 'utf8');
   for (let sent = 0; sent < bytes.length;) {
@@ -9,7 +12,7 @@ export function writeAll(descriptor: 1 | 2, text: string): void {
     } catch (error) {
       if (!(error instanceof Error && 'code' in error)) throw error;
       if (error.code === 'EPIPE') return;
-      if (error.code !== 'EAGAIN') throw error;
+      if (error.code !== 'EAGAIN') throw new OutputFailed(error.message);
     }
   }
 }

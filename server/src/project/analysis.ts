@@ -64,8 +64,9 @@ export interface Analysis {
 
 const known = new WeakMap<Snapshot, Map<FileId, Analysis>>();
 
-/** The analysis of one file of a snapshot; the same one for the same question. */
+/** The analysis of one file of a snapshot; the same one for the same question. Other bounds make one of their own. */
 export function analyse(snapshot: Snapshot, file: FileId, bounds: Bounds = defaultBounds): Analysis {
+  if (bounds !== defaultBounds) return newAnalysis(snapshot, file, bounds);
   const ofSnapshot = known.get(snapshot) ?? new Map<FileId, Analysis>();
   known.set(snapshot, ofSnapshot);
   const analysis = ofSnapshot.get(file) ?? newAnalysis(snapshot, file, bounds);

@@ -35,8 +35,13 @@ function hull(indications: readonly Indication[], resolution: number): Accepted 
   return rounded === 'open' ? rounded : { ...rounded, from: 'computed' };
 }
 
+/** Open is within where the accepted window has no upper limit. */
+export function openIsWithin(accepted: Accepted): boolean {
+  return accepted === 'open' || accepted.most === null;
+}
+
 /** A number on one bench and open on another: no window can hold both. */
-export function isMixture(indications: readonly Indication[]): boolean {
+function isMixture(indications: readonly Indication[]): boolean {
   return indications.some(showsOnlyOpen) && indications.some(showsOnlyNumbers);
 }
 

@@ -1,4 +1,4 @@
-import type { Place } from '../text/procedure.ts';
+import { placeInWords } from '../bench/hardware.ts';
 import type { LoopBench } from './loop-bench.ts';
 
 /** The bench of a loop as people say it: `as built, ignition on`, or what differs from it. */
@@ -10,8 +10,4 @@ export function benchInWords(bench: LoopBench): string {
   ];
   const built = differing.length === 0 ? 'as built' : differing.join(', ');
   return `${built}, ignition ${bench.power.ignitionOn ? 'on' : 'off'}`;
-}
-
-export function placeInWords(place: Place): string {
-  return `${place.connector}.${place.side}`;
 }

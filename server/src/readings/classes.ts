@@ -1,6 +1,7 @@
 import type { Indication } from '../circuit/circuit.ts';
 import type { ReadingClass } from '../text/finding.ts';
 import type { Monitor } from '../text/procedure.ts';
+import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 
 /** Forgiven when a number is held against a bound, as a part of the resolution. */
@@ -42,11 +43,6 @@ export function classesRequired(accepted: Accepted, monitor: Monitor): readonly 
   }
   if (!openIsWithin(accepted)) needed.add('open');
   return classOrder.filter((one) => needed.has(one));
-}
-
-/** Open is within where the accepted window has no upper limit. */
-export function openIsWithin(accepted: Accepted): boolean {
-  return accepted === 'open' || accepted.most === null;
 }
 
 const classOrder: readonly ReadingClass[] = ['leak', 'below', 'within', 'above', 'open'];

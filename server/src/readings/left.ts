@@ -1,12 +1,13 @@
 import { explore } from '../bench/explore.ts';
 import type { Bounds, Watcher } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
-import { hardwareAfter, hardwareAtStart, hardwareKey, stateOf } from '../bench/hardware.ts';
-import { loadItem, sourceItem } from '../bench/items.ts';
+import { stateOf } from '../bench/hardware.ts';
+import { connectorItem, loadItem, sourceItem } from '../bench/items.ts';
 import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import { bareMemoryWatcher, memoryWatcher } from './code-memory.ts';
+import { provesBy } from './proves.ts';
 import type { Readings } from './reading.ts';
 
 export type LeftAs = 'disconnected' | 'unlocked' | 'unplugged' | 'fitted' | 'codes' | 'repair';
@@ -30,6 +31,7 @@ export function* whatIsLeft(
 ): Work<readonly Left[]> {
   if (!graph.steps.some((step) => step.verb === 'stop')) return [];
   const left: Left[] = [];
+  const proves = provesBy(readings);
   function* collect<S>(id: Id, watcher: Watcher<S>, as: (state: S) => LeftAs | null): Work<void> {
     const { arrivals } = yield* explore(graph, watcher, bounds);
     for (const [index, step] of graph.steps.entries()) {
@@ -57,20 +59,12 @@ export function* whatIsLeft(
     if (loops.length === 0) yield* collect(id, bareMemoryWatcher(id), (stored) => (stored ? 'codes' : null));
   }
   for (const id of replacedIn(procedure))
-    yield* collect(id, repairWatcher(procedure, id), ({ pending }) => (pending ? 'repair' : null));
+    yield* collect(id, repairWatcher(procedure, id, proves), ({ pending }) => (pending ? 'repair' : null));
   for (const [id, loop] of procedure.loops)
-    yield* collect(id, openedLoopWatcher(loop), ({ pending }) => (pending ? 'repair' : null));
+    yield* collect(id, openedLoopWatcher(procedure, loop, proves), ({ pending }) =>
+      pending ? 'repair' : null,
+    );
   return merged(left);
-}
-
-function connectorItem(id: Id): Watcher<typeof hardwareAtStart> {
-  const cone = { connectors: new Set([id]) };
-  return {
-    watches: id,
-    start: hardwareAtStart,
-    key: (hardware) => hardwareKey({ ...hardware, loads: new Map() }),
-    step: (hardware, step) => hardwareAfter(hardware, step, cone),
-  };
 }
 
 /** A monitor's memory is watched by loop: what one of them leaves, the monitor leaves. */

@@ -39,6 +39,8 @@ export interface CodesAtStep {
 
 export interface Readings {
   readonly readings: readonly Reading[];
+  /** What the step at an index reads of a loop. */
+  readonly at: (index: number, loop: Id) => Reading | undefined;
   readonly codes: readonly CodesAtStep[];
   readonly automata: ReadonlyMap<Id, LoopAutomaton>;
   readonly good: GoodReadings;
@@ -75,7 +77,9 @@ export function* computeReadings(
   }
   readings.sort((a, b) => a.index - b.index || orderInStep(graph, a) - orderInStep(graph, b));
   const codesInOrder = [...codes].sort(([a], [b]) => a - b).map(([index, set]) => ({ index, codes: set }));
-  return { readings, codes: codesInOrder, automata, good, reported, complete };
+  const placed = new Map(readings.map((reading) => [`${reading.index} ${reading.loop.id}`, reading]));
+  const at = (index: number, loop: Id): Reading | undefined => placed.get(`${index} ${loop}`);
+  return { readings, at, codes: codesInOrder, automata, good, reported, complete };
 }
 
 function orderInStep(graph: StepGraph, reading: Reading): number {

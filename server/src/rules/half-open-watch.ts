@@ -49,8 +49,8 @@ function watchConnector(circuit: Circuit, connector: Id): Watcher<State> {
           rule: 'half-open',
           subject: circuit.loop.id,
           message:
-            `Power returns to ${circuit.loop.id} with ${listed(circuit.liveParts)} in it while ${listed(open)}; ` +
-            `the step needs a \`warning\` that keeps people clear.`,
+            `Power comes back to the loop of ${listed(circuit.liveParts)} (${circuit.loop.id}) while ${listed(open)}: ` +
+            'add a `warning` to this step that says who must stay clear.',
         });
       return power === state.power && hardware === state.hardware ? state : { power, hardware };
     },

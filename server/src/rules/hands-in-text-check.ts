@@ -6,25 +6,26 @@ import type { Context, Finder, Seen } from './rule.ts';
 export const handsInTextFinder: Finder = { check: handsInText };
 
 function handsInText({ procedure, graph }: Context): readonly Seen[] {
-  const ids = touchable(procedure);
-  return graph.steps.flatMap((step, index) =>
-    hidden(step, ids).map((id): Seen => ({
-      index,
-      issue: {
-        rule: 'hands-in-text',
-        subject: id,
-        message: `The text names ${id}, but no \`at\` says whether hands touch it: add \`at: ${id}\`, or leave the name out.`,
-      },
-    })),
-  );
+  return graph.steps.flatMap((step, index) => {
+    if (step.verb !== 'do' && step.verb !== 'inspect') return [];
+    return named(procedure, step).map((id): Seen => {
+      const message = `The text names ${id}, ${advice(procedure, id)}.`;
+      return { index, issue: { rule: 'hands-in-text', subject: id, message } };
+    });
+  });
 }
 
-function touchable(procedure: Procedure): readonly Id[] {
-  return [...procedure.connectors.keys(), ...procedure.parts.keys(), ...procedure.monitors.keys()];
-}
-
-function hidden(step: Step, ids: readonly Id[]): readonly Id[] {
-  if ((step.verb !== 'do' && step.verb !== 'inspect') || step.at.length > 0) return [];
+/** What the text names, by whole words, and `at` does not. */
+function named(procedure: Procedure, step: Step & { verb: 'do' | 'inspect' }): readonly Id[] {
+  const { connectors, parts, monitors, sources, loads } = procedure;
+  const known = [connectors, parts, monitors, sources, loads].flatMap((group) => [...group.keys()]);
   const words = new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? []);
-  return ids.filter((id) => words.has(id));
+  return known.filter((id) => words.has(id) && !step.at.includes(id));
+}
+
+function advice({ sources, loads }: Procedure, id: Id): string {
+  if (sources.has(id))
+    return `but a sentence switches nothing: write \`disconnect: ${id}\` or \`reconnect: ${id}\` instead`;
+  if (loads.has(id)) return `but a sentence fits nothing: write \`fit: ${id}\` or \`remove: ${id}\` instead`;
+  return `but \`at\` does not say that hands touch it: add \`at: ${id}\`, or leave the name out`;
 }

@@ -6,8 +6,8 @@ export const handsInText: Rule = {
   name: 'hands-in-text',
   severity: 'warning',
   stage: 'order',
-  meaning: 'A `do` or `inspect` names something of the circuit without `at`.',
-  why: 'Hands hidden in a sentence are not checked. With `at`, the step counts as a touch.',
+  meaning: 'A `do` or `inspect` names something of the file that `at` does not.',
+  why: 'Hands and switches hidden in a sentence are not checked. With `at` the step counts as a touch; what switches or fits has verbs of its own.',
   source: 'common practice',
   finder: handsInTextFinder,
   examples: {

@@ -1,5 +1,12 @@
 import type { Watcher } from '../bench/explore.ts';
-import { hardwareAfter, hardwareAtStart, hardwareKey, loadsAt, stateOf } from '../bench/hardware.ts';
+import {
+  hardwareAfter,
+  hardwareAtStart,
+  hardwareKey,
+  loadsAt,
+  placeInWords,
+  stateOf,
+} from '../bench/hardware.ts';
 import type { ConnectorState, Hardware } from '../bench/hardware.ts';
 import { connectedAfter, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
@@ -86,16 +93,12 @@ function loadWatcher(id: Id): Watcher<Place | null> {
         (step.verb === 'fit' || step.verb === 'remove' || step.verb === 'move') && step.load === id;
       if (!named) return at;
       if (step.verb === 'fit' && at !== null)
-        report(impossible(id, `${id} is still fitted at ${inWords(at)} when a path comes here.`));
+        report(impossible(id, `${id} is still fitted at ${placeInWords(at)} when a path comes here.`));
       if (step.verb !== 'fit' && at === null)
         report(impossible(id, `${id} is not fitted anywhere when a path comes here.`));
       return placeAfter(at, step, id);
     },
   };
-}
-
-function inWords(place: Place): string {
-  return `${place.connector}.${place.side}`;
 }
 
 function sourceWatcher(id: Id): Watcher<boolean> {

@@ -1,19 +1,18 @@
 import type { Circuit } from '../bench/circuits.ts';
 import type { Ending, Report, Watcher } from '../bench/explore.ts';
-import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey, placeInWords, placeKey } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import { placeAfter, sourceItem } from '../bench/items.ts';
 import { isOff, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
 import type { Id, Place, Step } from '../text/procedure.ts';
-import type { Context, Finder, Seen } from './rule.ts';
+import type { Context, Finder } from './rule.ts';
 import { listed } from './words.ts';
 
 /* What a path leaves behind where it ends: sources taken away, connectors not mated, loads fitted. */
 
 export const leftBehindFinder: Finder = {
-  check: leavesWithoutNeed,
   watch: (context) => [
     ...[...context.procedure.sources.keys()].map((id) => running(sourceWatcher(id))),
     ...[...context.procedure.connectors.keys()].map((id) => running(connectorWatcher(context, id))),
@@ -57,29 +56,6 @@ function sourceWatcher(id: Id): Watcher<boolean> {
   };
 }
 
-/** What `leaves` names although no path leaves it so: the card must not say so. */
-function leavesWithoutNeed(context: Context): readonly Seen[] {
-  if (context.astray) return [];
-  return context.graph.steps.flatMap((step, index) => {
-    if (step.verb !== 'stop' || context.reached[index] !== true) return [];
-    const left = context.left.filter((one) => one.index === index);
-    const isLeft = (name: Id): boolean =>
-      left.some(({ id, as }) => (as === 'codes' || as === 'repair' ? as === name : id === name));
-    return step.leaves
-      .filter((name) => !isLeft(name))
-      .map((name): Seen => ({
-        index,
-        issue: {
-          rule: 'not-restored',
-          severity: 'warning',
-          subject: name,
-          underline: 'leaves',
-          message: `\`leaves\` names ${name}, but no path leaves it here: take it out.`,
-        },
-      }));
-  });
-}
-
 interface PoweredHardware {
   readonly power: Power;
   readonly hardware: Hardware;
@@ -120,8 +96,7 @@ function loadWatcher(context: Context, id: Id): Watcher<PoweredLoad> {
   return {
     watches: `the place of ${id} and the power of the circuits`,
     start: { power: powerAtStart, at: null },
-    key: ({ power, at }) =>
-      `${powerKey(power)}/${at === null ? '' : `${at.connector}.${at.side}.${at.loop ?? ''}`}`,
+    key: ({ power, at }) => `${powerKey(power)}/${at === null ? '' : placeKey(at)}`,
     step: (state, step) => {
       const power = powerAfter(state.power, step, sources);
       const at = placeAfter(state.at, step, id);
@@ -129,7 +104,7 @@ function loadWatcher(context: Context, id: Id): Watcher<PoweredLoad> {
     },
     end: ({ power, at }, step, ending, report) => {
       if (at === null) return;
-      const left = `${id} fitted at ${at.connector}.${at.side}`;
+      const left = `${id} fitted at ${placeInWords(at)}`;
       const powered = context.circuits.live.filter(
         (circuit) => circuit.loop.id === at.loop && circuit.sources.some((source) => !isOff(power, source)),
       );

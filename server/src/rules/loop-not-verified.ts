@@ -6,7 +6,8 @@ export const loopNotVerified: Rule = {
   name: 'loop-not-verified',
   severity: 'warning',
   stage: 'order',
-  meaning: 'A loop has been opened and no reading at the end shows that it is sound.',
+  meaning:
+    'A loop has been opened, or something of it replaced, and no later reading shows that it is sound.',
   why: 'A pin pushed back or a lock left open while plugging would go out unseen.',
   source: 'common practice',
   finder: loopVerifiedFinder,

@@ -21,6 +21,9 @@ import { loopNotVerified } from './loop-not-verified.ts';
 import { windowDiffers } from './window-differs.ts';
 import { windowUndefined } from './window-undefined.ts';
 import { expectExcludesGood } from './expect-excludes-good.ts';
+import { inertStage } from './inert-stage.ts';
+import { leavesTooMuch } from './leaves-too-much.ts';
+import { zeroWait } from './zero-wait.ts';
 import { tooManyStates } from './too-many-states.ts';
 import type { Rule } from './rule.ts';
 
@@ -34,6 +37,8 @@ export const rules: readonly Rule[] = [
   unfedMonitor,
   noWait,
   inNoCircuit,
+  inertStage,
+  zeroWait,
   handsInText,
   waitWithoutEffect,
   impossible,
@@ -42,6 +47,7 @@ export const rules: readonly Rule[] = [
   endless,
   repeats,
   notRestored,
+  leavesTooMuch,
   codesNotRecorded,
   codesNotCleared,
   repairNotVerified,

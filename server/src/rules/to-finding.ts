@@ -40,7 +40,7 @@ function finding(
     rule: issue.rule,
     severity: issue.severity ?? naming.severityOf(issue.rule),
     stage: naming.stageOf(issue.rule),
-    message: issue.message + byPath(trace),
+    message: issue.message + byPath(trace, repeatsFrom),
     at: placeOf(naming, issue, index),
     ...(step === undefined ? {} : { step }),
     ...(issue.subject === undefined ? {} : { subject: issue.subject }),
@@ -50,7 +50,10 @@ function finding(
   };
 }
 
-function byPath(trace: Trace | null): string {
+function byPath(trace: Trace | null, repeatsFrom: number | undefined): string {
+  const again = repeatsFrom === undefined ? undefined : trace?.hops[repeatsFrom]?.step.number;
+  if (trace !== null && again !== undefined)
+    return ` Path: steps ${pathInWords(trace)}, and back to ${again}.`;
   return trace === null || trace.hops.length < 2 ? '' : ` Path: steps ${pathInWords(trace)}.`;
 }
 

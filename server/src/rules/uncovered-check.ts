@@ -67,7 +67,7 @@ function missingOf(
   loop: Id,
   names: readonly OutcomeName[],
 ): readonly ReadingClass[] | null {
-  const reading = context.readings.readings.find((one) => one.index === index && one.loop.id === loop);
+  const reading = context.readings.at(index, loop);
   const accepted = reading?.accepted ?? null;
   const monitor = reading?.monitor;
   if (reading === undefined || reading.good.length === 0 || accepted === null || monitor === undefined)

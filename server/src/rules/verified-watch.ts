@@ -3,16 +3,17 @@ import type { Unverified } from '../bench/verification.ts';
 import { connectorsOf } from '../bench/circuits.ts';
 import type { Ending, Report } from '../bench/explore.ts';
 import { running } from '../bench/run.ts';
+import { provesBy } from '../readings/proves.ts';
 import type { Loop, Step } from '../text/procedure.ts';
 import type { Finder } from './rule.ts';
 
 /* Repairs and opened loops that no good reading has shown to be sound again. */
 
 export const repairVerifiedFinder: Finder = {
-  watch: ({ procedure }) =>
+  watch: ({ procedure, readings }) =>
     replacedIn(procedure).map((id) =>
       running({
-        ...repairWatcher(procedure, id),
+        ...repairWatcher(procedure, id, provesBy(readings)),
         end: (state: Unverified, step: Step, ending: Ending, report: Report) => {
           if (!state.pending || (step.verb === 'stop' && step.leaves.includes('repair'))) return;
           report({
@@ -29,17 +30,17 @@ export const repairVerifiedFinder: Finder = {
 };
 
 export const loopVerifiedFinder: Finder = {
-  watch: ({ procedure }) =>
+  watch: ({ procedure, readings }) =>
     [...procedure.loops.values()].map((loop) =>
       running({
-        ...openedLoopWatcher(loop),
+        ...openedLoopWatcher(procedure, loop, provesBy(readings)),
         end: (state: Unverified, step: Step, _ending: Ending, report: Report) => {
           if (!state.pending || excepted(step, loop)) return;
           report({
             rule: 'loop-not-verified',
             subject: loop.id,
             message:
-              `A connector of ${loop.id} has been opened, and no reading at the end shows that the loop is sound: ` +
+              `${loop.id} has been opened or something of it replaced, and no later reading shows that it is sound: ` +
               'read it with everything mated, with an outcome `within`.',
           });
         },

@@ -6,8 +6,9 @@ import { hopsTo } from '../bench/explore.ts';
 import { reachable, refTo } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import { pathInWords, traceOf } from '../bench/trace.ts';
-import type { Related } from '../text/finding.ts';
-import { formatSpan } from '../quantity/quantity.ts';
+import type { OutcomeName, ReadingClass, Related } from '../text/finding.ts';
+import type { Id } from '../text/procedure.ts';
+import { shownInWords } from '../readings/shown-in-words.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* The windows of a step, held against each other and against what the author expects. */
@@ -54,8 +55,8 @@ function differs(context: Context, reading: Reading): Seen | null {
   if (apart === null) return null;
   const [one, other] = apart;
   const message =
-    `A sound ${reading.loop.id} reads differently on different paths: ${shownInWords(one)} when ` +
-    `${benchInWords(one.arrival.state)}, ${shownInWords(other)} when ${benchInWords(other.arrival.state)}.`;
+    `A sound ${reading.loop.id} reads differently on different paths: ${shownInWords(one.indication)} when ` +
+    `${benchInWords(one.arrival.state)}, ${shownInWords(other.indication)} when ${benchInWords(other.arrival.state)}.`;
   return seen(context, reading, 'window-differs', message, apart);
 }
 
@@ -94,7 +95,7 @@ function expectExcludesGood(context: Context): readonly Seen[] {
     );
     if (excluded === undefined) return null;
     const message =
-      `\`expect\` leaves out readings of a sound ${reading.loop.id}, which shows ${shownInWords(excluded)} ` +
+      `\`expect\` leaves out readings of a sound ${reading.loop.id}, which shows ${shownInWords(excluded.indication)} ` +
       `when ${benchInWords(excluded.arrival.state)}: a good circuit would be judged faulty.`;
     return seen(context, reading, 'expect-excludes-good', message, [excluded], 'expect');
   });
@@ -117,17 +118,26 @@ function canBeSound(context: Context, index: number, edge: Edge): boolean {
   if (step === undefined || outcome === undefined) return true;
   if (step.verb === 'inspect') return outcome.name !== 'defect';
   if (step.verb !== 'read') return true;
-  if (outcome.name === 'else') return true;
   const loops = outcome.of === undefined ? step.loops : [outcome.of];
+  const named = step.loops.length === 1 ? (step.outcomes ?? []).map(({ name }) => name) : [];
   return loops.every((loop) => {
-    const reading = context.readings.readings.find((one) => one.index === index && one.loop.id === loop);
-    if (reading === undefined || reading.accepted === null) return true;
-    const { accepted, monitor } = reading;
-    const shown = known(reading).flatMap((one) =>
-      classesShown(one.indication, accepted, monitor?.resolution ?? 0),
-    );
-    return shown.some((one) => one === outcome.name || (outcome.name === 'outside' && one !== 'within'));
+    const shown = soundClasses(context, index, loop);
+    if (shown === null) return true;
+    if (outcome.name !== 'else') return shown.some((one) => covers(outcome.name, one));
+    return named.length === 0 || shown.some((one) => !named.some((name) => covers(name, one)));
   });
+}
+
+function covers(name: OutcomeName, shown: ReadingClass): boolean {
+  return name === shown || (name === 'outside' && shown !== 'within');
+}
+
+/** What a sound loop can show at a step, on any bench; null: not known. */
+function soundClasses(context: Context, index: number, loop: Id): readonly ReadingClass[] | null {
+  const reading = context.readings.at(index, loop);
+  if (reading === undefined || reading.accepted === null) return null;
+  const { accepted, monitor } = reading;
+  return known(reading).flatMap((one) => classesShown(one.indication, accepted, monitor?.resolution ?? 0));
 }
 
 function seen(
@@ -152,11 +162,4 @@ function seen(
     issue: { rule, subject: reading.loop.id, underline, message, related },
     hops,
   };
-}
-
-function shownInWords(one: Side): string {
-  const { value, canBeOpen } = one.indication;
-  if (value === null) return 'open';
-  const number = formatSpan({ ...value }, 'resistance');
-  return canBeOpen ? `${number} or open` : number;
 }

@@ -68,6 +68,8 @@ export interface Part extends Defined {
   readonly resistance: Span | { readonly wire: WireSize; readonly length: Span } | null;
   /** A pyrotechnic stage that can fire. false also where it could not be read: its own finding stands for it. */
   readonly live: boolean;
+  /** An initiator that is written as `live: false`: the inert part of a trainer. */
+  readonly statedInert: boolean;
   readonly noFire: Span | null;
 }
 

@@ -68,7 +68,7 @@ function readPart(entry: RawEntry, reader: Reader): Part | null {
   if (kind === null) return null;
   const at = [...path, 'resistance'];
   const rules = { named: `The part \`${id}\``, later: laterEntryKeys.parts };
-  const common = { id, path, kind, live: false, noFire: null };
+  const common = { id, path, kind, live: false, statedInert: false, noFire: null };
   switch (kind) {
     case 'cable':
       return { ...common, form: 'two-conductor', resistance: readCable(entry, reader) };
@@ -93,6 +93,7 @@ function readPart(entry: RawEntry, reader: Reader): Part | null {
         form: 'end',
         resistance: span(values.resistance, 'resistance', at, report),
         live: values.live ?? false,
+        statedInert: values.live === false,
         noFire: span(values['no-fire'], 'current', [...path, 'no-fire'], report),
       };
     }
