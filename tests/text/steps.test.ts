@@ -53,6 +53,15 @@ describe('sections', () => {
     expect(steps[3]).toMatchObject({ number: 4, path: ['steps', 5], section: 'Make safe', id: 'make-safe' });
   });
 
+  test('are items of their own', () => {
+    expectMarked(
+      instead(
+        unplug,
+        '  - unplug: K30\n    section: Next\n    ^^^^^^^ wrong-value: A `section` is an item of its own.\n',
+      ),
+    );
+  });
+
   test('hold nothing but their title', () => {
     expectMarked(
       instead(

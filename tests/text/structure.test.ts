@@ -136,6 +136,12 @@ ${' '.repeat(77)}${'^'.repeat(value.length)} wrong-value: \`live\` takes \`true\
   });
 });
 
+test('what is in quotes is text', () => {
+  expectMarked(
+    instead('format: 1\n', 'format: "1"\n        ^^^ wrong-value: `format` takes `1`, not `1` in quotes.\n'),
+  );
+});
+
 describe('kinds', () => {
   test('an unknown kind offers the nearest, and the entry is checked no further', () => {
     expectMarked(

@@ -77,6 +77,32 @@ describe('broken text gives one finding, where it breaks', () => {
     );
   });
 
+  test('a colon far inside a text', () => {
+    expectMarked(
+      instead(
+        'loop resistance too high\n',
+        'loop: resistance\n                                      ^^^^^ yaml: if the colon belongs to it\n',
+      ),
+    );
+  });
+
+  test('the rest of the file is still checked', () => {
+    expectMarked(
+      instead('revision: B\n', 'revision: *b\n          ^^ yaml: alias\n')
+        .replace('12.6 V\n', '12.6 A\n                  ^ quantity: expected a voltage\n')
+        .replace('  - unplug: K30\n', '  - unplg: K30\n    ^^^^^ unknown-key: `unplug`\n'),
+    );
+  });
+
+  test('what a break may have swallowed is not reported as missing', () => {
+    expectMarked(
+      instead('connectors:\n', 'parts: { }\n^^^^^ yaml: stands here a second time\nconnectors:\n').replace(
+        '  - unplug: K30\n',
+        '  - unplug: K31\n',
+      ),
+    );
+  });
+
   test('a list on the line of its key', () => {
     expectMarked(instead('revision: B\n', 'revision: - B\n          ^ yaml: On one line write `[a, b]`.\n'));
   });

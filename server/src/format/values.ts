@@ -57,7 +57,8 @@ export function place(description: string, ...examples: Examples) {
 }
 
 export function touched(description: string, ...examples: Examples) {
-  const one = z.string().regex(touchPattern);
+  const expected = 'an id, a side or a terminal';
+  const one = z.string().regex(touchPattern).meta({ 'x-expected': expected });
   return z
     .union([one, z.array(one).min(1)])
     .meta(told('an id, a side or a terminal, or a list of them', description, examples));
@@ -85,7 +86,9 @@ export function idsOr(
 
 /** Two pins of one connector. General YAML tools see `3` as a number; Ohmwright keeps what is written. */
 export function pinPair(description: string, ...examples: Examples) {
-  const pin = z.union([z.string().regex(pinPattern), z.int().min(0)]);
+  const pin = z
+    .union([z.string().regex(pinPattern), z.int().min(0)])
+    .meta({ 'x-expected': 'the name of a pin, such as `3` or `A1`' });
   return z
     .array(pin)
     .min(2)

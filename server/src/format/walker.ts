@@ -24,8 +24,13 @@ export function alternatives(schema: Schema, root: Schema): readonly Schema[] {
   return listed.filter(isSchema).flatMap((one) => alternatives(one, root));
 }
 
+/** A schema never changes, and is asked for its keys once for every key of a file. */
+const known = new WeakMap<Schema, ReadonlyMap<string, Schema>>();
+
 /** The keys that a map may have, as far as they are named, with their schemas. */
 export function properties(schema: Schema, root: Schema): ReadonlyMap<string, Schema> {
+  const earlier = known.get(schema);
+  if (earlier !== undefined) return earlier;
   const found = new Map<string, Schema>();
   for (const one of alternatives(schema, root)) {
     const named = one.properties;
@@ -33,6 +38,7 @@ export function properties(schema: Schema, root: Schema): ReadonlyMap<string, Sc
     for (const [key, value] of Object.entries(named))
       if (isSchema(value) && !found.has(key)) found.set(key, value);
   }
+  known.set(schema, found);
   return found;
 }
 

@@ -1,13 +1,14 @@
 import { Composer, isAlias, isMap, isScalar, isSeq, Parser, Scalar } from 'yaml';
-import type { CST, Document, ParsedNode, YAMLMap } from 'yaml';
+import type { Document, ParsedNode, YAMLMap } from 'yaml';
 import { indentedFurther, sentenceFor } from './problems/yaml-errors.ts';
 import type { Problem } from './problem.ts';
 import { isEmpty } from './tree.ts';
 import type { Entry, Node } from './tree.ts';
 import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
-import { marksOf, tooDeep } from './marks.ts';
+import { marksOf } from './marks.ts';
 import type { Marks } from './marks.ts';
+import { walk } from './tokens.ts';
 import type { Range } from './where.ts';
 
 export interface ParsedDocument {
@@ -18,7 +19,8 @@ export interface ParsedDocument {
 /** Reads YAML into a tree. Every scalar stays the text that was written: the schema decides what it is. */
 export function parseDocument(text: string): ParsedDocument {
   const tokens = [...new Parser().parse(text)];
-  const deep = tooDeep(tokens);
+  const walked = walk(tokens);
+  const deep = walked.tooDeep;
   if (deep !== null) {
     const message = sentenceFor('RESOURCE_EXHAUSTION', '') ?? '';
     return { root: null, problems: [{ rule: 'yaml', at: { range: { from: deep, to: deep + 1 } }, message }] };
@@ -30,15 +32,14 @@ export function parseDocument(text: string): ParsedDocument {
     uniqueKeys: false,
   });
   const documents = [...composer.compose(tokens, true, text.length)] as Document.Parsed[];
-  return assemble(text, tokens, documents);
+  return assemble(text, marksOf(text, walked, tokens), documents);
 }
 
-function assemble(text: string, tokens: CST.Token[], documents: readonly Document.Parsed[]): ParsedDocument {
+function assemble(text: string, marks: Marks, documents: readonly Document.Parsed[]): ParsedDocument {
   const lines = linesOf(text);
-  const marks = marksOf(text, tokens);
-  const problems: Problem[] = [...marks.problems];
   const [first, second] = documents;
-  if (first !== undefined) problems.push(...syntaxProblems(text, lines, first, marks));
+  const syntax = first === undefined ? [] : syntaxProblems(text, lines, first, marks);
+  const problems: Problem[] = [...marks.problems, ...syntax];
   if (second !== undefined) {
     const range = { from: marks.secondDocument ?? second.range[0], to: text.length };
     problems.push({ rule: 'yaml', at: { range }, message: sentenceFor('MULTIPLE_DOCS', '') ?? '' });
@@ -84,16 +85,17 @@ function syntaxProblems(
     const overLines = code === 'BLOCK_AS_IMPLICIT_KEY' && next?.code === 'MULTILINE_IMPLICIT_KEY';
     const sentence = overLines ? indentedFurther : sentenceFor(code, message);
     if (sentence === null) continue;
-    const range = overLines ? lastKeyLine(pos[0], text) : placeOf(code, pos, text);
+    const range = (overLines ? lastKeyLine(pos[0], text) : null) ?? placeOf(code, pos, text);
     problems.push({ rule: 'yaml', at: { range }, message: sentence, misplaces: misplacing.has(code) });
   }
   return problems;
 }
 
 /** A key that is indented below a value runs together with it: what is wrong is the line with the colon. */
-function lastKeyLine(from: number, text: string): Range {
+function lastKeyLine(from: number, text: string): Range | null {
   const colon = /:(?=\s|$)/.exec(text.slice(from));
-  const end = from + (colon?.index ?? 0);
+  if (colon === null) return null;
+  const end = from + colon.index;
   const start = text.lastIndexOf('\n', end) + 1;
   const indent = /^[ \t]*/.exec(text.slice(start, end))?.[0].length ?? 0;
   return { from: start + indent, to: end };
@@ -104,6 +106,13 @@ function placeOf(code: string, [from, to]: [number, number], text: string): Rang
   if (code === 'TAB_AS_INDENT') {
     const tab = text.indexOf('\t', text.lastIndexOf('\n', from - 1) + 1);
     return tab === -1 ? { from, to } : { from: tab, to: tab + 1 };
+  }
+  if (code === 'BLOCK_AS_IMPLICIT_KEY') {
+    const colon = /^[^\r\n]*?(\S*:)(?=[ \t])/.exec(text.slice(from));
+    if (colon?.[1] !== undefined) {
+      const end = from + colon[0].length;
+      return { from: end - colon[1].length, to: end };
+    }
   }
   const blank = /^[ \t]*/.exec(text.slice(from, from + 200))?.[0].length ?? 0;
   const rest = /^[^\s,\]}]+/.exec(text.slice(from + blank, from + blank + 200));
@@ -170,6 +179,7 @@ function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[]): Read
         at: { range: named.keyRange },
         message: `\`${named.key}\` stands here a second time. Remove one of the two.`,
         subject: named.key,
+        loses: isMap(pair.value) || isSeq(pair.value),
         related: [{ at: { range: earlier.keyRange }, message: 'The first one.' }],
       });
       continue;

@@ -17,7 +17,8 @@ export type Taken =
 
 export interface Hop {
   readonly step: StepRef;
-  readonly taken: Taken;
+  /** null for the last step of a path that is told because of the step itself, not of the way out of it. */
+  readonly taken: Taken | null;
 }
 
 /** A path through the procedure, shortest by number of steps. Its last hop is the step that the finding is about. */

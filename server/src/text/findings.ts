@@ -54,12 +54,13 @@ export function findingsFrom(problems: readonly Problem[], written: Written): re
 function afterSyntax(problems: readonly Problem[], source: Source): readonly Problem[] {
   const breaks = problems.filter(({ rule, at }) => rule === 'yaml' && 'range' in at);
   if (breaks.length === 0) return problems;
+  const lost = breaks.some(({ misplaces, loses }) => misplaces === true || loses === true);
   const lines = source.text.split('\n');
   const silent = new Set<number>();
   for (const one of breaks) addLinesConcerned(one, lines, source, silent);
   return problems.filter((problem) => {
     if (breaks.includes(problem)) return true;
-    if (problem.rule === 'missing-key' || problem.rule === 'unknown-id') return false;
+    if (lost && (problem.rule === 'missing-key' || problem.rule === 'unknown-id')) return false;
     return !silent.has(lineOf(problem.at, source));
   });
 }

@@ -13,6 +13,8 @@ export interface Problem {
   readonly subject?: string;
   /** The parser lost its place here: what stands in the lines below may have been taken for something else. */
   readonly misplaces?: boolean;
+  /** Something that is written here is not in the tree, so that what names it is no mistake. */
+  readonly loses?: boolean;
   readonly related?: readonly { readonly at: Spot; readonly message: string }[];
 }
 

@@ -60,8 +60,11 @@ export function oneLine(text: string, range: Range): Range {
   const to = broken === null ? end : from + broken.index;
   if (to > from) return { from, to };
   if (from < text.length && !isBreak(text.charAt(from))) return { from, to: from + 1 };
-  if (from > 0 && !isBreak(text.charAt(from - 1))) return { from: from - 1, to: from };
-  return { from, to: from };
+  // On an empty line: the last character before it, or the first one behind.
+  const before = text.slice(0, from).replace(/[\r\n]+$/, '').length;
+  if (before > 0) return { from: before - 1, to: before };
+  const after = text.slice(from).search(/[^\r\n]/);
+  return after === -1 ? { from, to: from } : { from: from + after, to: from + after + 1 };
 }
 
 function isBreak(character: string): boolean {

@@ -135,6 +135,11 @@ function chooseVerb(item: Node, path: Path, { report }: Reader): Verb | null {
     report({ rule: 'wrong-value', at: keyAt([...path, second]), message, subject: second });
     return null;
   }
+  if (verb !== undefined && entryOf(item, 'section') !== undefined) {
+    const message = `A \`section\` is an item of its own. Start a new one with \`- ${verb}:\`.`;
+    report({ rule: 'wrong-value', at: keyAt([...path, 'section']), message, subject: 'section' });
+    return null;
+  }
   if (verb !== undefined) return verb;
   const unknown = item.entries.filter(({ key }) => !commonKeys.has(key));
   const meant = unknown.find(({ key }) => nearest(key, [...verbs, 'section']) !== null) ?? unknown[0];

@@ -10,7 +10,7 @@ export interface Where {
   readonly path: Path;
   /** Whether the key or the value at the path is meant. A list item has a value only. */
   readonly part: 'key' | 'value';
-  /** A stretch inside the scalar, in UTF-16 units of its value. */
+  /** A stretch inside the scalar, in UTF-16 units of its value. At the empty path: a stretch of the file. */
   readonly within?: readonly [from: number, to: number];
 }
 

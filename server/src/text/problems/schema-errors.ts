@@ -1,5 +1,5 @@
 import { idPattern, isReserved } from '../../format/ids.ts';
-import { expectedIn, properties, schemaAt, wordsOf } from '../../format/walker.ts';
+import { expectedIn, properties, schemaAt, typesOf, wordsOf } from '../../format/walker.ts';
 import type { Schema } from '../../format/walker.ts';
 import type { ValidationError } from '../generated/validators.js';
 import type { EntryRules } from '../check-entry.ts';
@@ -205,7 +205,7 @@ function wrongValue({ keyword, at }: Failure, { schema, data, path }: Context): 
     };
   }
   const guess = isText ? didYouMean(value, words) : '';
-  const message = `${owner} takes ${expected}, not ${found(value, keyword)}.${guess}`;
+  const message = `${owner} takes ${expected}, not ${found(value, keyword, below)}.${guess}`;
   return { rule: 'wrong-value', at: spot, message, subject };
 }
 
@@ -215,7 +215,7 @@ function dataAt(data: unknown, path: Path): unknown {
   return at;
 }
 
-function found(value: unknown, keyword: string): string {
+function found(value: unknown, keyword: string, schema: Schema): string {
   if (Array.isArray(value)) {
     if (value.length === 0) return 'an empty list';
     return keyword.endsWith('Items') ? `a list of ${value.length}` : 'a list';
@@ -223,6 +223,8 @@ function found(value: unknown, keyword: string): string {
   if (typeof value === 'object' && value !== null) return 'keys with their values';
   if (typeof value === 'string') {
     if (value.trim() === '') return 'an empty text';
+    const quoted = /^(?:true|false|[\d.]+)$/.test(value) && !typesOf(schema, fileSchema).has('string');
+    if (quoted) return `\`${value}\` in quotes`;
     const line = value.split(/[\r\n]/)[0] ?? '';
     return `\`${line.length > 40 ? `${line.slice(0, 40)}…` : line}\``;
   }
