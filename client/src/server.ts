@@ -48,5 +48,8 @@ async function run(bundle: string, hear: (figures: Figures) => void): Promise<La
 function options(): LanguageClientOptions {
   const folders = workspace.workspaceFolders ?? [];
   const schemes = new Set(['file', 'untitled', ...folders.map(({ uri }) => uri.scheme)]);
-  return { documentSelector: [...schemes].map((scheme) => ({ scheme, language: languageId })) };
+  return {
+    documentSelector: [...schemes].map((scheme) => ({ scheme, language: languageId })),
+    initializationOptions: { figures: true },
+  };
 }

@@ -1,7 +1,6 @@
 // Bundles the command line, the language server and the extension into dist/, with no dependency left outside. The
 // extension and the server are CommonJS, because that is what the editor starts; `.cjs` says so in a package of modules.
-import { existsSync } from 'node:fs';
-import { rm } from 'node:fs/promises';
+import { rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -43,8 +42,28 @@ const require = createRequire(import.meta.url);`,
   },
 ];
 
-const server = 'server/src/host/language-server-node.ts';
-if (existsSync(new URL(`../../${server}`, import.meta.url)))
-  bundles.push({ ...common, entryPoints: { server }, format: 'cjs', outExtension: { '.js': '.cjs' } });
+bundles.push({
+  ...common,
+  entryPoints: { server: 'server/src/host/language-server-node.ts' },
+  format: 'cjs',
+  outExtension: { '.js': '.cjs' },
+});
 
 await Promise.all(bundles.map((options) => build(options)));
+
+// The page that findings link to.
+await build({
+  absWorkingDir: root,
+  stdin: { contents: `export * from './server/src/rules/handbook.ts';`, resolveDir: root, loader: 'ts' },
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  outfile: 'dist/handbook.mjs',
+  banner: {
+    js: `import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);`,
+  },
+  logLevel: 'warning',
+});
+const { handbook: rules } = await import('../../dist/handbook.mjs');
+await writeFile(new URL('../../dist/rules.md', import.meta.url), rules().text);
+await rm(new URL('../../dist/handbook.mjs', import.meta.url));

@@ -2,7 +2,7 @@ import { run } from '../../server/src/cli/run.ts';
 import type { Exit } from '../../server/src/cli/terminal.ts';
 
 export interface Ran {
-  readonly exit: Exit;
+  readonly exit: Exit | 'serving';
   readonly out: string;
   readonly err: string;
   /** By path, what was written. */

@@ -31,12 +31,12 @@ describe.each(shipped)('mending $name', ({ text }) => {
         const analysis = analyse(snapshotOf([{ id: 'mutant', text: broken }]), 'mutant');
         for (const finding of finish(analysis.findings('order'))) {
           if (!mendable.has(finding.rule)) continue;
-          const fix = fixFor(analysis, finding);
+          const fix = finish(fixFor(analysis, finding));
           if (fix === null) {
             wrong.push(`${name}: no fix for ${finding.message}`);
             continue;
           }
-          const { gone, fresh } = tryEdits(analysis, finding, fix.edits);
+          const { gone, fresh } = finish(tryEdits(analysis, finding, fix.edits));
           if (!gone || fresh.length > 0) wrong.push(`${name}: ${fix.title} does not hold`);
           else mended += 1;
         }

@@ -10,6 +10,7 @@ export interface Arguments {
     readonly date?: string | undefined;
     readonly strict?: boolean | undefined;
     readonly draft?: boolean | undefined;
+    readonly stdio?: boolean | undefined;
     readonly help?: boolean | undefined;
     readonly version?: boolean | undefined;
   };
@@ -30,6 +31,7 @@ export function readArguments(words: readonly string[]): Arguments | { readonly 
         date: { type: 'string' },
         strict: { type: 'boolean' },
         draft: { type: 'boolean' },
+        stdio: { type: 'boolean' },
         help: { type: 'boolean', short: 'h' },
         version: { type: 'boolean' },
       },

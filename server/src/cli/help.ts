@@ -10,6 +10,7 @@ export const help = `ohmwright - write, check and print test procedures for airb
       --date TEXT                  the date printed (default: today)
   ohmwright rules [NAME]           the rules, or one of them with its examples
   ohmwright schema                 the JSON Schema of procedure files
+  ohmwright serve --stdio          the language server, for any editor that speaks its protocol
 
   A path of - reads standard input and needs --name FILE.
   Exit status: 0 no error, 1 errors found or card refused, 2 could not run.

@@ -22,7 +22,7 @@ const terminal: Terminal = {
   colours: wantsColours(),
 };
 
-function runOrSay(): Exit {
+function runOrSay(): Exit | 'serving' {
   try {
     return run(terminal, process.argv.slice(2));
   } catch (error) {
@@ -32,4 +32,5 @@ function runOrSay(): Exit {
   }
 }
 
-process.exitCode = runOrSay();
+const end = runOrSay();
+if (end !== 'serving') process.exitCode = end;

@@ -5,6 +5,7 @@ import { check } from './check.ts';
 import { help } from './help.ts';
 import { rules } from './rules.ts';
 import { schema } from './schema.ts';
+import { serve } from './serve.ts';
 import { cannotRun } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
 import { version } from './version.ts';
@@ -12,7 +13,7 @@ import { windows } from './windows.ts';
 
 interface Command {
   readonly options: readonly (keyof Arguments['options'])[];
-  readonly run: (terminal: Terminal, given: Arguments, format: 'text' | 'json') => Exit;
+  readonly run: (terminal: Terminal, given: Arguments, format: 'text' | 'json') => Exit | 'serving';
 }
 
 const commands: Readonly<Record<string, Command>> = {
@@ -45,13 +46,14 @@ const commands: Readonly<Record<string, Command>> = {
     run: (terminal, { rest }) =>
       rest.length > 0 ? cannotRun(terminal, 'schema takes no words') : schema(terminal),
   },
+  serve: { options: ['stdio'], run: (terminal, { options }) => serve(terminal, options.stdio === true) },
 };
 
 /** Commands that come later: they say so and do nothing. */
-const later = ['faults', 'draft', 'serve'];
+const later = ['faults', 'draft'];
 
-/** Runs the program with the words after its name. */
-export function run(terminal: Terminal, words: readonly string[]): Exit {
+/** Runs the program with the words after its name. `serving`: it goes on until its client ends it. */
+export function run(terminal: Terminal, words: readonly string[]): Exit | 'serving' {
   const given = readArguments(words);
   if ('wrong' in given) return cannotRun(terminal, `${given.wrong}; see \`ohmwright --help\``);
   const { command: name, options } = given;

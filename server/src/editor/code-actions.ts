@@ -1,34 +1,41 @@
 import { CodeActionKind } from 'vscode-languageserver-types';
 import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-types';
-import { finish } from '../bench/work.ts';
+import type { Work } from '../bench/work.ts';
 import { fixFor, mendable } from '../project/mend/fix.ts';
+import type { Fix } from '../project/mend/fix.ts';
 import type { DiagnosticData } from './diagnostics.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';
 
 /** Fixes for the diagnostics asked about. Each has been tried on a copy: the finding is gone, and no new one has come. */
-export function codeActions(document: EditorDocument, diagnostics: readonly Diagnostic[]): CodeAction[] {
-  const findings = finish(document.analysis.findings('order'));
-  return diagnostics.flatMap((diagnostic): CodeAction[] => {
-    const key = keyOf(diagnostic);
-    if (!mendable.has(String(diagnostic.code)) || key === null) return [];
-    const finding = findings.find((one) => one.key === key);
-    const fix = finding === undefined ? null : fixFor(document.analysis, finding);
-    if (fix === null) return [];
-    const edits = fix.edits.map(({ range, text }): TextEdit => ({
-      range: toRange(document, range),
-      newText: text,
-    }));
-    return [
-      {
-        title: fix.title,
-        kind: CodeActionKind.QuickFix,
-        isPreferred: true,
-        diagnostics: [diagnostic],
-        edit: { changes: { [document.text.uri]: edits } },
-      },
-    ];
-  });
+export function* codeActions(
+  document: EditorDocument,
+  diagnostics: readonly Diagnostic[],
+): Work<CodeAction[]> {
+  const wanted = diagnostics.filter(({ code }) => mendable.has(String(code)));
+  if (wanted.length === 0) return [];
+  const findings = yield* document.analysis.findings('order');
+  const actions: CodeAction[] = [];
+  for (const diagnostic of wanted) {
+    const finding = findings.find(({ key }) => key === keyOf(diagnostic));
+    const fix = finding === undefined ? null : yield* fixFor(document.analysis, finding);
+    if (fix !== null) actions.push(actionFor(document, diagnostic, fix));
+  }
+  return actions;
+}
+
+function actionFor(document: EditorDocument, diagnostic: Diagnostic, { title, edits }: Fix): CodeAction {
+  const changes = edits.map(({ range, text }): TextEdit => ({
+    range: toRange(document, range),
+    newText: text,
+  }));
+  return {
+    title,
+    kind: CodeActionKind.QuickFix,
+    isPreferred: true,
+    diagnostics: [diagnostic],
+    edit: { changes: { [document.text.uri]: changes } },
+  };
 }
 
 function keyOf({ data }: Diagnostic): string | null {

@@ -1,3 +1,4 @@
+import type { Work } from '../../bench/work.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Analysis } from '../analysis.ts';
 import type { Edit } from '../edit.ts';
@@ -18,13 +19,14 @@ const mostTrials = 60;
 export const mendable: ReadonlySet<string> = new Set(['live-touch', 'short-wait']);
 
 /** The best fix of a finding, tried on a copy; null where none holds. */
-export function fixFor(analysis: Analysis, finding: Finding): Fix | null {
+export function* fixFor(analysis: Analysis, finding: Finding): Work<Fix | null> {
   if (!mendable.has(finding.rule)) return null;
   const { value: procedure } = analysis.procedure();
   for (const { title, changes } of waysToMakeSafe(procedure, finding).slice(0, mostTrials)) {
     const edits = editsFor(analysis, changes);
     if (edits === null) continue;
-    const { gone, fresh } = tryEdits(analysis, finding, edits);
+    yield { stage: 'order', done: 0 };
+    const { gone, fresh } = yield* tryEdits(analysis, finding, edits);
     if (gone && fresh.length === 0) return { title, edits };
   }
   return null;

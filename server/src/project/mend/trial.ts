@@ -1,4 +1,4 @@
-import { finish } from '../../bench/work.ts';
+import type { Work } from '../../bench/work.ts';
 import type { Finding } from '../../text/finding.ts';
 import { analyse } from '../analysis.ts';
 import type { Analysis } from '../analysis.ts';
@@ -16,11 +16,11 @@ export interface Trial {
   readonly fresh: readonly Finding[];
 }
 
-export function tryEdits(analysis: Analysis, finding: Finding, edits: readonly Edit[]): Trial {
-  const before = finish(analysis.findings('order'));
+export function* tryEdits(analysis: Analysis, finding: Finding, edits: readonly Edit[]): Work<Trial> {
+  const before = yield* analysis.findings('order');
   const text = applyEdits(analysis.snapshot.files.get(analysis.file)?.text ?? '', edits);
   const tried = analyse(snapshotOf([{ id: analysis.file, text }]), analysis.file);
-  const after = finish(tried.findings('order'));
+  const after = yield* tried.findings('order');
   const old = counted(before);
   const left = counted(after);
   const name = nameOf(finding);

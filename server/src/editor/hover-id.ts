@@ -1,0 +1,91 @@
+import { owedBy } from '../bench/owed.ts';
+import { formatAccuracy, formatQuantity, formatSpan, formatWait, formatWire } from '../quantity/quantity.ts';
+import type { Battery, Connector, Id, Load, Loop, Monitor, Part, Procedure } from '../text/procedure.ts';
+import { stepInWords } from './step-in-words.ts';
+
+/** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
+export function describeId(procedure: Procedure, written: string): readonly string[] {
+  const [id = '', side] = written.split('.');
+  const connector = procedure.connectors.get(id);
+  if (side !== undefined)
+    return connector === undefined ? [] : [`**${written}**: ${sideInWords(connector, side)}`];
+  const found = ofCircuit(procedure, id) ?? ofStep(procedure, id);
+  return found === null ? [] : [`**${id}**: ${found}`];
+}
+
+/** Everything but steps. null: nothing has this id. */
+function ofCircuit(procedure: Procedure, id: Id): string | null {
+  const part = procedure.parts.get(id);
+  if (part !== undefined) return partInWords(part);
+  const connector = procedure.connectors.get(id);
+  if (connector !== undefined) return connectorInWords(connector);
+  const load = procedure.loads.get(id);
+  if (load !== undefined) return loadInWords(load);
+  const loop = procedure.loops.get(id);
+  if (loop !== undefined) return loopInWords(loop);
+  const monitor = procedure.monitors.get(id);
+  if (monitor !== undefined) return monitorInWords(monitor);
+  const source = procedure.sources.get(id);
+  return source === undefined ? null : sourceInWords(source);
+}
+
+function ofStep(procedure: Procedure, id: Id): string | null {
+  const step = procedure.steps.find((one) => one.id === id);
+  return step === undefined ? null : `step ${step.number}, ${stepInWords(step)}`;
+}
+
+function partInWords({ kind, form, resistance, live }: Part): string {
+  const what = live ? `${kind}, **live**` : kind;
+  if (resistance === null) return what;
+  if ('wire' in resistance)
+    return `${what}, ${formatWire(resistance.wire)}, ${formatSpan(resistance.length, 'length')}, copper`;
+  const each = form === 'two-conductor' ? ' per conductor' : '';
+  return `${what}, ${formatSpan(resistance, 'resistance')}${each}`;
+}
+
+function connectorInWords({ contact, shortingBar }: Connector): string {
+  const contacts = contact === null ? '' : `, contacts ${formatSpan(contact, 'resistance')}`;
+  const bar =
+    shortingBar === null
+      ? ''
+      : `, shorting bar on the ${shortingBar.side} side that closes when ${shortingBar.closes}`;
+  return `connector${contacts}${bar}`;
+}
+
+function sideInWords(connector: Connector, side: string): string {
+  const where = side === 'monitor' ? 'the side towards the instrument' : 'the side away from the instrument';
+  const bar = connector.shortingBar;
+  if (bar?.side !== side) return where;
+  return `${where}; its shorting bar closes when ${bar.closes}, in parallel with a load that is fitted here`;
+}
+
+function loadInWords({ kind, resistance, opensShortingBar }: Load): string {
+  const ohms = resistance === null ? '' : `, ${formatSpan(resistance, 'resistance')}`;
+  return `${kind}${ohms}${opensShortingBar ? ', opens the shorting bar on its side' : ''}`;
+}
+
+function loopInWords({ monitor, elements }: Loop): string {
+  const path = [...(monitor === null ? [] : [monitor]), ...elements.map(({ id }) => id)];
+  return `loop ${path.join(' - ')}`;
+}
+
+function monitorInWords({ range, accuracy, resolution }: Monitor): string {
+  const words = [
+    'monitor',
+    ...(range === null ? [] : [`reads ${formatSpan(range, 'resistance')}, beyond it open`]),
+    ...(accuracy === null ? [] : [`error ${formatAccuracy(accuracy, 'resistance')}`]),
+    ...(resolution === null ? [] : [`steps of ${formatQuantity(resolution, 'resistance')}`]),
+  ];
+  return words.join(', ');
+}
+
+function sourceInWords(source: Battery): string {
+  const owed = owedBy(source);
+  const feeds = `feeds ${source.feeds.join(', ')}`;
+  if (owed.seconds === 0) return `battery, ${feeds}`;
+  const from = [
+    ...(owed.stated === null ? [] : [`${formatWait(owed.stated)} stated`]),
+    ...(owed.discharge === null ? [] : [`${formatWait(owed.discharge)} until the reserve is safe`]),
+  ];
+  return `battery, ${feeds}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})`;
+}

@@ -1,0 +1,24 @@
+import type { Order } from '../project/analysis.ts';
+import { formatWait } from '../quantity/quantity.ts';
+import type { Readings } from '../readings/reading.ts';
+import { listed } from '../rules/words.ts';
+import type { Step } from '../text/procedure.ts';
+
+/** The wait that is owed after a step. */
+export function describeOwed({ owedAfter }: Order, index: number, { verb }: Step): readonly string[] {
+  return owedAfter
+    .filter((one) => one.index === index)
+    .map(({ sources, seconds }) =>
+      verb === 'wait'
+        ? `After this wait ${formatWait(seconds)} more is owed by ${listed(sources)}.`
+        : `From here ${listed(sources)} is off: wait ${formatWait(seconds)} before hands touch what it feeds.`,
+    );
+}
+
+/** Codes that the bench itself sets here. */
+export function describeCodes({ codes }: Readings, index: number): readonly string[] {
+  const here = codes.find((one) => one.index === index)?.codes ?? [];
+  return here.map(({ loop, code, certain }) =>
+    certain ? `Expect a code for ${loop}: ${code}.` : `A code for ${loop} is possible: ${code}.`,
+  );
+}

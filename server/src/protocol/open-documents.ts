@@ -1,0 +1,57 @@
+import { TextDocuments } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { EditorDocument } from '../editor/document.ts';
+import { hintTexts } from '../editor/inlay-hints.ts';
+import type { HintTexts } from '../editor/inlay-hints.ts';
+import type { Work } from '../bench/work.ts';
+import { analyse } from '../project/analysis.ts';
+import { snapshotOf } from '../project/snapshot.ts';
+
+/** The documents that are open in the editor, each with the analysis of its present text. */
+export interface OpenDocuments {
+  readonly texts: TextDocuments<TextDocument>;
+  readonly get: (uri: string) => EditorDocument | undefined;
+  /** What hints say now, and what they said when the text was last whole. */
+  readonly hints: (
+    document: EditorDocument,
+  ) => Work<{ readonly now: HintTexts; readonly earlier: HintTexts }>;
+}
+
+export function openDocuments(): OpenDocuments {
+  const texts = new TextDocuments(TextDocument);
+  const known = new Map<string, EditorDocument & { readonly version: number }>();
+  const lastWhole = new Map<string, HintTexts>();
+  texts.onDidClose(({ document }) => {
+    known.delete(document.uri);
+    lastWhole.delete(document.uri);
+  });
+  return {
+    texts,
+    get: (uri) => {
+      const text = texts.get(uri);
+      if (text === undefined) return undefined;
+      const earlier = known.get(uri);
+      if (earlier?.version === text.version) return earlier;
+      const { version } = text;
+      // The library changes its document in place; the analysis and its positions belong to this version.
+      const frozen = TextDocument.create(uri, text.languageId, version, text.getText());
+      const analysis = analyse(snapshotOf([{ id: uri, text: frozen.getText() }]), uri);
+      const document = { text: frozen, analysis, version };
+      known.set(uri, document);
+      return document;
+    },
+    *hints(document) {
+      const { uri } = document.text;
+      const { value: readings } = yield* document.analysis.windows();
+      const { value: order } = yield* document.analysis.order();
+      const now = hintTexts(document, readings, order);
+      if (isWhole(document)) lastWhole.set(uri, now);
+      return { now, earlier: lastWhole.get(uri) ?? now };
+    },
+  };
+}
+
+/** Whether everything could be read: then what has no window has none for good. */
+function isWhole({ analysis }: EditorDocument): boolean {
+  return !analysis.procedure().findings.some(({ severity }) => severity === 'error');
+}

@@ -1,0 +1,60 @@
+import { CodeActionKind, TextDocumentSyncKind } from 'vscode-languageserver';
+import type { Connection, InitializeResult, ServerCapabilities } from 'vscode-languageserver';
+import type { DescriptionOf } from '../editor/diagnostics.ts';
+import type { Abilities } from './abilities.ts';
+import { abilitiesOf } from './abilities.ts';
+import { registerDiagnostics } from './diagnostics.ts';
+import { registerHandlers } from './handlers.ts';
+import { openDocuments } from './open-documents.ts';
+import { registerForSettings, settingsStore } from './settings.ts';
+import type { Time } from './slices.ts';
+
+/** What the server needs of the place it runs in. */
+export interface ServerHost {
+  readonly time: Time;
+  readonly version: string;
+  readonly descriptionOf: DescriptionOf;
+}
+
+/** Serves one client over a connection. */
+export function startServer(connection: Connection, { time, version, descriptionOf }: ServerHost): void {
+  const documents = openDocuments();
+  connection.onInitialize((params): InitializeResult => {
+    const abilities = abilitiesOf(params);
+    const refresh = (): void => {
+      if (abilities.refreshesHints) void connection.languages.inlayHint.refresh();
+      if (abilities.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
+    };
+    const settings = settingsStore(connection, abilities, refresh);
+    documents.texts.onDidClose(({ document }) => {
+      settings.forget(document.uri);
+    });
+    registerDiagnostics({ connection, documents, abilities, descriptionOf, time });
+    registerHandlers({ connection, documents, abilities, settings, time, version });
+    connection.onInitialized(() => {
+      registerForSettings(connection, abilities).catch((error: unknown) => {
+        connection.console.warn(`Changes of settings will not be seen: ${String(error)}`);
+      });
+    });
+    return { capabilities: capabilitiesFor(abilities), serverInfo: { name: 'ohmwright', version } };
+  });
+  documents.texts.listen(connection);
+  connection.listen();
+}
+
+/** What the server offers, no more than the client can use. */
+export function capabilitiesFor(abilities: Abilities): ServerCapabilities {
+  return {
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+    inlayHintProvider: true,
+    hoverProvider: true,
+    documentSymbolProvider: true,
+    completionProvider: { triggerCharacters: [' ', ':', '-', '.', '['] },
+    ...(abilities.codeActionLiterals
+      ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] } }
+      : {}),
+    ...(abilities.pullsDiagnostics
+      ? { diagnosticProvider: { interFileDependencies: false, workspaceDiagnostics: false } }
+      : {}),
+  };
+}
