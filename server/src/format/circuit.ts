@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { idPattern } from './ids.ts';
 import { flag, group, ids, keyword, kind, pinPair, quantity } from './values.ts';
 

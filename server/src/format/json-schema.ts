@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { procedure, shell } from './procedure.ts';
 
 export type JsonObject = Readonly<Record<string, unknown>>;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import * as circuit from './circuit.ts';
 import { idPattern } from './ids.ts';
 import * as steps from './steps.ts';

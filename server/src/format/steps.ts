@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { id, ids, idsOr, group, keyword, place, quantity, target, text, touched } from './values.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */

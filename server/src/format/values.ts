@@ -1,4 +1,7 @@
-import { z } from 'zod';
+import * as z from 'zod';
+
+// Compiling checks while they run costs a command line more than it saves.
+z.config({ jitless: true });
 import { idOr, idPattern, pinPattern, placePattern, touchPattern } from './ids.ts';
 
 /*
