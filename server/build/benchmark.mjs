@@ -10,8 +10,9 @@ await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
+  external: ['yaml-language-server', 'vscode-languageserver*'],
   banner: {
-    js: `import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);`,
+    js: `import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);`,
   },
   logLevel: 'warning',
 });

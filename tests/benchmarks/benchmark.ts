@@ -4,7 +4,9 @@ import { parseDocument } from 'yaml';
 import { finish } from '../../server/src/bench/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
+import { measureActivation, measureEditor } from './editor.ts';
 import { longProcedure } from './long-procedure.ts';
+import { median, ms, timed } from './measure.ts';
 
 /*
  * How fast it is, as ratios within one run: machines differ and are noisy. Run from the root of the project, after the
@@ -14,18 +16,6 @@ import { longProcedure } from './long-procedure.ts';
 const shippedFile = 'procedures/driver-airbag-resistance.procedure.yaml';
 const shipped = readFileSync(shippedFile, 'utf8');
 const [circuit = ''] = shipped.split(/^steps:\n/m);
-
-/** The middle of several runs, in milliseconds. */
-function median(runs: number, measure: () => number): number {
-  const times = Array.from({ length: runs }, measure).sort((a, b) => a - b);
-  return times[Math.floor(times.length / 2)] ?? NaN;
-}
-
-function timed(run: () => unknown): number {
-  const start = performance.now();
-  run();
-  return performance.now() - start;
-}
 
 interface Stages {
   readonly parse: number;
@@ -43,20 +33,13 @@ function stages(text: string, runs: number): Stages {
     const order = timed(() => finish(analysis.order()));
     return { parse, text: inText, windows, order };
   }).slice(Math.floor(runs / 3));
-  const middle = (of: (sample: Stages) => number): number => {
-    const sorted = samples.map(of).sort((a, b) => a - b);
-    return sorted[Math.floor(sorted.length / 2)] ?? NaN;
-  };
+  const middle = (of: (sample: Stages) => number): number => median(samples.map(of));
   return {
     parse: middle((sample) => sample.parse),
     text: middle((sample) => sample.text),
     windows: middle((sample) => sample.windows),
     order: middle((sample) => sample.order),
   };
-}
-
-function ms(milliseconds: number): string {
-  return milliseconds.toFixed(1).padStart(7);
 }
 
 console.log('Analysis of one text, warm, milliseconds (middle of the later two thirds of the runs)');
@@ -82,9 +65,15 @@ function command(words: readonly string[]): number {
   });
 }
 
-const bare = median(15, () => command(['-e', '0']));
-const check = median(15, () => command(['dist/cli.js', 'check', shippedFile]));
+const several = (words: readonly string[]): number =>
+  median(Array.from({ length: 15 }, () => command(words)));
+const bare = several(['-e', '0']);
+const check = several(['dist/cli.js', 'check', shippedFile]);
 console.log('\nA whole `check` of the shipped file as a command, beside a Node that does nothing');
 console.log(
   `  Node alone ${ms(bare)}   check ${ms(check)}   more ${ms(check - bare)}   ratio ${(check / bare).toFixed(2)}`,
 );
+
+await measureEditor(circuit);
+measureActivation();
+process.exit(0);

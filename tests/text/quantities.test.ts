@@ -1,3 +1,5 @@
+import { good } from './good.ts';
+import { readProcedure } from '../../server/src/text/read-procedure.ts';
 import { describe, expect, test } from 'vitest';
 import { expectMarked, instead } from './marked.ts';
 
@@ -98,5 +100,12 @@ describe('quantities of the shape that their key takes', () => {
       most: 35,
       assumed: true,
     });
+  });
+});
+
+describe('a voltage that is safe', () => {
+  test('is above zero: no capacitor ever falls to 0 V', () => {
+    const { findings } = readProcedure({ id: 'a', text: good.replace('safe-below: 2 V', 'safe-below: 0 V') });
+    expect(findings.map(({ rule, at }) => [rule, at.path.at(-1)])).toEqual([['quantity', 'safe-below']]);
   });
 });

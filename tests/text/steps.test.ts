@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { readProcedure } from '../../server/src/text/read-procedure.ts';
+import { good } from './good.ts';
 import { expectMarked, instead } from './marked.ts';
 
 const unplug = '  - unplug: K30\n';
@@ -259,4 +261,14 @@ test('findings carry their step, and a key that stays when lines move', () => {
   expect(other?.step).toMatchObject({ number: 8, path: ['steps', 9] });
   expect(other?.key).toBe(one?.key);
   expect(one?.key).toBe('unknown-id steps/unplug K31/unplug K31');
+});
+
+describe('headings alone', () => {
+  test('are no steps', () => {
+    const { findings } = readProcedure({
+      id: 'a.procedure.yaml',
+      text: `${good.split('steps:\n')[0] ?? ''}steps:\n  - section: Confirm\n`,
+    });
+    expect(findings.map(({ rule, at }) => [rule, at.path])).toEqual([['missing-key', ['steps']]]);
+  });
 });

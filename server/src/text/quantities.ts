@@ -47,6 +47,18 @@ export function range(
   );
 }
 
+/** A span that lies above zero as a whole. */
+export function aboveZero(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): Span | null {
+  const found = span(text, dimension, path, report);
+  if (found === null || text === undefined || found.least > 0) return found;
+  return refuse(path, text, 'This must be more than zero, also at its least.', report);
+}
+
 export function exact(
   text: string | undefined,
   dimension: Dimension,

@@ -2,7 +2,7 @@ import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Battery, Id, Reserve } from './procedure.ts';
-import { exact, span } from './quantities.ts';
+import { aboveZero, exact, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { Reader } from './reader.ts';
 import { entryOf } from './tree.ts';
@@ -54,7 +54,8 @@ function readReserve(raw: RawReserve | undefined, path: Path, report: Reader['re
   const capacitance = span(raw?.capacitance, 'capacitance', [...path, 'capacitance'], report);
   const chargedTo = span(raw?.['charged-to'], 'voltage', [...path, 'charged-to'], report);
   const bleed = span(raw?.bleed, 'resistance', [...path, 'bleed'], report);
-  const safeBelow = span(raw?.['safe-below'], 'voltage', [...path, 'safe-below'], report);
+  // No capacitor ever falls to 0 V.
+  const safeBelow = aboveZero(raw?.['safe-below'], 'voltage', [...path, 'safe-below'], report);
   if (capacitance === null || chargedTo === null || bleed === null || safeBelow === null) return null;
   return { capacitance, chargedTo, bleed, safeBelow };
 }

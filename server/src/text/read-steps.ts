@@ -42,6 +42,12 @@ export function readSteps(reader: Reader, circuit: Omit<Bench, 'stepAt' | 'stepC
     stepCount: numbers.filter((number) => number !== null).length,
     stepAt: (item) => numbers[item] ?? null,
   };
+  if (bench.stepCount === 0 && list.items.length > 0)
+    reader.report({
+      rule: 'missing-key',
+      at: keyAt(['steps']),
+      message: 'There are headings here and no step, such as `- unplug: K30`.',
+    });
   const steps: Step[] = [];
   let section: string | undefined;
   for (const [index, item] of list.items.entries()) {
