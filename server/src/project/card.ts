@@ -60,7 +60,7 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
       step: step.number,
       loop: reading.loop.id,
       printed: reading.printed,
-      from: reading.accepted !== 'open' && reading.accepted.from === 'expect' ? 'expect' : 'computed',
+      from: step.verb === 'read' && step.expect !== null ? 'expect' : 'computed',
       nominal: nominals.size === 1 ? nominal : null,
     },
   ];
