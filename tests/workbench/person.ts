@@ -1,0 +1,135 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Locator } from 'playwright-core';
+import type { Workbench } from './workbench.ts';
+
+/*
+ * What a person does at the workbench and what they see of it: keys, and text on the screen. Nothing here asks the
+ * extension.
+ */
+
+export async function openFile({ page }: Workbench, name: string): Promise<void> {
+  await page.keyboard.press('Control+P');
+  await typeIntoBox({ page }, name);
+  await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().waitFor();
+  await page.keyboard.press('Enter');
+  await page.locator('.tab.active').filter({ hasText: name }).waitFor();
+  await editor({ page }).locator('.view-line').first().waitFor();
+}
+
+/** Runs a command by its whole name in the command palette. */
+export async function runCommand({ page }: Pick<Workbench, 'page'>, name: string): Promise<void> {
+  await page.keyboard.press('F1');
+  await typeIntoBox({ page }, `>${name}`);
+  await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().waitFor();
+  await page.keyboard.press('Enter');
+}
+
+/** What stands in the open box at the top of the window; empty where there is none. */
+export async function boxText({ page }: Workbench): Promise<string> {
+  const box = page.locator('.quick-input-widget:visible .quick-input-box input');
+  return (await box.count()) === 0 ? '' : box.inputValue();
+}
+
+/** Types over what the open box at the top of the window holds. */
+export async function typeIntoBox({ page }: Pick<Workbench, 'page'>, text: string): Promise<void> {
+  const box = page.locator('.quick-input-widget:visible .quick-input-box input');
+  await box.waitFor();
+  await box.fill(text);
+}
+
+/** Puts the cursor into a line and a column, counted from 1, which also brings it onto the screen. */
+export async function goTo({ page }: Workbench, line: number, column = 1): Promise<void> {
+  await page.keyboard.press('Control+G');
+  await typeIntoBox({ page }, `:${line}:${column}`);
+  await page.keyboard.press('Enter');
+  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+}
+
+export async function deleteLine({ page }: Workbench): Promise<void> {
+  await page.keyboard.press('Control+Shift+K');
+}
+
+/** Closes all that is open and throws away what was not saved. */
+export async function closeEverything({ page }: Workbench): Promise<void> {
+  for (let press = 0; press < 3; press += 1) await page.keyboard.press('Escape');
+  const tabs = page.locator('.editor-group-container .tab');
+  for (let open = await tabs.count(); open > 0; open = await tabs.count()) {
+    await runCommand({ page }, 'View: Revert and Close Editor');
+    await see(
+      { page },
+      'one tab less',
+      () => tabs.count(),
+      (now) => now < open,
+    );
+  }
+  if (await page.locator('.part.panel').isVisible()) await runCommand({ page }, 'View: Hide Panel');
+}
+
+/** The editor that holds the keyboard, or the only one. */
+export function editor({ page }: Pick<Workbench, 'page'>): Locator {
+  return page.locator('.editor-group-container.active .monaco-editor').first();
+}
+
+/** The text of the lines on the screen as it is drawn, hints within it included. */
+export async function linesOnScreen(workbench: Workbench): Promise<readonly string[]> {
+  const lines = await editor(workbench).locator('.view-line').allTextContents();
+  return lines.map((line) => line.replaceAll('\u00a0', ' '));
+}
+
+/** Waits until `look` gives what `fits`, and gives that; says what was seen last where it never does. */
+export async function see<Seen>(
+  { page }: Pick<Workbench, 'page'>,
+  what: string,
+  look: () => Promise<Seen>,
+  fits: (seen: Seen) => boolean,
+  seconds = 30,
+): Promise<Seen> {
+  const end = Date.now() + seconds * 1000;
+  for (;;) {
+    const seen = await look();
+    if (fits(seen)) return seen;
+    if (Date.now() > end)
+      throw new Error(`Not seen within ${seconds} s: ${what}. Last: ${JSON.stringify(seen)}`);
+    await page.waitForTimeout(150);
+  }
+}
+
+/** Opens the panel of problems, where it is not open, and gives its rows; `No problems` gives none. */
+export async function problems({ page }: Workbench): Promise<readonly string[]> {
+  const panel = page.locator('.markers-panel');
+  if (!(await panel.isVisible())) {
+    await runCommand({ page }, 'Problems: Focus on Problems View');
+    await panel.waitFor();
+  }
+  // The files stand above what is wrong in them, and the places that belong to a problem below it.
+  const rows = await panel.locator('.monaco-list-row[aria-level="2"]').allTextContents();
+  return rows.map((row) => row.replaceAll('\u00a0', ' '));
+}
+
+export async function saveFile({ page }: Workbench): Promise<void> {
+  await page.keyboard.press('Control+S');
+  await page.locator('.tab.active.dirty').waitFor({ state: 'detached' });
+}
+
+/** The text of a file in the folder; empty where there is no such file yet. */
+export function onDisk({ folder }: Workbench, name: string): string {
+  const path = join(folder, name);
+  return existsSync(path) ? readFileSync(path, 'utf8') : '';
+}
+
+/** The texts of all previews: each stands in a frame within a frame. */
+export async function previews({ page }: Workbench): Promise<readonly string[]> {
+  const texts: string[] = [];
+  for (const frame of page.frames()) {
+    const outer = frame.parentFrame();
+    if (outer === null || outer === page.mainFrame()) continue;
+    // A frame may go while it is looked at.
+    const text = await frame
+      .locator('body')
+      .innerText({ timeout: 2000 })
+      .catch(() => '');
+    if (text.trim() !== '') texts.push(text);
+  }
+  return texts;
+}
