@@ -12,6 +12,8 @@ export interface Missing {
   readonly connected: readonly Id[];
   /** The wait still owed, in seconds; the whole one while anything is on. */
   readonly owed: number;
+  /** Monitors fed by what is still connected whose codes the path has not written down. */
+  readonly unread: readonly Id[];
 }
 
 /** Follows the path of a touch that is not safe, and says before each of its steps what is missing. */
@@ -26,20 +28,27 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
     );
     return groups.length === 0 ? [] : [{ cluster, groups }];
   });
+  const read = new Set<Id>();
   let clocks = clusters.map(({ cluster }) => clockAtStart(cluster));
   return trace.hops.flatMap((hop): readonly Missing[] => {
     const index = hop.step.number - 1;
     const step = procedure.steps[index];
     if (step === undefined) return [];
+    const fed = [...procedure.monitors.keys()].filter(
+      (id) => circuits.feeding(id).length > 0 && !read.has(id),
+    );
     const here = clusters.map(({ cluster, groups }, at) => missingIn(cluster, groups, clocks[at]));
     clocks = clusters.map(({ cluster }, at) =>
       clockAfter(clocks[at] ?? clockAtStart(cluster), step, cluster),
     );
+    if (step.verb === 'read-codes') read.add(step.monitor);
+    const connected = [...new Set(here.flatMap((one) => one.connected))];
     return [
       {
         index,
         ignitionIsOn: here.some(({ ignitionIsOn }) => ignitionIsOn),
-        connected: [...new Set(here.flatMap(({ connected }) => connected))],
+        connected,
+        unread: fed.filter((id) => circuits.feeding(id).some((source) => connected.includes(source))),
         owed: Math.max(0, ...here.map(({ owed }) => owed)),
       },
     ];
@@ -50,7 +59,7 @@ function missingIn(
   cluster: Cluster,
   groups: readonly number[],
   clock: Clock = clockAtStart(cluster),
-): Omit<Missing, 'index'> {
+): Omit<Missing, 'index' | 'unread'> {
   const sources = groups.flatMap((at) => cluster.groups[at]?.sources ?? []);
   return {
     ignitionIsOn: clock.power.ignitionOn,

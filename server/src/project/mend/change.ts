@@ -3,6 +3,7 @@ import type { Id } from '../../text/procedure.ts';
 import type { Path } from '../../text/where.ts';
 import type { Analysis } from '../analysis.ts';
 import type { Edit } from '../edit.ts';
+import { textOf } from './trial.ts';
 
 /** A step to be written: its verb with what follows, and the keys below it. */
 export interface NewStep {
@@ -45,7 +46,7 @@ function editsForOne(analysis: Analysis, change: Change): readonly Edit[] | null
   const step = analysis.procedure().value.steps[change.index];
   const lines = step === undefined ? null : analysis.stepLines(step);
   if (step === undefined || lines === null) return null;
-  const text = analysis.snapshot.files.get(analysis.file)?.text ?? '';
+  const text = textOf(analysis);
   const lineBreak = text.includes('\r\n') ? '\r\n' : '\n';
   switch (change.kind) {
     case 'wait':

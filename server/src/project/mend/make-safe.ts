@@ -32,6 +32,11 @@ export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly
   return found.toSorted((a, b) => sizeOf(a) - sizeOf(b));
 }
 
+/** Whether nothing but the touch stands at the end of the steps: a draft that is still being written. */
+export function endsWithTouch({ steps }: Procedure, finding: Finding): boolean {
+  return finding.step?.number === steps.length;
+}
+
 function sizeOf({ changes }: Candidate): number {
   return changes.reduce((sum, change) => sum + ('steps' in change ? change.steps.length : 0), 0);
 }
@@ -144,9 +149,12 @@ function needsPower({ verb }: Step): boolean {
   return ['read', 'read-codes', 'clear-codes', 'reconnect', 'ignition', 'stop', 'go'].includes(verb);
 }
 
-function safeSteps({ ignitionIsOn, connected, owed }: Missing): readonly NewStep[] {
+function safeSteps({ ignitionIsOn, connected, owed, unread }: Missing): readonly NewStep[] {
+  const wakes = unread.length > 0 && !ignitionIsOn;
   return [
-    ...(ignitionIsOn ? [{ line: 'ignition: off' }] : []),
+    ...(wakes ? [{ line: 'ignition: on' }] : []),
+    ...unread.map((monitor) => ({ line: `read-codes: ${monitor}` })),
+    ...(ignitionIsOn || wakes ? [{ line: 'ignition: off' }] : []),
     ...connected.map((source) => ({ line: `disconnect: ${source}` })),
     ...(owed > 0 ? [{ line: `wait: ${formatWait(owed)}` }] : []),
   ];

@@ -17,8 +17,12 @@ export interface Trial {
 }
 
 export function* tryEdits(analysis: Analysis, finding: Finding, edits: readonly Edit[]): Work<Trial> {
+  return yield* tryText(analysis, finding, applyEdits(textOf(analysis), edits));
+}
+
+/** Holds a text that is to take the place of the analysed one against it. */
+export function* tryText(analysis: Analysis, finding: Finding, text: string): Work<Trial> {
   const before = yield* analysis.findings('order');
-  const text = applyEdits(analysis.snapshot.files.get(analysis.file)?.text ?? '', edits);
   const tried = analyse(snapshotOf([{ id: analysis.file, text }]), analysis.file);
   const after = yield* tried.findings('order');
   const old = counted(before);
@@ -32,13 +36,28 @@ export function* tryEdits(analysis: Analysis, finding: Finding, edits: readonly 
   return { text, analysis: tried, gone: (left.get(name) ?? 0) < (counted(before).get(name) ?? 0), fresh };
 }
 
+export function textOf(analysis: Analysis): string {
+  return analysis.snapshot.files.get(analysis.file)?.text ?? '';
+}
+
 function counted(findings: readonly Finding[]): Map<string, number> {
   const counts = new Map<string, number>();
   for (const finding of findings) counts.set(nameOf(finding), (counts.get(nameOf(finding)) ?? 0) + 1);
   return counts;
 }
 
-/** Equal for the same defect before and after steps were inserted: the count that tells like steps apart is left out. */
-function nameOf({ key, severity }: Finding): string {
-  return `${severity} ${key.replace(/ \(\d+\)/g, '')}`;
+/**
+ * Equal for the same defect before and after steps were inserted: the count that tells like steps apart is left out, and
+ * so is the step where the procedure ends, which is another one then.
+ */
+function nameOf({ key, severity, rule, subject = '' }: Finding): string {
+  return `${severity} ${endRules.has(rule) ? `${rule} ${subject}` : key.replace(/ \(\d+\)/g, '')}`;
 }
+
+/** Rules about what a path leaves behind where it ends. */
+export const endRules: ReadonlySet<string> = new Set([
+  'not-restored',
+  'codes-not-cleared',
+  'repair-not-verified',
+  'loop-not-verified',
+]);
