@@ -1,6 +1,6 @@
 import type { Finding } from '../text/finding.ts';
-import type { CheckedFile } from './check.ts';
-import { count } from './check.ts';
+import type { CheckedFile } from './checked.ts';
+import { count } from './checked.ts';
 import { jsonList, jsonTaken, placesOf } from './json.ts';
 import type { Places } from './json.ts';
 import { version } from './version.ts';

@@ -1,7 +1,7 @@
 import { ruleMeaning } from './rule-meaning.ts';
 import type { Finding } from '../text/finding.ts';
-import type { CheckedFile } from './check.ts';
-import { count } from './check.ts';
+import type { CheckedFile } from './checked.ts';
+import { count } from './checked.ts';
 import { placesOf } from './json.ts';
 import type { Places } from './json.ts';
 import { paintFor } from './terminal.ts';

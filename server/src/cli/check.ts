@@ -1,6 +1,6 @@
-import { finish } from '../bench/work.ts';
 import { analyse } from '../project/analysis.ts';
-import type { Analysis } from '../project/analysis.ts';
+import { checkFile } from './checked.ts';
+import type { CheckedFile } from './checked.ts';
 import type { Finding } from '../text/finding.ts';
 import { readInput } from './input.ts';
 import { checkJson } from './check-json.ts';
@@ -16,13 +16,6 @@ export interface CheckOptions {
   readonly name?: string;
 }
 
-/** What was found in one file. */
-export interface CheckedFile {
-  readonly analysis: Analysis;
-  readonly findings: readonly Finding[];
-  readonly complete: boolean;
-}
-
 /** Findings of text, windows and order in files and folders. */
 export function check(terminal: Terminal, paths: readonly string[], options: CheckOptions): Exit {
   if (paths.length === 0) return cannotRun(terminal, 'check needs a file or a folder');
@@ -35,19 +28,8 @@ export function check(terminal: Terminal, paths: readonly string[], options: Che
   return problems.length > 0 ? 2 : exitOf(checked, options.strict);
 }
 
-export function checkFile(analysis: Analysis): CheckedFile {
-  const findings = finish(analysis.findings('order'));
-  return { analysis, findings, complete: finish(analysis.order()).complete };
-}
-
 function exitOf(checked: readonly CheckedFile[], strict: boolean): Exit {
   const fails = ({ severity }: Finding): boolean =>
     severity === 'error' || (strict && severity === 'warning');
   return checked.some(({ findings, complete }) => !complete || findings.some(fails)) ? 1 : 0;
-}
-
-/** How many findings of a severity there are. */
-export function count(checked: readonly CheckedFile[], severity: Finding['severity']): number {
-  return checked.flatMap(({ findings }) => findings).filter((finding) => finding.severity === severity)
-    .length;
 }

@@ -3,6 +3,7 @@ import type { DefinitionName } from '../format/definitions.ts';
 import { expectedIn } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import type { z } from 'zod';
+import type { EntryRules } from './entry-rules.ts';
 import { validators } from './generated/validators.js';
 import { pointer, problemsFrom, unknownKey } from './problems/schema-errors.ts';
 import { keyAt, valueAt } from './problem.ts';
@@ -20,19 +21,6 @@ export interface CheckedEntry<T> {
   readonly values: T;
   /** The keys with a finding at or below them, needed keys that are absent, and unknown keys. */
   readonly bad: ReadonlySet<string>;
-}
-
-export interface EntryRules {
-  /** How people call the entry in a sentence: `the part `K30``. */
-  readonly named: string;
-  /** Keys that a later version will read. */
-  readonly later?: ReadonlySet<string>;
-  /** Other words that an unknown key may have been meant as. */
-  readonly alsoKnown?: readonly string[];
-  /** Where a missing key is reported, if not at the key of the entry. */
-  readonly missingAt?: Path;
-  /** What is checked entry by entry elsewhere. */
-  readonly isOpen?: (path: Path) => boolean;
 }
 
 /** Checks one entry against the definition that was chosen for it, so that one mistake gives one problem. */

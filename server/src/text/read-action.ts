@@ -1,12 +1,13 @@
 import type { Verb } from '../format/definitions.ts';
 import type { Section } from '../format/procedure.ts';
+import { entriesOf } from './action-reader.ts';
+import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Action, Expect, Id, Loop } from './procedure.ts';
+import type { Action, Expect, Id } from './procedure.ts';
 import { exact, limit, range } from './quantities.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
 import { placeOf, touchedBy } from './read-places.ts';
-import type { Circuit } from './read-loops.ts';
 import { ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
@@ -14,28 +15,8 @@ import { entryOf } from './tree.ts';
 import type { MapNode } from './tree.ts';
 import type { Path } from './where.ts';
 
-/** What steps act on, as far as it could be read. */
-export interface Bench extends Circuit {
-  readonly sources: ReadonlyMap<Id, unknown>;
-  readonly loads: ReadonlyMap<Id, unknown>;
-  readonly loops: ReadonlyMap<Id, Loop>;
-  readonly stepCount: number;
-  /** The index of the step that an item of the written list is. */
-  readonly stepAt: (item: number) => number | null;
-}
-
 /** The values of a step that passed its definition: which keys are there depends on the verb. */
 type Values = Readonly<Record<string, unknown>>;
-
-/** What an action is read with. */
-export interface ActionReader {
-  readonly reader: Reader;
-  readonly bench: Bench;
-  readonly item: MapNode;
-  readonly path: Path;
-  /** Of this step in the procedure. */
-  readonly index: number;
-}
 
 /** null: something that it names could not be read, and a finding says so. */
 export function readAction(
@@ -179,21 +160,4 @@ function all(
   const found = named.map(({ id, path }) => one(id, path, sections, context, alsoKnown));
   const known = found.filter((id) => id !== null);
   return known.length === found.length ? [...new Set(known)] : null;
-}
-
-export function entriesOf(section: Section, bench: Bench): ReadonlyMap<Id, unknown> {
-  switch (section) {
-    case 'sources':
-      return bench.sources;
-    case 'instruments':
-      return bench.monitors;
-    case 'loads':
-      return bench.loads;
-    case 'parts':
-      return bench.parts;
-    case 'connectors':
-      return bench.connectors;
-    case 'loops':
-      return bench.loops;
-  }
 }

@@ -1,5 +1,6 @@
 import { laterEntryKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
+import type { DraftLoop } from './draft-loop.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Spot } from './problem.ts';
@@ -15,17 +16,6 @@ export interface Circuit {
   readonly monitors: ReadonlyMap<Id, Monitor>;
   readonly parts: ReadonlyMap<Id, Part>;
   readonly connectors: ReadonlyMap<Id, Connector>;
-}
-
-/** A loop as it is written, before loops are held against each other. */
-export interface DraftLoop {
-  readonly id: Id;
-  readonly path: Path;
-  readonly monitor: Id | null;
-  readonly elements: readonly (Loop['elements'][number] & { readonly at: Path })[];
-  complete: boolean;
-  /** Those that are written, with their place. */
-  readonly pins: ReadonlyMap<Id, { readonly pins: readonly [string, string]; readonly at: Path }>;
 }
 
 export function readLoops(reader: Reader, circuit: Circuit): ReadonlyMap<Id, Loop> {

@@ -2,7 +2,7 @@ import type { OutcomeName } from './finding.ts';
 import { didYouMean } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Outcome, Target } from './procedure.ts';
-import type { ActionReader } from './read-action.ts';
+import type { ActionReader } from './action-reader.ts';
 import type { WrittenId } from './read-sources.ts';
 import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';

@@ -1,8 +1,8 @@
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Id, Place, Side } from './procedure.ts';
-import { entriesOf } from './read-action.ts';
-import type { ActionReader } from './read-action.ts';
+import { entriesOf } from './action-reader.ts';
+import type { ActionReader } from './action-reader.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Path } from './where.ts';
 

@@ -6,7 +6,7 @@ import { didYouMean, nearest } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Step } from './procedure.ts';
 import { readAction } from './read-action.ts';
-import type { Bench } from './read-action.ts';
+import type { Bench } from './action-reader.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';

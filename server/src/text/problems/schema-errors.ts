@@ -2,7 +2,7 @@ import { idPattern, isReserved } from '../../format/ids.ts';
 import { expectedIn, properties, schemaAt, typesOf, wordsOf } from '../../format/walker.ts';
 import type { Schema } from '../../format/walker.ts';
 import type { ValidationError } from '../generated/validators.js';
-import type { EntryRules } from '../check-entry.ts';
+import type { EntryRules } from '../entry-rules.ts';
 import { didYouMean, nearest } from '../nearest.ts';
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';

@@ -1,7 +1,7 @@
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import type { Id, Part } from '../procedure.ts';
-import type { DraftLoop } from '../read-loops.ts';
+import type { DraftLoop } from '../draft-loop.ts';
 import type { Path } from '../where.ts';
 
 interface Use {

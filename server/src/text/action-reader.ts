@@ -1,0 +1,43 @@
+import type { Section } from '../format/procedure.ts';
+import type { Id, Loop } from './procedure.ts';
+import type { Circuit } from './read-loops.ts';
+import type { Reader } from './reader.ts';
+import type { MapNode } from './tree.ts';
+import type { Path } from './where.ts';
+
+/** What steps act on, as far as it could be read. */
+export interface Bench extends Circuit {
+  readonly sources: ReadonlyMap<Id, unknown>;
+  readonly loads: ReadonlyMap<Id, unknown>;
+  readonly loops: ReadonlyMap<Id, Loop>;
+  readonly stepCount: number;
+  /** The index of the step that an item of the written list is. */
+  readonly stepAt: (item: number) => number | null;
+}
+
+/** What an action is read with. */
+export interface ActionReader {
+  readonly reader: Reader;
+  readonly bench: Bench;
+  readonly item: MapNode;
+  readonly path: Path;
+  /** Of this step in the procedure. */
+  readonly index: number;
+}
+
+export function entriesOf(section: Section, bench: Bench): ReadonlyMap<Id, unknown> {
+  switch (section) {
+    case 'sources':
+      return bench.sources;
+    case 'instruments':
+      return bench.monitors;
+    case 'loads':
+      return bench.loads;
+    case 'parts':
+      return bench.parts;
+    case 'connectors':
+      return bench.connectors;
+    case 'loops':
+      return bench.loops;
+  }
+}
