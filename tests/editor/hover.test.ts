@@ -1,0 +1,70 @@
+import { describe, expect, test } from 'vitest';
+import { finish } from '../../server/src/bench/work.ts';
+import { hover } from '../../server/src/editor/hover.ts';
+import { template } from '../../server/src/editor/template.ts';
+import { atCursor } from './opened.ts';
+
+/** What the hover says where `|` is put into the template, in place of `before`. */
+function said(before: string, marked: string): string {
+  expect(template).toContain(before);
+  const { document, position } = atCursor(template.replace(before, marked));
+  const { value: readings } = finish(document.analysis.windows());
+  const { value: order } = finish(document.analysis.order());
+  const contents = hover(document, position, readings, order)?.contents;
+  return contents === undefined ? '' : (contents as { value: string }).value;
+}
+
+describe('the hover', () => {
+  test('of a reading step says the window, bench by bench, and where the width comes from', () => {
+    const text = said('- read: stage-1-loop', '- re|ad: stage-1-loop');
+    expect(text).toContain('**stage-1-loop** reads **1.64..2.81 Ω** (computed)');
+    expect(text).toContain('as built, ignition on: 1.65 Ω to 2.809 Ω, nominal 2.217 Ω');
+    // The stage is 1.7..2.3 Ω, the coupling twice 0.05..0.15 Ω, K30 twice 2..15 mΩ.
+    expect(text).toContain('stage-1 ±0.3 Ω; coil-coupling ±0.1 Ω; K30 ±13 mΩ; control-unit 3 % + 0.1 Ω');
+  });
+
+  test('of a step that takes the last source away says the wait', () => {
+    expect(said('- disconnect: battery', '- discon|nect: battery')).toContain(
+      'battery is off: wait 3 min before hands touch what it feeds',
+    );
+  });
+
+  test('of a wait that is too short says what is still owed', () => {
+    expect(said('- wait: 3 min', '- wait: 1 m|in')).toContain('2 min more is owed by battery');
+  });
+
+  test('of an id says what it is', () => {
+    expect(said('- unplug: K30', '- unplug: K|30')).toContain(
+      'connector, contacts 2..15 mΩ, shorting bar on the end side',
+    );
+    expect(said('feeds: [control-unit]', 'feeds: [control|-unit]')).toContain(
+      'reads 0..10 Ω, beyond it open, error 3 % + 0.1 Ω',
+    );
+    expect(said('else: faulty', 'else: fau|lty')).toContain('stop: The loop is not sound.');
+    expect(said('disconnect: battery', 'disconnect: bat|tery')).toContain(
+      'after it is off wait 3 min (3 min stated)',
+    );
+  });
+
+  test('of a key says what the format says, with an example', () => {
+    const text = said('resistance: 3.0 Ω ± 5 %', 'resist|ance: 3.0 Ω ± 5 %');
+    expect(text).toMatch(/^\*\*resistance\*\*: .{10}/);
+    expect(text).toMatch(/`resistance: .*Ω/);
+  });
+
+  test('of a comment or an empty line says nothing', () => {
+    expect(said('# measured cold', '# meas|ured cold')).toBe('');
+    expect(said('\nsteps:', '|\nsteps:')).toBe('');
+  });
+
+  test('of any place in any text does not throw', () => {
+    for (let at = 0; at < template.length; at += 7) {
+      const cut = template.slice(0, at + 40);
+      const { document, position } = atCursor(`${cut.slice(0, at)}|${cut.slice(at)}`);
+      const { value: readings } = finish(document.analysis.windows());
+      const { value: order } = finish(document.analysis.order());
+      const found = hover(document, position, readings, order);
+      if (found?.range !== undefined) expect(found.range.start.line).toBeLessThanOrEqual(position.line);
+    }
+  });
+});
