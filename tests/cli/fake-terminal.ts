@@ -29,6 +29,7 @@ export function ran(words: readonly string[], input = ''): Ran {
       },
       today: () => '2026-01-31',
       colours: false,
+      server: null,
     },
     words,
   );

@@ -224,6 +224,7 @@ describe('the words after the name', () => {
     [['faults', shipped], 'later version'],
     [['serve', '--draft'], 'takes no --draft'],
     [['serve'], 'needs --stdio'],
+    [['serve', '--stdio'], 'beside this program'],
     [['draft', shipped], 'later version'],
     [['windows', 'a', 'b'], 'one file'],
     [['constructor'], 'no command constructor'],

@@ -1,4 +1,5 @@
 import {
+  besideProgram,
   OutputFailed,
   readStandardInput,
   today,
@@ -20,6 +21,7 @@ const terminal: Terminal = {
   writeFile: writeTextFile,
   today,
   colours: wantsColours(),
+  server: besideProgram('server.cjs'),
 };
 
 function runOrSay(): Exit | 'serving' {

@@ -46,7 +46,10 @@ const commands: Readonly<Record<string, Command>> = {
     run: (terminal, { rest }) =>
       rest.length > 0 ? cannotRun(terminal, 'schema takes no words') : schema(terminal),
   },
-  serve: { options: ['stdio'], run: (terminal, { options }) => serve(terminal, options.stdio === true) },
+  serve: {
+    options: ['stdio'],
+    run: (terminal, { options }) => serve(terminal, options.stdio === true, terminal.server),
+  },
 };
 
 /** Commands that come later: they say so and do nothing. */

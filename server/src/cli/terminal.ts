@@ -9,6 +9,8 @@ export interface Terminal {
   /** Today, `2026-01-31`. */
   readonly today: () => string;
   readonly colours: boolean;
+  /** Where the language server's bundle lies; null: not beside this program. */
+  readonly server: string | null;
 }
 
 export type Paint = ReturnType<typeof pc.createColors>;

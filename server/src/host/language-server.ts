@@ -1,17 +1,10 @@
-import { existsSync, realpathSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { startServer } from '../protocol/server.ts';
 import type { ServerHost } from '../protocol/server.ts';
 import { handbook } from '../rules/handbook.ts';
+import { besideProgram } from './terminal.ts';
 
-/** Serves over standard input and output, for any client of the language server protocol. */
-export function serveStdio(version: string): void {
-  startServer(createConnection(ProposedFeatures.all, process.stdin, process.stdout), hostOf(version));
-}
-
-/** Serves over what the arguments of the process name: the editor starts it with its own channel. */
+/** Serves over what the arguments of the process name: standard input and output, or the editor's own channel. */
 export function serveAsStarted(version: string): void {
   startServer(createConnection(ProposedFeatures.all), hostOf(version));
 }
@@ -35,12 +28,11 @@ function hostOf(version: string): ServerHost {
 
 /** The page of rules lies beside the program; a rule is at its line there. */
 function descriptions(): (rule: string) => string | null {
-  const page = join(dirname(realpathSync(process.argv[1] ?? '.')), 'rules.md');
-  if (!existsSync(page)) return () => null;
-  const address = pathToFileURL(page).href;
+  const page = besideProgram('rules.md');
+  if (page === null) return () => null;
   const { lineOf } = handbook();
   return (rule) => {
     const line = lineOf.get(rule);
-    return line === undefined ? null : `${address}#L${line + 1}`;
+    return line === undefined ? null : `${page}#L${line + 1}`;
   };
 }

@@ -1,4 +1,6 @@
-import { readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { existsSync, readFileSync, realpathSync, writeFileSync, writeSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 
 /** Standard output or error that cannot be written, a full disk for one. */
 export class OutputFailed extends Error {}
@@ -41,4 +43,10 @@ export function today(): string {
 /** Colours only on a terminal, and not where NO_COLOR is set. */
 export function wantsColours(): boolean {
   return process.stdout.isTTY && (process.env.NO_COLOR ?? '') === '';
+}
+
+/** The address of a file that lies beside the running program, links followed; null where there is none. */
+export function besideProgram(name: string): string | null {
+  const path = join(dirname(realpathSync(process.argv[1] ?? '.')), name);
+  return existsSync(path) ? pathToFileURL(path).href : null;
 }

@@ -90,16 +90,14 @@ function nothingWritten(path: Path, schema: Schema | null, hidden: boolean): Pro
   };
 }
 
-const partials = new Map<DefinitionName, z.ZodType>();
-
 /** The keys that passed, parsed. A key with a problem is left out, and what needs it sees that it is not there. */
 function typed<N extends DefinitionName>(name: N, data: unknown, bad: ReadonlySet<string>): Values<N> {
-  const passed = Object.fromEntries(Object.entries(data as object).filter(([key]) => !bad.has(key)));
-  let schema = partials.get(name);
-  if (schema === undefined) {
-    schema = definitions[name].partial();
-    partials.set(name, schema);
+  const shape: Readonly<Record<string, z.ZodType>> = definitions[name].shape;
+  const values: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(data as object)) {
+    if (bad.has(key) || !Object.hasOwn(shape, key)) continue;
+    const parsed = shape[key]?.safeParse(value);
+    if (parsed?.success === true) values[key] = parsed.data;
   }
-  const parsed = schema.safeParse(passed);
-  return (parsed.success ? parsed.data : {}) as Values<N>;
+  return values as Values<N>;
 }
