@@ -164,7 +164,7 @@ describe('on paper', () => {
   test('a step is not divided, and the paper is the one asked for', () => {
     expect(html).toMatch(/\.step \{ break-inside: avoid;/);
     expect(html).toContain('size: A4 portrait');
-    expect(cardHtml(buildCard(input), 'A5')).toContain('size: A5 portrait');
+    expect(cardHtml(buildCard(input), { paper: 'A5' })).toContain('size: A5 portrait');
   });
 
   test('the whole SHA-256, version, date and file are printed', () => {

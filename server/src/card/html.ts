@@ -1,17 +1,30 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { drawLoop } from './drawing.ts';
 import type { Content, Markup } from './escape.ts';
 import { markup, trusted } from './escape.ts';
 import { stepHtml } from './html-step.ts';
 import { noticeHtml, textHtml, wordsHtml } from './html-words.ts';
 import type { CardModel, Fact } from './model.ts';
-import type { Paper } from './style.ts';
+import type { Face, Paper } from './style.ts';
 import { styleOf } from './style.ts';
+
+export interface CardForm {
+  readonly paper?: Paper;
+  readonly face?: Face;
+}
+
+/** Of the one style sheet of the file, for its content security policy: no other style is let in. */
+function hashOf(style: string): string {
+  return btoa(String.fromCharCode(...sha256(utf8ToBytes(style))));
+}
 
 /**
  * The card as one HTML file that needs nothing else: no script, no font, no picture, no address. All text of the model
  * is escaped.
  */
-export function cardHtml(model: CardModel, paper: Paper = 'A4'): string {
+export function cardHtml(model: CardModel, { paper = 'A4', face = 'paper' }: CardForm = {}): string {
+  const style = styleOf({ paper, face, running: model.stamp.running, draft: model.draft });
   const body = [
     model.draft === null ? null : markup`<p class="draft-mark" aria-hidden="true">${model.draft}</p>`,
     headHtml(model),
@@ -29,10 +42,10 @@ export function cardHtml(model: CardModel, paper: Paper = 'A4'): string {
 <html lang="${model.language}">
 <head>
 <meta charset="utf-8" />
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'" />
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'sha256-${hashOf(style)}'" />
 <meta name="viewport" content="width=device-width, initial-scale=1" />
 <title>${model.draft === null ? '' : `${model.draft}: `}${model.title}</title>
-<style>${trusted(styleOf(paper, model.stamp.running, model.draft))}</style>
+<style>${trusted(style)}</style>
 </head>
 <body>
 ${body.map(onLine)}</body>

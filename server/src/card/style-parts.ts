@@ -1,11 +1,11 @@
 /** The steps: number, action and tick box side by side, what is read and where it leads below the action. */
 export const stepStyle = `
-.before { border: 0.3mm solid #000; padding: 2mm 3mm; break-inside: avoid; }
+.before { border: 0.3mm solid var(--ink); padding: 2mm 3mm; break-inside: avoid; }
 .before h3 { margin: 0 0 1mm; }
 .before p + p { margin-top: 1mm; }
-.steps ol { border-bottom: 0.3mm solid #000; border-top: 0.5mm solid #000; }
+.steps ol { border-bottom: 0.3mm solid var(--ink); border-top: 0.5mm solid var(--ink); }
 .steps ol > li:first-child { border-top: 0; }
-.step { break-inside: avoid; border-top: 0.3mm solid #000; padding: 2.5mm 0; }
+.step { break-inside: avoid; border-top: 0.3mm solid var(--ink); padding: 2.5mm 0; }
 .in-step { margin: 0 0 2mm; }
 .row { display: flex; }
 .number { flex: none; width: 15mm; font-size: 23pt; line-height: 1; font-weight: bold; }
@@ -15,23 +15,23 @@ export const stepStyle = `
 .detail { margin-top: 1mm; white-space: pre-line; }
 .from { font-size: 10pt; margin-bottom: 0.8mm; }
 .go .action a { font-size: 18pt; line-height: 1; }
-.conclude .action { border: 0.5mm solid #000; padding: 1.5mm 3mm; }
-.stop .row { border: 0.8mm solid #000; padding: 2.5mm 1.5mm 2.5mm 2.5mm; }
+.conclude .action { border: 0.5mm solid var(--ink); padding: 1.5mm 3mm; }
+.stop .row { border: 0.8mm solid var(--ink); padding: 2.5mm 1.5mm 2.5mm 2.5mm; }
 .stop .number { width: 12.5mm; }
 .blanks { display: flex; gap: 6mm; margin-top: 1mm; }
 .blanks li { display: flex; align-items: flex-end; flex: 1; height: 9mm; }
-.windows { margin-top: 2mm; border: 0.3mm solid #000; }
-.windows th, .windows td { border-right: 0.3mm solid #000; padding: 1mm 2.5mm; }
-.windows thead th { font-size: 10pt; border-bottom: 0.3mm solid #000; padding: 0.6mm 2.5mm; }
-.windows tbody tr + tr > * { border-top: 0.3mm solid #000; }
+.windows { margin-top: 2mm; border: 0.3mm solid var(--ink); }
+.windows th, .windows td { border-right: 0.3mm solid var(--ink); padding: 1mm 2.5mm; }
+.windows thead th { font-size: 10pt; border-bottom: 0.3mm solid var(--ink); padding: 0.6mm 2.5mm; }
+.windows tbody tr + tr > * { border-top: 0.3mm solid var(--ink); }
 .windows tbody th { width: 27%; vertical-align: middle; }
 .windows .window strong { display: block; font-size: 17pt; line-height: 1.2; }
 .windows .remark { font-size: 9.5pt; }
 .windows .blank { width: 25%; }
-.codes { margin-top: 2mm; padding-left: 3mm; border-left: 1.2mm solid #000; }
+.codes { margin-top: 2mm; padding-left: 3mm; border-left: 1.2mm solid var(--ink); }
 .codes .label { font-weight: bold; }
 .ways { margin-top: 2mm; }
-.ways li { display: flex; align-items: flex-start; padding: 1mm 0; border-top: 0.15mm solid #000; break-inside: avoid; }
+.ways li { display: flex; align-items: flex-start; padding: 1mm 0; border-top: 0.15mm solid var(--ink); break-inside: avoid; }
 .ways li:first-child { border-top: 0; }
 .when { flex: 1; }
 .arrow { flex: none; width: 9mm; text-align: center; font-weight: bold; }
@@ -42,7 +42,7 @@ export const stepStyle = `
 .left .label { font-weight: bold; }
 .left ul + .label { margin-top: 1.5mm; }
 .left li { display: flex; margin-top: 0.8mm; }
-.end { border: 0.8mm solid #000; padding: 2.5mm 3mm; margin-top: 5mm; break-inside: avoid; }
+.end { border: 0.8mm solid var(--ink); padding: 2.5mm 3mm; margin-top: 5mm; break-inside: avoid; }
 .end h3 { margin: 0 0 1mm; }
 `;
 
@@ -59,16 +59,16 @@ figure svg { display: block; max-width: 100%; height: auto; }
 .d-pin { font-weight: bold; text-anchor: middle; }
 .d-sign { font-weight: bold; text-anchor: middle; }
 .d-sign { font-size: 6px; }
-.d-live { font-size: 5px; font-weight: bold; text-anchor: middle; fill: #fff; letter-spacing: 0.3px; }
-.d-wire { fill: none; stroke: #000; stroke-width: 0.5; }
-.d-tie { stroke: #000; stroke-width: 0.25; stroke-dasharray: 0.8 0.8; }
-.d-box { fill: #fff; fill-opacity: 1; stroke: #000; stroke-width: 0.4; }
-.d-heavy { fill: #fff; stroke: #000; stroke-width: 0.9; }
-.d-dashed { fill: #fff; stroke: #000; stroke-width: 0.4; stroke-dasharray: 1.4 1; }
-.d-bar { stroke: #000; stroke-width: 1.1; stroke-linecap: round; }
-.d-black { fill: #000; }
-.d-white { fill: #fff; }
-.d-white-line { stroke: #fff; stroke-width: 0.7; stroke-linecap: round; }
+.d-live { font-size: 5px; font-weight: bold; text-anchor: middle; fill: var(--paper); letter-spacing: 0.3px; }
+.d-wire { fill: none; stroke: var(--ink); stroke-width: 0.5; }
+.d-tie { stroke: var(--ink); stroke-width: 0.25; stroke-dasharray: 0.8 0.8; }
+.d-box { fill: var(--paper); fill-opacity: 1; stroke: var(--ink); stroke-width: 0.4; }
+.d-heavy { fill: var(--paper); stroke: var(--ink); stroke-width: 0.9; }
+.d-dashed { fill: var(--paper); stroke: var(--ink); stroke-width: 0.4; stroke-dasharray: 1.4 1; }
+.d-bar { stroke: var(--ink); stroke-width: 1.1; stroke-linecap: round; }
+.d-black { fill: var(--ink); }
+.d-white { fill: var(--paper); }
+.d-white-line { stroke: var(--paper); stroke-width: 0.7; stroke-linecap: round; }
 `;
 
 /** What gives way on A5, where a line holds two thirds as much. The windows and the step numbers do not. */

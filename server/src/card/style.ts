@@ -3,12 +3,23 @@ import { drawingStyle, narrowStyle, stepStyle } from './style-parts.ts';
 
 export type Paper = 'A4' | 'A5';
 
+/** As it is printed, or in the colours of the editor beside whose text it stands. */
+export type Face = 'paper' | 'editor';
+
+export interface StyleOptions {
+  readonly paper: Paper;
+  readonly face: Face;
+  readonly running: string;
+  readonly draft: string | null;
+}
+
 /**
  * The style sheet of a card: black on white, told apart by words, lines and weight, so that a grey copy of a copy says the
  * same. `running` stands at the foot of every page, `draft` at its head and across it.
  */
-export function styleOf(paper: Paper, running: string, draft: string | null): string {
+export function styleOf({ paper, face, running, draft }: StyleOptions): string {
   return (
+    (face === 'editor' ? editorColours : paperColours) +
     pageStyle(paper, running, draft) +
     textStyle +
     stepStyle +
@@ -37,15 +48,32 @@ function pageStyle(paper: Paper, running: string, draft: string | null): string 
 /** Plain upright faces with clear figures that are on nearly every machine. */
 const fonts = `Arial, "Liberation Sans", Helvetica, "Noto Sans", "DejaVu Sans", sans-serif`;
 
+const paperColours = `
+:root { --ink: #000; --paper: #fff; --shade: #ccc; --faint: rgba(0, 0, 0, 0.13); --grave: #000; --face: ${fonts}; }
+`;
+
+/** The editor sets these variables on its pages, light, dark and of high contrast. */
+const editorColours = `
+:root {
+  --ink: var(--vscode-editor-foreground, #000);
+  --paper: var(--vscode-editor-background, #fff);
+  --shade: var(--vscode-editor-inactiveSelectionBackground, #ccc);
+  --faint: color-mix(in srgb, var(--vscode-editor-foreground, #000) 13%, transparent);
+  --grave: var(--vscode-editorError-foreground, #000);
+  --face: var(--vscode-font-family, ${fonts});
+}
+html { color-scheme: light dark; }
+`;
+
 const textStyle = `
 * { box-sizing: border-box; }
-html { font: 11.5pt/1.32 ${fonts}; color: #000; background: #fff; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+html { font: 11.5pt/1.32 var(--face); color: var(--ink); background: var(--paper); -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 body { margin: 0; overflow-wrap: anywhere; }
 @media screen { body { max-width: 186mm; margin: 8mm auto; padding: 0 4mm; } }
 h1, h2, h3, p, ul, ol, dl, dd, figure { margin: 0; padding: 0; }
 ul, ol { list-style: none; }
 h1 { font-size: 21pt; line-height: 1.15; margin: 0.5mm 0 3mm; }
-h2 { font-size: 15pt; line-height: 1.2; margin: 7mm 0 2.5mm; padding-bottom: 1mm; border-bottom: 0.6mm solid #000; }
+h2 { font-size: 15pt; line-height: 1.2; margin: 7mm 0 2.5mm; padding-bottom: 1mm; border-bottom: 0.6mm solid var(--ink); }
 h3 { font-size: 13pt; line-height: 1.25; margin: 5mm 0 2mm; }
 h1, h2, h3 { break-after: avoid; break-inside: avoid; }
 .amount { white-space: nowrap; }
@@ -61,29 +89,29 @@ td { vertical-align: top; }
 .facts th { width: 27mm; padding: 0.5mm 3mm 0.5mm 0; }
 .facts td { padding: 0.5mm 0; font-weight: bold; white-space: pre-line; }
 .rows { margin-top: 2mm; }
-.rows th { width: 46mm; padding: 1mm 3mm 1mm 0; border-top: 0.2mm solid #000; }
-.rows td { padding: 1mm 0; border-top: 0.2mm solid #000; }
+.rows th { width: 46mm; padding: 1mm 3mm 1mm 0; border-top: 0.2mm solid var(--ink); }
+.rows td { padding: 1mm 0; border-top: 0.2mm solid var(--ink); }
 .rows tr { break-inside: avoid; }
-.box { display: block; width: 9mm; height: 9mm; border: 0.6mm solid #000; background: #fff; margin: 0 0 0 auto; }
+.box { display: block; width: 9mm; height: 9mm; border: 0.6mm solid var(--ink); background: var(--paper); margin: 0 0 0 auto; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-.small-box { flex: none; width: 4.2mm; height: 4.2mm; border: 0.35mm solid #000; background: #fff; margin: 0.5mm 2.4mm 0 0; }
-.draft-banner { font-size: 15pt; font-weight: bold; border: 0.8mm solid #000; padding: 1mm 3mm; margin-bottom: 4mm; text-align: center; }
+.small-box { flex: none; width: 4.2mm; height: 4.2mm; border: 0.35mm solid var(--ink); background: var(--paper); margin: 0.5mm 2.4mm 0 0; }
+.draft-banner { font-size: 15pt; font-weight: bold; border: 0.8mm solid var(--ink); padding: 1mm 3mm; margin-bottom: 4mm; text-align: center; }
 @media print { .draft-banner { display: none; } }
-.draft-mark { position: fixed; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-size: 44pt; font-weight: bold; line-height: 1; color: rgba(0, 0, 0, 0.13); transform: rotate(-35deg); pointer-events: none; }
-.notice { display: flex; border: 0.7mm solid #000; break-inside: avoid; }
-.notice .signal { flex: none; width: 45mm; white-space: nowrap; overflow-wrap: normal; display: flex; align-items: center; gap: 2mm; padding: 1.5mm 2.5mm; font-size: 14pt; line-height: 1.1; border-right: 0.7mm solid #000; }
+.draft-mark { position: fixed; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-size: 44pt; font-weight: bold; line-height: 1; color: var(--faint); transform: rotate(-35deg); pointer-events: none; }
+.notice { display: flex; border: 0.7mm solid var(--ink); break-inside: avoid; }
+.notice .signal { flex: none; width: 45mm; white-space: nowrap; overflow-wrap: normal; display: flex; align-items: center; gap: 2mm; padding: 1.5mm 2.5mm; font-size: 14pt; line-height: 1.1; border-right: 0.7mm solid var(--ink); }
 .notice .said { flex: 1; padding: 1.5mm 3mm; white-space: pre-line; font-weight: bold; }
 .notice.note { border-width: 0.3mm; }
 .notice.note .signal { border-right-width: 0.3mm; }
 .notice.note .said { font-weight: normal; }
-.notice.danger { border-width: 1mm; }
-.notice.danger .signal { background: #000; color: #fff; }
-.notice.warning .signal { background: #ccc; }
+.notice.danger { border-width: 1mm; border-color: var(--grave); }
+.notice.danger .signal { background: var(--grave); color: var(--paper); border-color: var(--grave); }
+.notice.warning .signal { background: var(--shade); }
 .alert { flex: none; }
-.alert-field { fill: #000; }
-.alert-mark { fill: #fff; }
-.danger .alert-field { fill: #fff; }
-.danger .alert-mark { fill: #000; }
+.alert-field { fill: var(--ink); }
+.alert-mark { fill: var(--paper); }
+.danger .alert-field { fill: var(--paper); }
+.danger .alert-mark { fill: var(--ink); }
 .panel { margin-top: 4mm; }
 .panel .said { font-weight: normal; }
 .panel .said p:first-child { font-weight: bold; }
@@ -91,8 +119,8 @@ td { vertical-align: top; }
 .job { margin-top: 5mm; break-inside: avoid; }
 .job ul { display: flex; flex-wrap: wrap; gap: 6mm; }
 .job li { display: flex; align-items: flex-end; flex: 1 1 calc(50% - 3mm); height: 9mm; }
-.line { flex: 1; min-width: 18mm; border-bottom: 0.3mm solid #000; margin-left: 2mm; }
-.needs dl > div { display: grid; grid-template-columns: 46mm 1fr; padding: 1.2mm 0; border-top: 0.2mm solid #000; break-inside: avoid; }
+.line { flex: 1; min-width: 18mm; border-bottom: 0.3mm solid var(--ink); margin-left: 2mm; }
+.needs dl > div { display: grid; grid-template-columns: 46mm 1fr; padding: 1.2mm 0; border-top: 0.2mm solid var(--ink); break-inside: avoid; }
 .needs dl > div:first-child { border-top: 0; }
 .needs dt { grid-column: 1; grid-row: 1 / span 30; padding-right: 3mm; }
 .needs dd { display: flex; grid-column: 2; }
