@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Locator } from 'playwright-core';
+import type { Frame, Locator, Page } from 'playwright-core';
 import type { Workbench } from './workbench.ts';
 
 /*
@@ -118,12 +118,10 @@ export function onDisk({ folder }: Workbench, name: string): string {
   return existsSync(path) ? readFileSync(path, 'utf8') : '';
 }
 
-/** The texts of all previews: each stands in a frame within a frame. */
-export async function previews({ page }: Workbench): Promise<readonly string[]> {
+/** The texts of all previews. */
+export async function previews({ page }: Pick<Workbench, 'page'>): Promise<readonly string[]> {
   const texts: string[] = [];
-  for (const frame of page.frames()) {
-    const outer = frame.parentFrame();
-    if (outer === null || outer === page.mainFrame()) continue;
+  for (const frame of previewFrames(page)) {
     // A frame may go while it is looked at.
     const text = await frame
       .locator('body')
@@ -132,4 +130,12 @@ export async function previews({ page }: Workbench): Promise<readonly string[]> 
     if (text.trim() !== '') texts.push(text);
   }
   return texts;
+}
+
+/** A preview stands in a frame within a frame. */
+export function previewFrames(page: Page): readonly Frame[] {
+  return page.frames().filter((frame) => {
+    const outer = frame.parentFrame();
+    return outer !== null && outer !== page.mainFrame();
+  });
 }

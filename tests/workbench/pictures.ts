@@ -25,7 +25,7 @@ export async function takePictures(
 }
 
 /** The editor follows the system, and the browser says what the system has. */
-async function wear(page: Page, theme: Theme): Promise<void> {
+export async function wear(page: Page, theme: Theme): Promise<void> {
   await page.emulateMedia({ colorScheme: theme });
   await page.locator(marks[theme]).waitFor();
 }

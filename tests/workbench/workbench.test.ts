@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { contrasts } from './contrast.ts';
 import { missing, packed, shipped } from './paths.ts';
 import {
   boxText,
@@ -10,13 +11,14 @@ import {
   linesOnScreen,
   onDisk,
   openFile,
+  previewFrames,
   previews,
   problems,
   runCommand,
   saveFile,
   see,
 } from './person.ts';
-import { takeFailure, takePictures } from './pictures.ts';
+import { takeFailure, takePictures, wear } from './pictures.ts';
 import type { PrintedFinding } from './program.ts';
 import { firstFinding, printedWindows } from './program.ts';
 import type { Workbench } from './workbench.ts';
@@ -39,6 +41,7 @@ const files = {
   'delete.procedure.yaml': text,
   'mend.procedure.yaml': unsafeText,
   'card.procedure.yaml': text,
+  'read.procedure.yaml': text,
   'export.procedure.yaml': text,
   'draft.procedure.yaml': unsafeText,
 };
@@ -134,6 +137,8 @@ function specs(): void {
         .locator('.monaco-hover:visible')
         .filter({ hasText: beginning(touch.message) });
       await hover.first().waitFor();
+      // The name of the rule leads to what it means.
+      await hover.getByRole('link', { name: 'live-touch' }).first().waitFor();
       await takePictures(workbench, 'error');
     },
   );
@@ -176,6 +181,25 @@ function specs(): void {
     );
     for (const { printed } of printedWindows(text)) expect(cards.join(' ')).toContain(printed);
     await takePictures(workbench, 'card');
+  });
+
+  spec('can read every word of the card, in the dark theme and in the light one', async () => {
+    await openFile(workbench, 'read.procedure.yaml');
+    await runCommand(workbench, 'Ohmwright: Open Card to the Side');
+    for (const theme of ['dark', 'light'] as const) {
+      await wear(workbench.page, theme);
+      const weakest = await see(
+        workbench,
+        `text of at least 4.5 : 1 (WCAG 2.1, 1.4.3, level AA) in the ${theme} theme`,
+        async () => (await Promise.all(previewFrames(workbench.page).map(contrasts))).flat(),
+        (seen) => seen.length > 50 && seen.every(({ ratio }) => ratio >= 4.5),
+        10,
+      );
+      expect(weakest.map(({ text }) => text)).toContain(title);
+    }
+    for (const frame of previewFrames(workbench.page))
+      await frame.locator('figure').first().scrollIntoViewIfNeeded();
+    await takePictures(workbench, 'drawing');
   });
 
   spec('sees that a card is only a draft while there are errors', async () => {
