@@ -1,11 +1,16 @@
 import { defineConfig } from 'vitest/config';
 
-const report = process.env.OHMWRIGHT_TEST_REPORT;
+// A folder for what the tests came to, for programs to read.
+const reports = process.env.OHMWRIGHT_TEST_REPORTS;
 
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    // The real editor has the machine for itself: `npm run test:workbench`.
+    exclude: ['tests/workbench/**'],
     testTimeout: 120_000,
-    ...(report === undefined ? {} : { reporters: ['default', ['json', { outputFile: report }]] }),
+    ...(reports === undefined
+      ? {}
+      : { reporters: ['default', ['json', { outputFile: `${reports}/unit.json` }]] }),
   },
 });

@@ -87,6 +87,16 @@ describe('steps', () => {
     }
   });
 
+  test('also behind steps that stand there already, wherever the list is indented', () => {
+    const before = '- ignition: on\n- fit: bench-lamp\n  at: K30.monitor\n';
+    const indented = before.replace(/^/gm, '  ').trimEnd();
+    expect(labels(`${circuit}steps:\n${indented}\n  - |`)).toContain('unplug');
+    expect(labels(`${circuit}steps:\n${indented}\n  - fit: x\n    |`)).toContain('at');
+    expect(labels(`${circuit}steps:\n${indented}\n  - wait: 3 |`)).toEqual(['min', 's']);
+    expect(labels(`${circuit}steps:\n${before}- |`)).toContain('unplug');
+    expect(labels(`${circuit}steps:\n${before}- read: stage-1-loop\n  |`)).toContain('outcomes');
+  });
+
   test('the other keys of the verb', () => {
     const found = labels(`${circuit}steps:\n  - fit: bench-lamp\n    |`);
     expect(found).toEqual(expect.arrayContaining(['at', 'loop', 'note', 'warning']));

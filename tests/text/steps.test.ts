@@ -272,3 +272,12 @@ describe('headings alone', () => {
     expect(findings.map(({ rule, at }) => [rule, at.path])).toEqual([['missing-key', ['steps']]]);
   });
 });
+
+describe('a place in a list that was written without brackets', () => {
+  test('is the value itself', () => {
+    const text = `${good.split('steps:\n')[0] ?? ''}steps:\n  - inspect: Look.\n    at: K30\n`;
+    const { range } = readProcedure({ id: 'a', text });
+    const { from, to } = range({ file: 'a', path: ['steps', 0, 'at', 0], part: 'value' });
+    expect(text.slice(from, to)).toBe('K30');
+  });
+});

@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
-const report = process.env.OHMWRIGHT_TEST_REPORT;
+// A folder for what the tests came to, for programs to read.
+const reports = process.env.OHMWRIGHT_TEST_REPORTS;
 
 // eslint-disable-next-line no-restricted-syntax -- vitest reads the default export
 export default defineConfig({
@@ -10,6 +11,8 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     retry: 0,
-    ...(report === undefined ? {} : { reporters: ['default', ['json', { outputFile: report }]] }),
+    ...(reports === undefined
+      ? {}
+      : { reporters: ['default', ['json', { outputFile: `${reports}/workbench.json` }]] }),
   },
 });

@@ -10,8 +10,8 @@ export interface Issue {
   readonly message: string;
   /** What it is about: one finding stands for one rule, step and subject. */
   readonly subject?: string;
-  /** The key in the step that is underlined; its verb where absent. */
-  readonly underline?: string;
+  /** What is underlined in the step, from its keys on; its verb where absent. */
+  readonly underline?: Path;
   /** A place of its own, for what is not about a step. */
   readonly place?: { readonly path: Path; readonly part: 'key' | 'value' };
   readonly related?: readonly Related[];

@@ -1,9 +1,10 @@
 import type { Id, Place, Step } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
 
-/** Hands on something: a connector, part or monitor, with the key of the step that names it. */
+/** Hands on something: a connector, part or monitor, with the place in the step that names it. */
 export interface Touch {
   readonly id: Id;
-  readonly key: string;
+  readonly place: Path;
 }
 
 /**
@@ -14,18 +15,18 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return [{ id: step.connector, key: step.verb }];
+      return [{ id: step.connector, place: [step.verb] }];
     case 'fit':
-      return [{ id: step.at.connector, key: 'at' }];
+      return [{ id: step.at.connector, place: ['at'] }];
     case 'remove':
       return leaving(step.load, placeOf, 'remove');
     case 'move':
-      return [...leaving(step.load, placeOf, 'move'), { id: step.to.connector, key: 'to' }];
+      return [...leaving(step.load, placeOf, 'move'), { id: step.to.connector, place: ['to'] }];
     case 'replace':
-      return step.what.map((id) => ({ id, key: 'replace' }));
+      return step.what.map((id, index) => ({ id, place: ['replace', index] }));
     case 'do':
     case 'inspect':
-      return step.at.map((id) => ({ id, key: 'at' }));
+      return step.at.map((id, index) => ({ id, place: ['at', index] }));
     default:
       return [];
   }
@@ -33,5 +34,5 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
 
 function leaving(load: Id, placeOf: (load: Id) => Place | undefined, key: string): readonly Touch[] {
   const place = placeOf(load);
-  return place === undefined ? [] : [{ id: place.connector, key }];
+  return place === undefined ? [] : [{ id: place.connector, place: [key] }];
 }

@@ -53,6 +53,8 @@ figure { break-inside: avoid; width: 90mm; max-width: 100%; }
 figure h3 { margin: 1mm 0 1.5mm; }
 figure svg { display: block; max-width: 100%; height: auto; }
 
+figure svg text { fill: var(--ink); }
+figure svg .d-live { fill: var(--paper); }
 .d-line { font-size: 3.4px; }
 .d-name { font-size: 4.2px; font-weight: bold; }
 .d-side { font-size: 2.9px; text-anchor: middle; }

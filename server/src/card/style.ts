@@ -57,12 +57,14 @@ const editorColours = `
 :root {
   --ink: var(--vscode-editor-foreground, #000);
   --paper: var(--vscode-editor-background, #fff);
-  --shade: var(--vscode-editor-inactiveSelectionBackground, #ccc);
+  --shade: color-mix(in srgb, var(--vscode-editor-foreground, #000) 22%, var(--vscode-editor-background, #fff));
   --faint: color-mix(in srgb, var(--vscode-editor-foreground, #000) 13%, transparent);
   --grave: var(--vscode-editorError-foreground, #000);
   --face: var(--vscode-font-family, ${fonts});
 }
 html { color-scheme: light dark; }
+.notice .signal.signal { width: auto; min-width: 26mm; font-size: 12pt; }
+.draft-mark.draft-mark { font-size: min(44pt, 8vw); }
 `;
 
 const textStyle = `
@@ -97,7 +99,7 @@ td { vertical-align: top; }
 .small-box { flex: none; width: 4.2mm; height: 4.2mm; border: 0.35mm solid var(--ink); background: var(--paper); margin: 0.5mm 2.4mm 0 0; }
 .draft-banner { font-size: 15pt; font-weight: bold; border: 0.8mm solid var(--ink); padding: 1mm 3mm; margin-bottom: 4mm; text-align: center; }
 @media print { .draft-banner { display: none; } }
-.draft-mark { position: fixed; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-size: 44pt; font-weight: bold; line-height: 1; color: var(--faint); transform: rotate(-35deg); pointer-events: none; }
+.draft-mark { position: fixed; white-space: nowrap; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-size: 44pt; font-weight: bold; line-height: 1; color: var(--faint); transform: rotate(-35deg); pointer-events: none; }
 .notice { display: flex; border: 0.7mm solid var(--ink); break-inside: avoid; }
 .notice .signal { flex: none; width: 45mm; white-space: nowrap; overflow-wrap: normal; display: flex; align-items: center; gap: 2mm; padding: 1.5mm 2.5mm; font-size: 14pt; line-height: 1.1; border-right: 0.7mm solid var(--ink); }
 .notice .said { flex: 1; padding: 1.5mm 3mm; white-space: pre-line; font-weight: bold; }

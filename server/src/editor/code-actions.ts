@@ -19,9 +19,16 @@ export function* codeActions(
   for (const diagnostic of wanted) {
     const finding = findings.find(({ key }) => key === keyOf(diagnostic));
     const fix = finding === undefined ? null : yield* fixFor(document.analysis, finding);
-    if (fix !== null) actions.push(actionFor(document, diagnostic, fix));
+    if (fix !== null) add(actions, actionFor(document, diagnostic, fix));
   }
   return actions;
+}
+
+/** One edit that mends several diagnostics is offered once. */
+function add(actions: CodeAction[], action: CodeAction): void {
+  const same = actions.find(({ edit }) => JSON.stringify(edit) === JSON.stringify(action.edit));
+  if (same === undefined) actions.push(action);
+  else same.diagnostics = [...(same.diagnostics ?? []), ...(action.diagnostics ?? [])];
 }
 
 function actionFor(document: EditorDocument, diagnostic: Diagnostic, { title, edits }: Fix): CodeAction {

@@ -1,6 +1,6 @@
 /** A new procedure: complete, and without a finding, so that a writer starts from something that holds. */
-export const template = `format: 1
-title: New procedure
+export const template = `title: New procedure
+format: 1
 applies-to: which vehicle or rig
 revision: A
 purpose: What is found out, or done.

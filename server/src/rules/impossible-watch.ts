@@ -64,7 +64,7 @@ function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step:
         step.load,
         `${step.load} needs the mating face of ${id}, which is ${state}: unplug it first.`,
       ),
-      underline: step.verb === 'fit' ? 'at' : 'to',
+      underline: [step.verb === 'fit' ? 'at' : 'to'],
     },
   ];
 }

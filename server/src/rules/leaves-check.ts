@@ -20,7 +20,7 @@ function leavesWithoutNeed(context: Context): readonly Seen[] {
         issue: {
           rule: 'leaves-too-much',
           subject: name,
-          underline: 'leaves',
+          underline: ['leaves', step.leaves.indexOf(name)],
           message: `\`leaves\` names ${name}, but no path leaves it here: take it out.`,
         },
       }));

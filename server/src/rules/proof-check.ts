@@ -73,12 +73,12 @@ function stepsInNoCircuit({ procedure, graph, circuits }: Context): readonly See
   return graph.steps.flatMap((step, index) =>
     touchesOf(step, () => undefined)
       .filter(({ id }) => isHardware(procedure, id) && circuits.holding(id).length === 0)
-      .map(({ id, key }): Seen => ({
+      .map(({ id, place }): Seen => ({
         index,
         issue: {
           rule: 'in-no-circuit',
           subject: id,
-          underline: key,
+          underline: place,
           message: `${id} stands in no loop, so nothing is known of what it carries: put it in the path of its loop.`,
         },
       })),

@@ -62,8 +62,8 @@ function placeOf({ procedure, graph }: Naming, issue: Issue, index: number | nul
   if (issue.place !== undefined) return { file, ...issue.place };
   const step = index === null ? undefined : graph.steps[index];
   if (step === undefined) return { file, path: ['steps'], part: 'key' };
-  const key = issue.underline ?? step.verb;
-  return { file, path: [...step.path, key], part: key === 'outcomes' ? 'key' : 'value' };
+  const below = issue.underline ?? [step.verb];
+  return { file, path: [...step.path, ...below], part: below[0] === 'outcomes' ? 'key' : 'value' };
 }
 
 /** One finding for one rule, step and subject: the gravest, then the one with the shortest path. */

@@ -15,7 +15,7 @@ function uncovered(context: Context): readonly Seen[] {
     if (missing.length === 0) return [];
     const names = missing.map((name) => `\`${name}\``);
     const message = `No outcome covers ${listed(names)}: say where to go then, or add \`else\`.`;
-    return [{ index, issue: { rule: 'uncovered', underline: 'outcomes', message } }];
+    return [{ index, issue: { rule: 'uncovered', underline: ['outcomes'], message } }];
   });
 }
 

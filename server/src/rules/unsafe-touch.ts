@@ -102,8 +102,8 @@ function liveTouch(
   return {
     rule: 'live-touch',
     subject: touch.id,
-    underline: touch.key,
-    message: `Hands on ${touch.id} while ${listed(live)} can still fire: ${whatIsOn(state.clock.power, sources)}. Needed before: ${listed(needed)}.`,
+    underline: touch.place,
+    message: `Hands on ${subjectOf(touch, live, 'can still fire')}: ${whatIsOn(state.clock.power, sources)}. Needed before: ${listed(needed)}.`,
   };
 }
 
@@ -121,11 +121,19 @@ function shortWait(
   return {
     rule: 'short-wait',
     subject: touch.id,
-    underline: touch.key,
+    underline: touch.place,
     message:
-      `Hands on ${touch.id} while ${listed(live)} can still be charged: ` +
+      `Hands on ${subjectOf(touch, live, 'can still be charged')}: ` +
       `after ${listed(sources)} is off the wait is ${whole}, ${rest}.`,
   };
+}
+
+/** `K30 while stage-1 can still fire`, or of the stage itself `stage-1, which can still fire`. */
+function subjectOf({ id }: Touch, live: readonly Id[], what: string): string {
+  const others = live.filter((stage) => stage !== id);
+  if (others.length === 0) return `${id}, which ${what}`;
+  const own = others.length < live.length ? [id] : [];
+  return `${id} while ${listed([...own, ...others])} ${what}`;
 }
 
 function stages(groups: readonly Group[], concerned: readonly Circuit[]): readonly Id[] {

@@ -8,6 +8,7 @@ import type { Edge } from '../bench/graph.ts';
 import { pathInWords, traceOf } from '../bench/trace.ts';
 import type { OutcomeName, ReadingClass, Related } from '../text/finding.ts';
 import type { Id } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
 import { shownInWords } from '../readings/shown-in-words.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
@@ -97,7 +98,7 @@ function expectExcludesGood(context: Context): readonly Seen[] {
     const message =
       `\`expect\` leaves out readings of a sound ${reading.loop.id}, which shows ${shownInWords(excluded.indication)} ` +
       `when ${benchInWords(excluded.arrival.state)}: a good circuit would be judged faulty.`;
-    return seen(context, reading, 'expect-excludes-good', message, [excluded], 'expect');
+    return seen(context, reading, 'expect-excludes-good', message, [excluded], ['expect']);
   });
 }
 
@@ -146,7 +147,7 @@ function seen(
   rule: string,
   message: string,
   sides: readonly Side[],
-  underline = 'read',
+  underline: Path = ['read'],
 ): Seen {
   const { procedure, graph } = context;
   const related = sides.flatMap((side): Related[] => {

@@ -88,22 +88,20 @@ function columnOnBlankLine(above: readonly (Line | null)[], typed: number): numb
 }
 
 function blockPath(above: readonly (Line | null)[], dash: number | null, column: number): readonly string[] {
-  const path: string[] = [];
-  // A list may stand as far to the left as the key above it.
-  let limit = column;
-  if (dash !== null) {
-    path.unshift(item);
-    limit = dash + 0.5;
-  }
+  const path: string[] = dash === null ? [] : [item];
+  // A key above is further to the left; above an item it may stand as far to the left as the dash.
+  let [keysLeftOf, dashesLeftOf] = dash === null ? [column, column] : [dash + 1, dash];
   for (const line of above.toReversed()) {
     if (line === null) continue;
-    if (line.key !== null && line.column < limit) {
+    if (line.key !== null && line.column < keysLeftOf && (line.dash === null || line.dash < dashesLeftOf)) {
       path.unshift(line.key);
-      limit = line.column;
+      keysLeftOf = line.column;
+      dashesLeftOf = line.column;
     }
-    if (line.dash !== null && line.dash < limit && line.column >= limit) {
+    if (line.dash !== null && line.dash < dashesLeftOf && line.column >= keysLeftOf) {
       path.unshift(item);
-      limit = line.dash + 0.5;
+      keysLeftOf = line.dash + 1;
+      dashesLeftOf = line.dash;
     }
   }
   return path;

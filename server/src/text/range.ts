@@ -19,7 +19,7 @@ export function rangeOf(
   let entry: Entry | null = null;
   let item: Node | null = null;
   for (const step of where.path) {
-    const below = child(node, step);
+    const below = child(node, step) ?? onlyOne(node, step);
     // What is not there is shown at the nearest thing above it.
     if (below === undefined) return oneLine(text, keyRange(entry, item, root, text));
     entry = typeof step === 'string' ? (entryOf(node, step) ?? null) : null;
@@ -37,6 +37,11 @@ export function rangeOf(
   }
   if (node.range.from === node.range.to && entry !== null) return oneLine(text, entry.keyRange);
   return oneLine(text, node.range);
+}
+
+/** Where a list is admitted, one value may stand without brackets: it is the first item. */
+function onlyOne(node: Node | undefined, step: string | number): Node | undefined {
+  return step === 0 && node?.kind === 'scalar' ? node : undefined;
 }
 
 /** The key of an entry; of a list item its verb or first key; of the file its first key. */

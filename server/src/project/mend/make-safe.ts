@@ -171,5 +171,5 @@ function givenBack({ ignitionIsOn, connected }: Missing): readonly NewStep[] {
 }
 
 function named(steps: readonly NewStep[]): string {
-  return listed(steps.map(({ line }) => `\`${line}\``));
+  return listed(steps.map(({ line }) => line));
 }
