@@ -57,7 +57,7 @@ const editorColours = `
 :root {
   --ink: var(--vscode-editor-foreground, #000);
   --paper: var(--vscode-editor-background, #fff);
-  --shade: color-mix(in srgb, var(--vscode-editor-foreground, #000) 22%, var(--vscode-editor-background, #fff));
+  --shade: var(--vscode-inputValidation-warningBackground, #ccc);
   --faint: color-mix(in srgb, var(--vscode-editor-foreground, #000) 13%, transparent);
   --grave: var(--vscode-editorError-foreground, #000);
   --face: var(--vscode-font-family, ${fonts});
