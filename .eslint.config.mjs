@@ -8,9 +8,15 @@ export default tseslint.config(
     languageOptions: { parserOptions: { project: './tsconfig.json' } },
     rules: {
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
-      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
       '@typescript-eslint/consistent-type-imports': 'error',
-      'no-restricted-syntax': ['error', { selector: 'ExportDefaultDeclaration', message: 'No default exports.' }],
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'ExportDefaultDeclaration', message: 'No default exports.' },
+      ],
       'max-lines': ['error', { max: 400, skipBlankLines: true, skipComments: true }],
     },
   },
