@@ -20,7 +20,11 @@ describe('the bundled program', () => {
     try {
       copyFileSync(bundle, join(folder, 'cli.mjs'));
       copyFileSync(shipped, join(folder, 'a.procedure.yaml'));
-      const check = spawnSync(process.execPath, ['cli.mjs', 'check', '.'], { cwd: folder, encoding: 'utf8' });
+      const check = spawnSync(process.execPath, ['cli.mjs', 'check', '.'], {
+        cwd: folder,
+        encoding: 'utf8',
+        env: { ...process.env, CI: 'true' },
+      });
       expect([check.status, check.stdout, check.stderr]).toEqual([0, '1 file checked, no findings.\n', '']);
       const card = spawnSync(process.execPath, ['cli.mjs', 'card', 'a.procedure.yaml', '-o', 'card.html'], {
         cwd: folder,

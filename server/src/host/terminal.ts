@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, realpathSync, writeFileSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { isatty } from 'node:tty';
 import { pathToFileURL } from 'node:url';
 
 /** Standard output or error that cannot be written, a full disk for one. */
@@ -42,7 +43,7 @@ export function today(): string {
 
 /** Colours only on a terminal, and not where NO_COLOR is set. */
 export function wantsColours(): boolean {
-  return process.stdout.isTTY && (process.env.NO_COLOR ?? '') === '';
+  return isatty(1) && (process.env.NO_COLOR ?? '') === '';
 }
 
 /** The address of a file that lies beside the running program, links followed; null where there is none. */
