@@ -20,21 +20,32 @@ export function isOff(power: Power, source: Id): boolean {
  */
 export function switching(power: Power, step: Step, watched: readonly Id[]): readonly Power[] {
   switch (step.verb) {
-    case 'ignition': {
-      const off: Power = { ...power, ignitionOn: false };
-      const on: Power = { ...power, ignitionOn: true };
-      if (step.to === 'cycle') return [off, on];
-      return [step.to === 'on' ? on : off];
-    }
+    case 'ignition':
+      if (step.to === 'cycle') return [withIgnition(power, false), withIgnition(power, true)];
+      return [withIgnition(power, step.to === 'on')];
     case 'disconnect':
-      if (!watched.includes(step.source)) return [];
-      return [{ ...power, disconnected: [...new Set([...power.disconnected, step.source])].sort() }];
     case 'reconnect':
-      if (!watched.includes(step.source)) return [];
-      return [{ ...power, disconnected: power.disconnected.filter((id) => id !== step.source) }];
+      return watched.includes(step.source)
+        ? [withSource(power, step.source, step.verb === 'reconnect')]
+        : unswitched;
     default:
-      return [];
+      return unswitched;
   }
+}
+
+const unswitched: readonly Power[] = [];
+
+function withIgnition(power: Power, ignitionOn: boolean): Power {
+  return power.ignitionOn === ignitionOn ? power : { ...power, ignitionOn };
+}
+
+function withSource(power: Power, source: Id, connected: boolean): Power {
+  const { disconnected } = power;
+  if (disconnected.includes(source) !== connected) return power;
+  return {
+    ...power,
+    disconnected: connected ? disconnected.filter((id) => id !== source) : [...disconnected, source].sort(),
+  };
 }
 
 /** The state of the power after a step; the same object where the step does not switch it. */

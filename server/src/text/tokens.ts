@@ -13,7 +13,7 @@ export interface Brackets {
 }
 
 export interface Walked {
-  /** The tokens of all levels, in the order of the file. */
+  /** The tokens of all levels that say something, in the order of the file: blanks and line breaks are left out. */
   readonly tokens: readonly Token[];
   readonly brackets: readonly Brackets[];
   /** Where collections are nested too deeply to be composed, or null. */
@@ -28,8 +28,16 @@ interface Below {
   readonly offset?: number;
   readonly source?: unknown;
   readonly start?: unknown;
+  readonly items?: unknown;
+  readonly props?: unknown;
+  readonly key?: unknown;
+  readonly sep?: unknown;
+  readonly value?: unknown;
   readonly end?: unknown;
 }
+
+/** Between other tokens, in great number, and of no meaning here. */
+const silent: ReadonlySet<string> = new Set(['space', 'newline', 'map-value-ind', 'seq-item-ind', 'comma']);
 
 /** Walks all tokens without recursion: brackets may be nested without end. */
 export function walk(roots: readonly CST.Token[]): Walked {
@@ -38,21 +46,31 @@ export function walk(roots: readonly CST.Token[]): Walked {
   let tooDeep: number | null = null;
   const waiting: object[] = [...roots].reverse();
   const depths: number[] = roots.map(() => 0);
+  const wait = (below: unknown, depth: number): void => {
+    if (typeof below !== 'object' || below === null || (Array.isArray(below) && below.length === 0)) return;
+    waiting.push(below);
+    depths.push(depth);
+  };
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     let depth = depths.pop() ?? 0;
-    if (!Array.isArray(next)) {
-      const token = next as Below;
-      if (typeof token.source === 'string' && typeof token.offset === 'number') tokens.push(next as Token);
-      const { type } = token;
-      if (type === 'flow-collection') brackets.push(bracketsOf(next as CST.FlowCollection));
-      if (type === 'flow-collection' || type === 'block-map' || type === 'block-seq') depth += 1;
-      if (depth > deepest) tooDeep ??= token.offset ?? 0;
+    if (Array.isArray(next)) {
+      for (const below of next as unknown[]) wait(below, depth);
+      continue;
     }
-    for (const value of Object.values(next) as unknown[]) {
-      if (typeof value !== 'object' || value === null) continue;
-      waiting.push(value);
-      depths.push(depth);
-    }
+    const token = next as Below;
+    const { type = '' } = token;
+    if (silent.has(type)) continue;
+    if (typeof token.source === 'string' && typeof token.offset === 'number') tokens.push(next as Token);
+    if (type === 'flow-collection') brackets.push(bracketsOf(next as CST.FlowCollection));
+    if (type === 'flow-collection' || type === 'block-map' || type === 'block-seq') depth += 1;
+    if (depth > deepest) tooDeep ??= token.offset ?? 0;
+    wait(token.start, depth);
+    wait(token.items, depth);
+    wait(token.props, depth);
+    wait(token.key, depth);
+    wait(token.sep, depth);
+    wait(token.value, depth);
+    wait(token.end, depth);
   }
   tokens.sort((a, b) => a.offset - b.offset);
   return { tokens, brackets, tooDeep };
