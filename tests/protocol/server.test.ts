@@ -218,6 +218,20 @@ describe('settings', () => {
     expect(opened?.asked()).toBe(2);
   });
 
+  test('are taken as they are pushed by a client that answers no questions', async () => {
+    const client = await open(template, { textDocument: { diagnostic: {} } });
+    expect((await hints(client)).length).toBeGreaterThan(0);
+    const push = (enabled: boolean): Promise<void> =>
+      client.sendNotification('workspace/didChangeConfiguration', {
+        settings: { ohmwright: { inlayHints: { enabled } } },
+      });
+    await push(false);
+    expect(await hints(client)).toEqual([]);
+    await push(true);
+    expect((await hints(client)).length).toBeGreaterThan(0);
+    expect(opened?.asked()).toBe(0);
+  });
+
   test('that make no sense are the defaults', async () => {
     const client = await open(template, pulling, () => ({ inlayHints: 'yes please' }));
     expect((await hints(client)).length).toBeGreaterThan(0);

@@ -11,17 +11,22 @@ import type { Workbench } from './workbench.ts';
 export async function openFile({ page }: Workbench, name: string): Promise<void> {
   await page.keyboard.press('Control+P');
   await typeIntoBox({ page }, name);
-  await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().waitFor();
+  await chosenRow(page).filter({ hasText: name }).waitFor();
   await page.keyboard.press('Enter');
   await page.locator('.tab.active').filter({ hasText: name }).waitFor();
   await editor({ page }).locator('.view-line').first().waitFor();
+}
+
+/** The row that Enter would take: the list is filtered while one types, and others stand there first. */
+function chosenRow(page: Page): Locator {
+  return page.locator('.quick-input-list .monaco-list-row.focused');
 }
 
 /** Runs a command by its whole name in the command palette. */
 export async function runCommand({ page }: Pick<Workbench, 'page'>, name: string): Promise<void> {
   await page.keyboard.press('F1');
   await typeIntoBox({ page }, `>${name}`);
-  await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().waitFor();
+  await chosenRow(page).filter({ hasText: name }).waitFor();
   await page.keyboard.press('Enter');
 }
 

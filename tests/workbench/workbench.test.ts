@@ -44,6 +44,7 @@ const files = {
   'read.procedure.yaml': text,
   'export.procedure.yaml': text,
   'draft.procedure.yaml': unsafeText,
+  'figures.procedure.yaml': unsafeText,
 };
 
 const suite = 'a person at the workbench';
@@ -234,6 +235,23 @@ function specs(): void {
     );
     expect(html).toContain(title);
     for (const { printed } of printedWindows(text)) expect(html).toContain(printed);
+  });
+
+  spec('sees at the foot of the window what the procedure comes to', async () => {
+    await openFile(workbench, 'figures.procedure.yaml');
+    const steps = lines.filter((line) => /^ {2}- (?!section:)/.test(line)).length - 1;
+    const item = workbench.page.locator('#status\\.languageStatus');
+    await see(
+      workbench,
+      'the figures in the language status',
+      async () => {
+        await item.hover();
+        return workbench.page.locator('.monaco-hover:visible').allInnerTexts();
+      },
+      (shown) =>
+        shown.some((each) => new RegExp(`${steps} steps, \\d+ readings, [1-9]\\d* errors?`).test(each)),
+    );
+    await takePictures(workbench, 'figures', ['dark']);
   });
 
   spec('begins a new procedure, and nothing is wrong with it', async () => {
