@@ -4,7 +4,7 @@ import type { EditorDocument } from '../../server/src/editor/document.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
-const uri = 'file:///work/test.procedure.yaml';
+const uri = 'file:///workshop/test.procedure.yaml';
 
 /** A text as it is open in the editor. */
 export function opened(text: string): EditorDocument {

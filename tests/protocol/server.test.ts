@@ -20,7 +20,7 @@ const shipped = readFileSync(
   new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
   'utf8',
 );
-const uri = 'file:///work/a.procedure.yaml';
+const uri = 'file:///workshop/a.procedure.yaml';
 const everything = { start: { line: 0, character: 0 }, end: { line: 10_000, character: 0 } };
 
 const pulling: ClientCapabilities = {

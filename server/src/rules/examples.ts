@@ -76,3 +76,18 @@ export const giveBackOpened = giveBack.replace(
   leaves: [repair]
 `,
 );
+
+/** K30 is unplugged: power comes back, the loop is read with these loads, and the bench stays as it is. */
+export function readAndHandOver(...loads: readonly string[]): string {
+  return `
+- reconnect: battery
+  id: power
+  warning: Nobody in front of the airbag while power comes back.
+- ignition: on
+- read: driver-loop
+- ignition: off
+- disconnect: battery
+- stop: Hand over to the workshop lead.
+  leaves: [battery, K30, ${loads.join(', ')}, repair, codes]
+`;
+}

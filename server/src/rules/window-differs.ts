@@ -1,4 +1,4 @@
-import { example, makeSafe } from './examples.ts';
+import { example, makeSafe, readAndHandOver } from './examples.ts';
 import { windowDiffersFinder } from './window-check.ts';
 import type { Rule } from './rule.ts';
 
@@ -24,16 +24,7 @@ export const windowDiffers: Rule = {
 - fit: load-plug
   id: plug
   at: K30.monitor
-- reconnect: battery
-  id: power
-  warning: Nobody in front of the airbag while power comes back.
-- ignition: on
-- read: driver-loop
-- ignition: off
-- disconnect: battery
-- stop: Hand over to the workshop lead.
-  leaves: [battery, K30, bench-lamp, load-plug, repair, codes]
-`,
+${readAndHandOver('bench-lamp', 'load-plug')}`,
     ),
     passes: example(
       'the step is reached with one load only',
@@ -41,15 +32,7 @@ export const windowDiffers: Rule = {
 - unplug: K30
 - fit: bench-lamp
   at: K30.monitor
-- reconnect: battery
-  warning: Nobody in front of the airbag while power comes back.
-- ignition: on
-- read: driver-loop
-- ignition: off
-- disconnect: battery
-- stop: Hand over to the workshop lead.
-  leaves: [battery, K30, bench-lamp, repair, codes]
-`,
+${readAndHandOver('bench-lamp')}`,
     ),
   },
 };

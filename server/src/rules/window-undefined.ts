@@ -1,4 +1,4 @@
-import { example, makeSafe } from './examples.ts';
+import { example, makeSafe, readAndHandOver } from './examples.ts';
 import { windowUndefinedFinder } from './window-check.ts';
 import type { Rule } from './rule.ts';
 
@@ -20,16 +20,7 @@ export const windowUndefined: Rule = {
 - fit: bench-lamp
   id: lamp
   at: K30.monitor
-- reconnect: battery
-  id: power
-  warning: Nobody in front of the airbag while power comes back.
-- ignition: on
-- read: driver-loop
-- ignition: off
-- disconnect: battery
-- stop: Hand over to the workshop lead.
-  leaves: [battery, K30, bench-lamp, repair, codes]
-`,
+${readAndHandOver('bench-lamp')}`,
     ),
     passes: example(
       'the lamp is fitted on every path',
@@ -37,15 +28,7 @@ export const windowUndefined: Rule = {
 - unplug: K30
 - fit: bench-lamp
   at: K30.monitor
-- reconnect: battery
-  warning: Nobody in front of the airbag while power comes back.
-- ignition: on
-- read: driver-loop
-- ignition: off
-- disconnect: battery
-- stop: Hand over to the workshop lead.
-  leaves: [battery, K30, bench-lamp, repair, codes]
-`,
+${readAndHandOver('bench-lamp')}`,
     ),
   },
 };
