@@ -45,10 +45,10 @@ function lineEnd(text: string, at: number): number {
   return end === -1 ? text.length : end + 1;
 }
 
-/** The whole line, where nothing but a comment stands beside it. */
+/** The whole line, where nothing stands beside it: a comment would be lost with it. */
 function ownLine(text: string, range: Range): Range | null {
   const line = { from: lineStart(text, range.from), to: lineEnd(text, range.to) };
   const before = text.slice(line.from, range.from);
   const after = text.slice(range.to, line.to);
-  return before.trim() === '' && /^\s*(#.*)?\s*$/.test(after) ? line : null;
+  return before.trim() === '' && after.trim() === '' ? line : null;
 }
