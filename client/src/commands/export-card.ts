@@ -1,9 +1,8 @@
 import type { SaveDialogOptions } from 'vscode';
 import { commands, Uri, window, workspace } from 'vscode';
 import type { CardResult } from '../../../server/src/protocol/messages.ts';
-import { dateText, procedureName } from '../card-names.ts';
+import { dateText, notOpen, procedureName, refusal } from '../card-words.ts';
 import type { Server } from '../server.ts';
-import { count } from '../status/figures-text.ts';
 
 const showProblems = 'Show Problems';
 const exportDraft = 'Export as Draft';
@@ -39,17 +38,22 @@ async function askFor(server: Server, uri: Uri): Promise<Card | undefined> {
     server.card({ uri: uri.toString(), face: 'paper', date: dateText(new Date()), draft });
   const result = await ask(false);
   if (result.kind !== 'refused') return cardOf(result);
-  const why =
-    result.errors > 0 ? `there are ${count(result.errors, 'error')}` : 'not everything could be checked';
-  const choice = await window.showErrorMessage(`The card is refused: ${why}.`, showProblems, exportDraft);
+  const choice = await window.showErrorMessage(refusal(result.errors), showProblems, exportDraft);
   if (choice === showProblems) await commands.executeCommand('workbench.actions.view.problems');
   return choice === exportDraft ? cardOf(await ask(true)) : undefined;
 }
 
 async function cardOf(result: CardResult): Promise<Card | undefined> {
-  if (result.kind === 'card') return result;
-  await window.showErrorMessage('There is no card of this file: it is not open as an Ohmwright procedure.');
-  return undefined;
+  switch (result.kind) {
+    case 'card':
+      return result;
+    case 'refused':
+      await window.showErrorMessage(refusal(result.errors));
+      return undefined;
+    case 'unknown-document':
+      await window.showErrorMessage(notOpen);
+      return undefined;
+  }
 }
 
 /** Beside the procedure; one that was never saved goes to the first folder. */

@@ -1,7 +1,7 @@
 import type { Uri } from 'vscode';
 import { ViewColumn, window, workspace } from 'vscode';
 import type { CardResult } from '../../../server/src/protocol/messages.ts';
-import { dateText, procedureName } from '../card-names.ts';
+import { dateText, notOpen, procedureName, refusal } from '../card-words.ts';
 import type { Server } from '../server.ts';
 import { messagePage } from './message-page.ts';
 
@@ -84,9 +84,9 @@ async function pageOf(server: Server, uri: Uri): Promise<Page> {
     case 'card':
       return result;
     case 'refused':
-      return cannotShow('It has errors. They are listed in the Problems view.');
+      return cannotShow(refusal(result.errors));
     case 'unknown-document':
-      return cannotShow('The file is not open as an Ohmwright procedure: its name ends in .procedure.yaml.');
+      return cannotShow(notOpen);
   }
 }
 

@@ -1,3 +1,5 @@
+import { count } from './status/figures-text.ts';
+
 /** `brake` of `/vans/brake.procedure.yaml`; the path is one of a URI. */
 export function procedureName(path: string): string {
   const file = path.slice(path.lastIndexOf('/') + 1);
@@ -9,3 +11,12 @@ export function dateText(now: Date): string {
   const two = (number: number): string => String(number).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
+
+/** Why there is no card; it can also be refused without an error, where a bound was met. */
+export function refusal(errors: number): string {
+  const why = errors > 0 ? `there are ${count(errors, 'error')}` : 'not everything could be checked';
+  return `The card is refused: ${why}.`;
+}
+
+export const notOpen =
+  'There is no card of this file: it is not open as an Ohmwright procedure, NAME.procedure.yaml.';
