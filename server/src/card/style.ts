@@ -15,12 +15,12 @@ export interface StyleOptions {
 
 /**
  * The style sheet of a card: black on white, told apart by words, lines and weight, so that a grey copy of a copy says the
- * same. `running` stands at the foot of every page, `draft` at its head and across it.
+ * same. `running` stands at the foot of every page, `draft` at its head and across it. In an editor there are no pages, and the
+ * colours and the face of the letters are those of its theme.
  */
 export function styleOf({ paper, face, running, draft }: StyleOptions): string {
   return (
-    (face === 'editor' ? editorColours : paperColours) +
-    pageStyle(paper, running, draft) +
+    (face === 'editor' ? editorColours : paperColours + pageStyle(paper, running, draft)) +
     textStyle +
     stepStyle +
     drawingStyle +
