@@ -1,6 +1,10 @@
 import { connectorsOf } from '../bench/circuits.ts';
+import { idPattern } from '../format/ids.ts';
+import { sections } from '../format/procedure.ts';
+import type { Section } from '../format/procedure.ts';
 import type { CursorPlace } from '../text/cursor.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Names } from '../text/names.ts';
+import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { describeId } from './hover-id.ts';
 
 /** A word that fits, with what it is. */
@@ -9,91 +13,123 @@ export interface Word {
   readonly detail?: string;
 }
 
-/** The ids that fit where the cursor stands, as the value of `key` or in a list of it; null: no ids stand there. */
-export function idsThatFit(procedure: Procedure, place: CursorPlace): readonly Word[] | null {
-  const [section] = place.path;
-  const key = place.part === 'item' ? (place.path.findLast((step) => step !== '#') ?? '') : place.key;
-  if (section === 'sources') return key === 'feeds' ? described(procedure, feedable(procedure)) : null;
-  if (section === 'loops') return key === 'path' ? described(procedure, onPath(procedure, place)) : null;
-  return section === 'steps' ? inStep(procedure, place, key) : null;
+/** The ids of each section, also of entries that cannot be read yet, and those of the steps. */
+export type KnownIds = Readonly<Record<Section | 'steps', readonly Id[]>>;
+
+export function knownIds({ things, steps }: Names): KnownIds {
+  const inSection = (wanted: Section): readonly Id[] =>
+    [...things].flatMap(([id, { section }]) => (section === wanted && idPattern.test(id) ? [id] : []));
+  const known = Object.fromEntries(sections.map((section) => [section, inSection(section)]));
+  return {
+    ...(known as Record<Section, readonly Id[]>),
+    steps: [...steps.keys()].filter((id) => idPattern.test(id)),
+  };
 }
 
-function inStep(procedure: Procedure, { path, entry }: CursorPlace, key: string): readonly Word[] | null {
-  const { sources, connectors, loads, loops, monitors, parts } = procedure;
-  if (path.includes('outcomes'))
-    return [{ word: 'next', detail: 'the step that follows' }, ...stepIds(procedure)];
+/** The words that fit where the cursor stands, as the value of `key` or in a list of it; null: no ids stand there. */
+export function idsThatFit(procedure: Procedure, ids: KnownIds, place: CursorPlace): readonly Word[] | null {
+  const [section] = place.path;
+  const key = place.part === 'item' ? (place.path.findLast((step) => step !== '#') ?? '') : place.key;
+  const fitting = ((): readonly Word[] | null => {
+    if (section === 'sources' && key === 'feeds')
+      return described(procedure, [...ids.instruments, ...ids.parts, ...ids.connectors]);
+    if (section === 'loops' && key === 'path') return described(procedure, onPath(procedure, ids, place));
+    return section === 'steps' ? inStep(procedure, ids, place, key) : null;
+  })();
+  return fitting?.filter(({ word }) => !place.items.includes(word)) ?? null;
+}
+
+function inStep(
+  procedure: Procedure,
+  ids: KnownIds,
+  { path, entry, part }: CursorPlace,
+  key: string,
+): readonly Word[] | null {
+  const touchable = [...ids.parts, ...ids.connectors, ...ids.instruments];
+  const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
+  if (path.includes('outcomes')) {
+    if (part !== 'value' || (path.at(-1) === 'outcomes' && ids.loops.includes(key))) return null;
+    return [{ word: 'next', detail: 'the step that follows' }, ...described(procedure, ids.steps)];
+  }
   switch (key) {
     case 'disconnect':
     case 'reconnect':
-      return described(procedure, sources.keys());
+      return described(procedure, ids.sources);
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return described(procedure, connectors.keys());
+      return described(procedure, ids.connectors);
     case 'fit':
     case 'remove':
     case 'move':
-      return described(procedure, loads.keys());
+      return described(procedure, ids.loads);
     case 'read':
+      return described(procedure, ids.loops);
     case 'loop':
-      return described(procedure, loops.keys());
+      return described(procedure, loopsThrough(procedure, ids, entry.get('at') ?? entry.get('to') ?? ''));
     case 'read-codes':
     case 'clear-codes':
-      return described(procedure, monitors.keys());
+      return described(procedure, ids.instruments);
     case 'to':
-      return sides(procedure);
+      return sides();
     case 'at':
-      return entry.has('fit') ? sides(procedure) : described(procedure, touchable(procedure));
+      return entry.has('fit') ? sides() : [...described(procedure, touchable), ...sides()];
     case 'replace':
-      return described(procedure, touchable(procedure));
+      return described(procedure, touchable);
     case 'conclude':
-      return [...described(procedure, touchable(procedure)), { word: 'none', detail: 'nothing is at fault' }];
+      return [
+        ...described(procedure, touchable),
+        ...(part === 'item' ? [] : [{ word: 'none', detail: 'nothing is at fault' }]),
+      ];
     case 'go':
-      return stepIds(procedure);
+      return described(procedure, ids.steps);
     case 'leaves':
       return [
-        ...described(procedure, [...sources.keys(), ...connectors.keys(), ...loads.keys()]),
+        ...described(procedure, [...ids.sources, ...ids.connectors, ...ids.loads]),
         { word: 'codes', detail: 'codes stay in the memory' },
         { word: 'repair', detail: 'something is not yet shown to be sound' },
       ];
     default:
-      return parts.has(key) ? [] : null;
+      return null;
   }
 }
 
-function feedable({ monitors, parts, connectors }: Procedure): readonly Id[] {
-  return [...monitors.keys(), ...parts.keys(), ...connectors.keys()];
+/** First the monitor, then what is not on this path yet, up to an end part; one that closes another loop is left out. */
+function onPath(procedure: Procedure, ids: KnownIds, { items, path }: CursorPlace): readonly Id[] {
+  if (items.length === 0) return ids.instruments;
+  const isEnd = (id: Id): boolean => procedure.parts.get(id)?.form === 'end';
+  if (items.some(isEnd)) return ids.connectors.concat(ids.parts.filter((id) => !isEnd(id)));
+  const others = [...procedure.loops.values()].filter(({ id }) => id !== path[1]);
+  const taken = new Set(others.flatMap(({ elements }) => elements.map(({ id }) => id)));
+  return [...ids.connectors, ...ids.parts.filter((id) => !isEnd(id) || !taken.has(id))];
 }
 
-function touchable({ connectors, parts, monitors }: Procedure): readonly Id[] {
-  return [...parts.keys(), ...connectors.keys(), ...monitors.keys()];
+/** Both sides of every connector. First those where it is plain in which loop a load sits. */
+export function sidesOf({ loops }: Procedure, ids: KnownIds): readonly string[] {
+  const counts = new Map(ids.connectors.map((id) => [id, 0]));
+  for (const id of [...loops.values()].flatMap(connectorsOf)) counts.set(id, (counts.get(id) ?? 0) + 1);
+  const rank = (id: Id): number => {
+    const count = counts.get(id) ?? 0;
+    return count === 0 ? Infinity : count;
+  };
+  const inOrder = ids.connectors.toSorted((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b)));
+  return inOrder.flatMap((id) => [`${id}.monitor`, `${id}.end`]);
 }
 
-/** First the monitor, then what is not yet on this path; end parts that close another loop are left out. */
-function onPath(procedure: Procedure, { items }: CursorPlace): readonly Id[] {
-  if (items.length === 0) return [...procedure.monitors.keys()];
-  const taken = new Set([...procedure.loops.values()].flatMap((loop) => loop.elements.map(({ id }) => id)));
-  const parts = [...procedure.parts.values()].filter(
-    ({ id, form }) => form === 'two-conductor' || !taken.has(id),
-  );
-  return [...procedure.connectors.keys(), ...parts.map(({ id }) => id)].filter((id) => !items.includes(id));
+/** The loops through the connector of a side; all where it is not known. */
+function loopsThrough({ loops }: Procedure, ids: KnownIds, side: string): readonly Id[] {
+  const [connector = ''] = side.split('.');
+  const passes = (loop: Loop | undefined): boolean =>
+    loop !== undefined && connectorsOf(loop).includes(connector);
+  const through = ids.loops.filter((id) => passes(loops.get(id)));
+  return through.length === 0 ? ids.loops : through;
 }
 
-/** Both sides of every connector that stands in a loop. */
-function sides(procedure: Procedure): readonly Word[] {
-  const standing = new Set([...procedure.loops.values()].flatMap(connectorsOf));
-  return [...standing].flatMap((id) => described(procedure, [`${id}.monitor`, `${id}.end`]));
-}
-
-function stepIds({ steps }: Procedure): readonly Word[] {
-  return steps.flatMap(({ id, number }) =>
-    id === undefined ? [] : [{ word: id, detail: `step ${number}` }],
-  );
-}
-
-function described(procedure: Procedure, ids: Iterable<Id>): readonly Word[] {
-  return [...ids].map((word) => {
-    const [text = ''] = describeId(procedure, word);
-    return { word, detail: text.replace(/^\*\*[^*]*\*\*: /, '').replaceAll('*', '') };
+function described(procedure: Procedure, ids: readonly Id[]): readonly Word[] {
+  return ids.map((word) => {
+    const [text] = describeId(procedure, word);
+    return text === undefined
+      ? { word }
+      : { word, detail: text.replace(/^\*\*[^*]*\*\*: /, '').replaceAll('*', '') };
   });
 }

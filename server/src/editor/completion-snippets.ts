@@ -1,21 +1,24 @@
+import { idPattern } from '../format/ids.ts';
 import type { Procedure } from '../text/procedure.ts';
+import { sidesOf } from './completion-ids.ts';
+import type { KnownIds } from './completion-ids.ts';
+import { choice, place } from './completion-places.ts';
 
-/** What is inserted for a verb: its usual keys, with places to fill in. Written as snippets of the protocol. */
-export function verbSnippet(verb: string, procedure: Procedure): readonly string[] {
-  const of = (ids: Iterable<string>, name: string, at = 1): string => choice(at, [...ids], name);
-  const { sources, connectors, loads, loops, monitors, parts } = procedure;
-  const [connector = 'K30'] = connectors.keys();
-  const sides = [...connectors.keys()].flatMap((id) => [`${id}.monitor`, `${id}.end`]);
+/** What is inserted for a verb: its usual keys, a line each, with places to fill in. */
+export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): readonly string[] {
+  const { sources, connectors, loads, loops, instruments, parts, steps } = ids;
+  const [connector = 'K30'] = connectors;
+  const side = choice(2, sidesOf(procedure, ids), `${connector}.monitor`);
   switch (verb) {
     case 'section':
       return ['section: ${1:What follows}'];
     case 'ignition':
       return ['ignition: ${1|on,off,cycle|}'];
     case 'disconnect':
-      return [`disconnect: ${of(sources.keys(), 'battery')}`];
+      return [`disconnect: ${choice(1, sources, 'battery')}`];
     case 'reconnect':
       return [
-        `reconnect: ${of(sources.keys(), 'battery')}`,
+        `reconnect: ${choice(1, sources, 'battery')}`,
         'warning: ${2:Who must stay clear while power comes back.}',
       ];
     case 'wait':
@@ -23,30 +26,27 @@ export function verbSnippet(verb: string, procedure: Procedure): readonly string
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return [`${verb}: ${of(connectors.keys(), connector)}`];
+      return [`${verb}: ${choice(1, connectors, connector)}`];
     case 'fit':
-      return [`fit: ${of(loads.keys(), 'load')}`, `at: ${choice(2, sides, `${connector}.monitor`)}`];
+      return [`fit: ${choice(1, loads, 'load')}`, `at: ${side}`];
     case 'move':
-      return [`move: ${of(loads.keys(), 'load')}`, `to: ${choice(2, sides, `${connector}.monitor`)}`];
+      return [`move: ${choice(1, loads, 'load')}`, `to: ${side}`];
     case 'remove':
-      return [`remove: ${of(loads.keys(), 'load')}`];
+      return [`remove: ${choice(1, loads, 'load')}`];
     case 'read':
-      return [`read: ${of(loops.keys(), 'loop')}`, 'outcomes: { within: ${2:next}, else: ${3:next} }'];
+      return [`read: ${choice(1, loops, 'loop')}`, 'outcomes: { within: ${2:next}, else: ${3:next} }'];
     case 'read-codes':
     case 'clear-codes':
-      return [`${verb}: ${of(monitors.keys(), 'monitor')}`];
+      return [`${verb}: ${choice(1, instruments, 'monitor')}`];
     case 'inspect':
-      return [
-        'inspect: ${1:What is looked at, as a question?}',
-        `at: ${choice(2, [...connectors.keys()], connector)}`,
-      ];
+      return ['inspect: ${1:What is looked at, as a question?}', `at: ${choice(2, connectors, connector)}`];
     case 'do':
       return ['do: ${1:What is done.}'];
     case 'replace':
     case 'conclude':
-      return [`${verb}: ${of([...parts.keys(), ...connectors.keys(), ...monitors.keys()], 'part')}`];
+      return [`${verb}: ${choice(1, [...parts, ...connectors, ...instruments], 'part')}`];
     case 'go':
-      return ['go: ${1:step-id}'];
+      return [`go: ${choice(1, steps, 'step-id')}`];
     case 'stop':
       return ['stop: ${1:Why it ends here.}'];
     default:
@@ -54,45 +54,84 @@ export function verbSnippet(verb: string, procedure: Procedure): readonly string
   }
 }
 
-/** No more than this many choices are listed; a longer list is for the completion of the value itself. */
-const mostChoices = 12;
-
-function choice(at: number, words: readonly string[], otherwise: string): string {
-  const [first] = words;
-  if (words.length < 2 || words.length > mostChoices) return `\${${at}:${first ?? otherwise}}`;
-  return `\${${at}|${words.join(',')}|}`;
+/** A new entry: an id that is free, and the keys that it needs. */
+export interface NewEntry {
+  readonly id: string;
+  /** A map in braces with places, of which the first number is 2: 1 is that of the id. */
+  readonly body: string;
 }
 
-/** A snippet as plain text: every place with its first choice. */
-export function withoutPlaces(snippet: string): string {
-  return snippet
-    .replace(/\$\{\d+\|([^,|]*)[^}]*\|\}/g, '$1')
-    .replace(/\$\{\d+:([^}]*)\}/g, '$1')
-    .replace(/\$\d+/g, '');
+type Bodies = Readonly<Record<string, readonly [id: string, body: string]>>;
+
+/** New entries of a section, by what they are called in a list. */
+export function newEntries(
+  section: string,
+  procedure: Procedure,
+  ids: KnownIds,
+): ReadonlyMap<string, NewEntry> {
+  const taken = new Set(Object.values(ids).flat());
+  const bodies = Object.entries(bodiesOf(section, procedure, ids));
+  return new Map(bodies.map(([label, [id, body]]) => [label, { id: freeId(id, taken), body }]));
 }
 
-/** New entries of the circuit, by section: what the kinds need. */
-export const entrySnippets: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  sources: {
-    battery:
-      '${1:battery}: { kind: battery, voltage: ${2:12.6 V}, feeds: [${3:control-unit}], wait: ${4:3 min} }',
-  },
-  instruments: {
-    monitor:
-      '${1:control-unit}: { kind: monitor, range: ${2:0..10 Ω}, accuracy: ${3:3 % + 0.1 Ω}, resolution: ${4:0.01 Ω} }',
-  },
-  loads: {
-    lamp: '${1:bench-lamp}: { kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }',
-    resistor: '${1:load-plug}: { kind: resistor, resistance: ${2:2.2 Ω ± 1 %} }',
-  },
-  parts: {
-    cable: '${1:harness}: { kind: cable, wire: ${2:0.5 mm²}, length: ${3:1.2 m} }',
-    'rotary-coupling': '${1:coil-coupling}: { kind: rotary-coupling, resistance: ${2:0.05..0.15 Ω} }',
-    series: '${1:filter}: { kind: series, resistance: ${2:0.05..0.1 Ω} }',
-    initiator: '${1:stage-1}: { kind: initiator, resistance: ${2:1.7..2.3 Ω}, live: ${3|true,false|} }',
-    resistor: '${1:end-resistor}: { kind: resistor, resistance: ${2:120 Ω ± 1 %} }',
-    lamp: '${1:lamp}: { kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }',
-  },
-  connectors: { connector: '${1:K30}: { contact: ${2:2..15 mΩ} }' },
-  loops: { loop: '${1:loop}: { path: [${2:control-unit}, ${3:K30}, ${4:stage-1}] }' },
-};
+function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies {
+  switch (section) {
+    case 'sources': {
+      const fed = choice(3, ids.instruments, 'control-unit');
+      return {
+        battery: ['battery', `{ kind: battery, voltage: \${2:12.6 V}, feeds: [${fed}], wait: \${4:3 min} }`],
+      };
+    }
+    case 'instruments':
+      return {
+        monitor: [
+          'control-unit',
+          '{ kind: monitor, range: ${2:0..10 Ω}, accuracy: ${3:3 % + 0.1 Ω}, resolution: ${4:0.01 Ω} }',
+        ],
+      };
+    case 'loads':
+      return {
+        lamp: ['bench-lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
+        resistor: ['load-plug', '{ kind: resistor, resistance: ${2:2.2 Ω ± 1 %} }'],
+      };
+    case 'parts':
+      return {
+        cable: ['harness', '{ kind: cable, wire: ${2:0.5 mm²}, length: ${3:1.2 m} }'],
+        'rotary-coupling': ['coil-coupling', '{ kind: rotary-coupling, resistance: ${2:0.05..0.15 Ω} }'],
+        series: ['filter', '{ kind: series, resistance: ${2:0.05..0.1 Ω} }'],
+        initiator: ['stage-1', '{ kind: initiator, resistance: ${2:1.7..2.3 Ω}, live: ${3|true,false|} }'],
+        resistor: ['end-resistor', '{ kind: resistor, resistance: ${2:120 Ω ± 1 %} }'],
+        lamp: ['lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
+      };
+    case 'connectors':
+      return {
+        connector: ['K30', '{ contact: ${2:2..15 mΩ} }'],
+        'connector with shorting bar': [
+          'K30',
+          '{ contact: ${2:2..15 mΩ}, shorting-bar: { side: ${3|end,monitor|}, closes: ${4|unlocked,unplugged|}, resistance: ${5:0.2..0.4 Ω} } }',
+        ],
+      };
+    case 'loops':
+      return { loop: ['loop', loopBody(procedure, ids)] };
+    default:
+      return {};
+  }
+}
+
+/** A path with what stands in the file, and an end part that closes no other loop. */
+function loopBody({ parts, loops }: Procedure, { instruments, connectors }: KnownIds): string {
+  const taken = new Set([...loops.values()].flatMap(({ elements }) => elements.map(({ id }) => id)));
+  const ends = [...parts.values()].filter(({ form }) => form === 'end');
+  const end = (ends.find(({ id }) => !taken.has(id)) ?? ends[0])?.id ?? 'stage-1';
+  const monitor = choice(2, instruments, 'control-unit');
+  return `{ path: [${monitor}, ${choice(3, connectors, 'K30')}, ${place(4, end)}] }`;
+}
+
+/** `K30` becomes `K31`, and `filter` becomes `filter-2`, where the id is taken. */
+function freeId(id: string, taken: ReadonlySet<string>): string {
+  const [, stem = id, digits] = /^(.*?)(\d+)$/.exec(id) ?? [];
+  for (let number = Number(digits ?? 1); ; number++) {
+    const next = digits === undefined ? (number === 1 ? id : `${stem}-${number}`) : `${stem}${number}`;
+    if (!taken.has(next) && idPattern.test(next)) return next;
+  }
+}

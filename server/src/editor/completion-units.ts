@@ -1,26 +1,96 @@
-import type { Schema } from '../format/walker.ts';
+import { place } from './completion-places.ts';
 
-/** Units by a word of what the format says it expects. */
-const unitsBy: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/accuracy|error/i, ['% + ', 'Ω']],
-  [/resistance/i, ['Ω', 'mΩ', 'kΩ']],
-  [/voltage/i, ['V']],
-  [/current/i, ['mA', 'A']],
-  [/capacitance/i, ['mF', 'µF']],
-  [/length/i, ['m', 'cm']],
-  [/cross-section|wire/i, ['mm²']],
-  [/temperature/i, ['°C']],
-  [/time|wait|duration/i, ['min', 's']],
-];
+/** What a quantity can go on as. It replaces the text from the number on. */
+export interface Form {
+  readonly label: string;
+  readonly detail: string;
+  /** How many of the characters that are typed it replaces. */
+  readonly replaces: number;
+  /** With places to fill in. */
+  readonly written: string;
+}
 
-/** Units that can follow a number that has been typed, with the space before them; empty: none belong there. */
-export function unitsAfter(typed: string, schema: Schema | null): readonly string[] {
-  if (!/\d\s*$/.test(typed) || schema === null) return [];
-  const [expected, description] = [schema['x-expected'], schema.description].map((word) =>
-    typeof word === 'string' ? word : '',
-  );
-  const fits = (words = ''): readonly string[] | undefined =>
-    unitsBy.find(([pattern]) => pattern.test(words))?.[1];
-  const gap = /\s$/.test(typed) ? '' : ' ';
-  return (fits(expected) ?? fits(description) ?? []).map((unit) => gap + unit);
+interface Measure {
+  /** The usual one first. */
+  readonly units: readonly string[];
+  /** What a spread is written with; without it the value is exact or a range. */
+  readonly spread?: string;
+  readonly isRange?: boolean;
+  readonly isAccuracy?: boolean;
+}
+
+const ohms = ['Ω', 'mΩ', 'kΩ'];
+const percent = '5 %';
+
+/** By the words with which the format says what it expects. */
+const measures: Readonly<Record<string, Measure>> = {
+  'a resistance with its spread': { units: ohms, spread: percent, isRange: true },
+  'a resistance': { units: ohms, spread: percent, isRange: true },
+  'a resistance range': { units: ohms, isRange: true },
+  'an exact resistance': { units: ohms },
+  '`below` and a resistance': { units: ohms },
+  '`above` and a resistance': { units: ohms },
+  'a range, a limit or `open`': { units: ohms, isRange: true },
+  'an accuracy': { units: ['Ω', 'mΩ', 'digits'], isAccuracy: true },
+  'a voltage': { units: ['V'], isRange: true },
+  'a current': { units: ['mA', 'A'] },
+  'a capacitance': { units: ['mF', 'µF'], spread: '20 %' },
+  'a duration': { units: ['min', 's'] },
+  'a length': { units: ['m', 'cm'] },
+  'a wire size': { units: ['mm²'] },
+  'a temperature with its spread': { units: ['°C'], spread: '5 °C', isRange: true },
+};
+
+export function isQuantity(expected: string): boolean {
+  return Object.hasOwn(measures, expected);
+}
+
+const behindNumber = /(^|[\s.±+])(\d+(?:\.\d+)?) *([\p{L}°][\p{L}²°]*)? *$/u;
+const behindPercent = /(?:^|\s)(\d+(?:\.\d+)?) *% *$/;
+
+/** Units and what may follow them, behind a number that has been typed; empty: nothing belongs there. */
+export function formsOf(typed: string, expected: string): readonly Form[] {
+  const measure = measures[expected];
+  if (measure === undefined) return [];
+  const accuracy = measure.isAccuracy === true && !typed.includes('+') ? behindPercent.exec(typed) : null;
+  if (accuracy !== null) return [form(typed, accuracy[1] ?? '', '+ 0.1 Ω', `% + ${place(1, '0.1 Ω')}`)];
+  const match = behindNumber.exec(typed);
+  if (match === null) return [];
+  const [, , number = '', unit] = match;
+  const before = typed.slice(0, match.index) + (match[1] ?? '');
+  if (/AWG\s*$/.test(before)) return [];
+  const units = unit !== undefined && typed.endsWith(' ') ? [] : measure.units;
+  const listed = units.map((one) => form(typed, number, one, one));
+  if (measure.isAccuracy === true && before.trim() === '')
+    return [form(typed, number, '% + ', `% + ${place(1, '0.1 Ω')}`), ...listed];
+  if (/±\s*$/.test(before))
+    return measure.spread?.endsWith('%') === true ? [form(typed, number, '%', '%'), ...listed] : listed;
+  if (before.includes('..') || before.includes('±')) return listed;
+  return [...listed, ...spreads(typed, number, unit, measure)];
+}
+
+function spreads(typed: string, number: string, unit: string | undefined, measure: Measure): readonly Form[] {
+  const { spread, isRange = false, units } = measure;
+  const [usual = ''] = units;
+  const written = units.find((one) => one === unit) ?? usual;
+  const forms: Form[] = [];
+  if (unit !== undefined && unit !== written) return forms;
+  if (spread !== undefined) {
+    const [amount = '', of = ''] = spread.split(' ');
+    forms.push(form(typed, number, `${written} ± ${spread}`, `${written} ± ${place(1, amount)} ${of}`));
+  }
+  if (isRange && unit === undefined) {
+    const to = {
+      ...form(typed, number, `..${number} ${written}`, ''),
+      label: `.. ${written}`,
+      detail: 'from … to …',
+    };
+    forms.push({ ...to, written: `${number}..${place(1, number)} ${written}` });
+  }
+  return forms;
+}
+
+function form(typed: string, number: string, label: string, written: string): Form {
+  const replaces = typed.length - typed.lastIndexOf(number);
+  return { label, detail: `${number} ${label.trim()}`, replaces, written: `${number} ${written}` };
 }

@@ -17,6 +17,7 @@ import type { Readings } from '../readings/reading.ts';
 import type { Context } from '../rules/rule.ts';
 import { applyRules } from '../rules/apply.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
+import type { Names } from '../text/names.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
 import { emptyProcedure, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
@@ -60,6 +61,8 @@ export interface Analysis {
   stepContent(step: Step): string;
   /** Where a step stands as lines, for edits; null where steps are not written so. */
   stepLines(step: Step): StepLines | null;
+  /** All that is named in the file, also where its entry cannot be read yet. */
+  names(): Names;
 }
 
 const known = new WeakMap<Snapshot, Map<FileId, Analysis>>();
@@ -141,6 +144,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     schemaOf: (path) => base().read.schemaOf(path),
     stepContent: (step) => base().read.stepContent(step.path),
     stepLines: (step) => base().read.stepLines(step.path),
+    names: () => base().read.names(),
   };
 }
 

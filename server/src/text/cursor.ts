@@ -1,10 +1,20 @@
+import { continuesFlow, flowAt, item, openFlow } from './cursor-flow.ts';
+import {
+  entryAround,
+  itemsAround,
+  lineOf,
+  mapAround,
+  sectionAround,
+  withoutComment,
+} from './cursor-lines.ts';
+import type { Line, SectionAround } from './cursor-lines.ts';
+
 /*
  * Where a cursor stands in a text that is being typed, and so is seldom whole: read from the lines and their indentation,
- * not from a tree. Flow maps and lists are followed on the line of the cursor.
+ * not from a tree.
  */
 
-/** An item of a list, in a path of which the index does not matter. */
-export const item = '#';
+export { item } from './cursor-flow.ts';
 
 export interface CursorPlace {
   /** The map or list that the cursor is in: `['steps', '#']`, `['parts', 'stage-1']`. */
@@ -13,76 +23,96 @@ export interface CursorPlace {
   readonly part: 'key' | 'value' | 'item';
   /** Of a value its key; else empty. */
   readonly key: string;
-  /** The keys of the map that the cursor is in, with what is written behind them. */
+  /** The other keys of the map that the cursor is in, with what is written behind them. */
   readonly beside: ReadonlyMap<string, string>;
   /** The keys of the entry or step that all this belongs to. */
   readonly entry: ReadonlyMap<string, string>;
-  /** Items that a list on this line holds already. */
+  /** The other items of the list that the cursor is in. */
   readonly items: readonly string[];
   /** Inside `{ }` or `[ ]`. */
   readonly inFlow: boolean;
-  /** Only blanks stand before the cursor on its line. */
-  readonly onBlankLine: boolean;
+  /** Nothing stands before the cursor on its line but blanks and the word that is being typed. */
+  readonly isAlone: boolean;
   /** The column of the keys of this map. */
   readonly column: number;
   /** What is typed of the value, from its start to the cursor. */
   readonly typed: string;
-}
-
-interface Line {
-  /** Column of the dash. */
-  readonly dash: number | null;
-  /** Column of what follows the indentation and the dash. */
-  readonly column: number;
-  readonly key: string | null;
-  readonly value: string;
-}
-
-const shape = /^( *)(?:(-)( +|$))?(?:([A-Za-z0-9][A-Za-z0-9-]*):(?:\s+(.*)|$)|(.*))?$/;
-
-function lineOf(text: string): Line | null {
-  if (/^\s*(#.*)?$/.test(text)) return null;
-  const match = shape.exec(text);
-  if (match === null) return null;
-  const [, indent = '', dash, gap = '', key, value = '', rest = ''] = match;
-  const column = indent.length + (dash === undefined ? 0 : 1 + gap.length);
-  return {
-    dash: dash === undefined ? null : indent.length,
-    column,
-    key: key ?? null,
-    value: key === undefined ? rest : value,
-  };
+  /** The section of the file around the line, wherever in it the cursor is indented to. */
+  readonly section: SectionAround | null;
+  /** The column of what stands on the next line that is not blank; 0 at the end of the file. */
+  readonly columnBelow: number;
+  /** The next line is the first of a map or list that stands behind the key of this one. */
+  readonly opensBlock: boolean;
 }
 
 /** null: in a comment, where nothing is to be offered. */
 export function cursorPlace(text: string, offset: number): CursorPlace | null {
   const before = text.slice(0, offset).split(/\r?\n/);
-  const typed = before.at(-1) ?? '';
-  if (/(^|\s)#/.test(typed.replace(/'[^']*'|"[^"]*"/g, ''))) return null;
-  const above = before.slice(0, -1).map(lineOf);
-  const below = text.slice(offset).split(/\r?\n/).slice(1).map(lineOf);
+  const [, ...behind] = text.slice(offset).split(/\r?\n/);
+  const last = before.at(-1) ?? '';
+  if (withoutComment(last) !== last) return null;
+  const open = openFlow(before);
+  const start = open?.line ?? before.length - 1;
+  const typed = before.slice(start).map(withoutComment).join(' ');
+  const above = before.slice(0, start).map(lineOf);
+  const below = behind.map(lineOf);
+  const next = below.find((line) => line !== null);
+  const columnBelow = next == null ? 0 : (next.dash ?? next.column);
   const isBlank = typed.trim() === '';
-  const column = isBlank ? columnOnBlankLine(above, typed.length) : (lineOf(typed)?.column ?? typed.length);
+  const column = isBlank
+    ? columnOnBlankLine(above, columnBelow, typed.length)
+    : (lineOf(typed)?.column ?? typed.length);
   const here = lineOf(typed) ?? { dash: null, column, key: null, value: '' };
   const path = blockPath(above, here.dash, column);
   const lines = [...above, { ...here, key: null }, ...below];
-  const beside = mapAround(lines, above.length, column);
-  const base = { path, beside, entry: entryAround(lines, above.length, column, path), items: [] };
-  const place = { ...base, inFlow: false, onBlankLine: isBlank, column, typed: here.value };
-  if (here.key === null) {
-    const isItem = here.dash !== null && path.at(-1) === item && path[0] !== 'steps';
-    return { ...place, part: isItem ? 'item' : 'key', key: '' };
-  }
-  const value = { ...place, part: 'value', key: here.key } as const;
-  return inFlow(value) ?? value;
+  const place = {
+    path,
+    beside: mapAround(lines, above.length, column),
+    entry: entryAround(lines, above.length, column, path.length),
+    items: here.dash === null ? [] : itemsAround(lines, above.length, here.dash),
+    inFlow: false,
+    isAlone: /^ *(?:[A-Za-z][A-Za-z0-9-]*)?$/.test(typed),
+    column,
+    typed: here.value,
+    section: sectionAround(lines, above.length),
+    columnBelow,
+    opensBlock: columnBelow > column || (columnBelow === column && next?.dash != null),
+  };
+  if (open !== null) return inFlow(place, here, restOfFlow(text.slice(offset), open.column));
+  if (here.key !== null) return { ...place, part: 'value', key: here.key };
+  const isItem = here.dash !== null && path.at(-1) === item && path[0] !== 'steps';
+  return { ...place, part: isItem ? 'item' : 'key', key: '' };
 }
 
-/** An empty line may be indented anyhow: it continues the map above whose column it reaches. */
-function columnOnBlankLine(above: readonly (Line | null)[], typed: number): number {
+function inFlow(place: Omit<CursorPlace, 'part' | 'key'>, here: Line, behind: string): CursorPlace | null {
+  const flow = flowAt(here.value, behind, here.key);
+  if (flow === null) return null;
+  const { outermost, ...inner } = flow;
+  const isEntry = place.path.length + (here.key === null ? 0 : 1) === 2;
+  const path = [...place.path, ...inner.path];
+  return { ...place, ...inner, path, inFlow: true, isAlone: false, entry: isEntry ? outermost : place.entry };
+}
+
+function restOfFlow(text: string, column: number): string {
+  const [first = '', ...lines] = text.split(/\r?\n/);
+  const end = lines.findIndex((line) => line.trim() !== '' && !continuesFlow(line, column));
+  return [first, ...(end === -1 ? lines : lines.slice(0, end))].map(withoutComment).join(' ');
+}
+
+/**
+ * An empty line may be indented anyhow: it continues the map above whose column it reaches, or what stands behind a key
+ * that it is indented further than.
+ */
+function columnOnBlankLine(above: readonly (Line | null)[], columnBelow: number, typed: number): number {
+  let inner: Line | null = null;
   for (const line of above.toReversed()) {
     if (line === null) continue;
-    if (line.key !== null && line.value === '' && typed > line.column) return typed;
-    if (line.column <= typed) return line.column;
+    if (line.key !== null && line.value === '' && typed > line.column) {
+      if (inner !== null) return inner.dash ?? inner.column;
+      return columnBelow > line.column ? columnBelow : typed;
+    }
+    if (line.column <= typed || (line.dash !== null && line.dash < typed)) return line.column;
+    inner = line;
   }
   return typed;
 }
@@ -105,94 +135,4 @@ function blockPath(above: readonly (Line | null)[], dash: number | null, column:
     }
   }
   return path;
-}
-
-/** The keys of the block map around a line, up to its start and down to its end. */
-function mapAround(
-  lines: readonly (Line | null)[],
-  index: number,
-  column: number,
-): ReadonlyMap<string, string> {
-  const found = new Map<string, string>();
-  const take = (line: Line): void => {
-    if (line.key !== null && line.column === column) found.set(line.key, line.value);
-  };
-  const own = lines[index];
-  if (own != null) take(own);
-  const startsItem = own?.dash != null && own.column === column;
-  for (const line of startsItem ? [] : lines.slice(0, index).toReversed()) {
-    if (line === null) continue;
-    if (line.column < column) break;
-    take(line);
-    if (line.dash !== null && line.column === column) break;
-  }
-  for (const line of lines.slice(index + 1)) {
-    if (line === null) continue;
-    if (line.column < column || (line.dash !== null && line.dash < column)) break;
-    take(line);
-  }
-  return found;
-}
-
-/** The map of the entry or step: it stands two levels below the root. */
-function entryAround(
-  lines: readonly (Line | null)[],
-  index: number,
-  column: number,
-  path: readonly string[],
-): ReadonlyMap<string, string> {
-  let [at, limit] = [index, column];
-  for (let depth = path.length; depth > 2; depth--) {
-    const parent = lines.slice(0, at).findLastIndex((line) => line?.key != null && line.column < limit);
-    if (parent === -1) break;
-    at = parent;
-    limit = lines[parent]?.column ?? 0;
-  }
-  return mapAround(lines, at, limit);
-}
-
-interface Frame {
-  readonly isMap: boolean;
-  readonly entries: Map<string, string>;
-  readonly items: string[];
-  key: string | null;
-  word: string;
-}
-
-/** Follows brackets on the line; null where none is open. */
-function inFlow(place: CursorPlace): CursorPlace | null {
-  const frames: Frame[] = [];
-  const path: string[] = [...place.path];
-  let outer: string | null = place.key;
-  const end = (frame: Frame | undefined): void => {
-    if (frame === undefined) return;
-    const word = frame.word.trim();
-    if (frame.isMap && frame.key !== null) frame.entries.set(frame.key, word);
-    if (!frame.isMap && word !== '') frame.items.push(word);
-    frame.key = null;
-    frame.word = '';
-  };
-  for (const character of place.typed) {
-    const frame = frames.at(-1);
-    if (character === '{' || character === '[') {
-      path.push(frame?.isMap === false ? item : (frame?.key ?? outer ?? ''));
-      outer = null;
-      frames.push({ isMap: character === '{', entries: new Map(), items: [], key: null, word: '' });
-    } else if (character === '}' || character === ']') {
-      frames.pop();
-      path.pop();
-    } else if (character === ',') end(frame);
-    else if (character === ':' && frame?.isMap === true && frame.key === null) {
-      frame.key = frame.word.trim();
-      frame.word = '';
-    } else if (frame !== undefined) frame.word += character;
-  }
-  const frame = frames.at(-1);
-  if (frame === undefined) return null;
-  const typed = frame.word.trimStart();
-  const inside = { ...place, path, inFlow: true, beside: frame.entries, items: frame.items, typed };
-  if (!frame.isMap) return { ...inside, part: 'item', key: '' };
-  return frame.key === null
-    ? { ...inside, part: 'key', key: '' }
-    : { ...inside, part: 'value', key: frame.key };
 }

@@ -5,6 +5,7 @@ import { parseDocument } from './document.ts';
 import type { Finding } from './finding.ts';
 import { findingsFrom, stepContents } from './findings.ts';
 import { namesIn } from './names.ts';
+import type { Names } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { checkBytes } from './problems/file.ts';
@@ -50,6 +51,8 @@ export interface ReadFile {
   readonly schemaOf: (path: Path) => Schema | null;
   /** Where a step stands as lines; null where steps are not written so. */
   readonly stepLines: (path: Path) => StepLines | null;
+  /** All that is named in the file, also where its entry cannot be read yet. */
+  readonly names: () => Names;
 }
 
 /** The ambient temperature where none is stated: the standard range for tests, IEC 60068-1 (from memory). */
@@ -86,6 +89,7 @@ function result(
     placeAt: (offset) => placeAt(root, offset),
     schemaOf: (path) => schemaOfPlace(root, path),
     stepLines: (path) => stepLines(root, file.text, path),
+    names: () => namesIn(root, () => undefined),
   };
 }
 

@@ -14,16 +14,22 @@ export function schemaForTyping(path: readonly string[], beside: ReadonlyMap<str
   const steps = rest.map((step) => (step === item ? 0 : step));
   if (section === undefined || entry === undefined)
     return schemaAt(fileSchema, section === undefined ? [] : [section], fileSchema);
-  const name = definitionFor(section, beside, rest.length > 0);
-  if (name === null) return schemaAt(fileSchema, [section, entry === item ? 0 : entry, ...steps], fileSchema);
+  const name = definitionFor(section, beside);
+  if (name === 'cable' && rest.length === 0) return anyCable;
+  if (name === null || name === 'cable')
+    return schemaAt(fileSchema, [section, entry === item ? 0 : entry, ...steps], fileSchema);
   return schemaAt(definitionSchema(name), steps, fileSchema);
 }
+
+/** A cable of which nothing says yet how its resistance is stated. */
+const anyCable: Schema = {
+  anyOf: [definitionSchema('cable-by-size'), definitionSchema('cable-by-resistance')],
+};
 
 function definitionFor(
   section: string,
   beside: ReadonlyMap<string, string>,
-  isBelow: boolean,
-): DefinitionName | null {
+): DefinitionName | 'cable' | null {
   if (section === 'connectors') return 'connector';
   if (section === 'loops') return 'loop';
   if (section === 'sources') return 'battery';
@@ -35,10 +41,12 @@ function definitionFor(
       ? 'step-read-several'
       : `step-${verb}`;
   }
-  if (isBelow || !Object.hasOwn(kinds, section)) return null;
+  if (!Object.hasOwn(kinds, section)) return null;
   const kind = beside.get('kind') ?? '';
-  if (section === 'parts' && kind === 'cable')
-    return beside.has('resistance') ? 'cable-by-resistance' : 'cable-by-size';
+  if (section === 'parts' && kind === 'cable') {
+    if (beside.has('resistance')) return 'cable-by-resistance';
+    return beside.has('wire') || beside.has('length') ? 'cable-by-size' : 'cable';
+  }
   const name = section === 'loads' ? `${kind}-load` : kind;
   return Object.hasOwn(definitions, name) ? (name as DefinitionName) : null;
 }

@@ -1,0 +1,53 @@
+import { properties } from '../format/walker.ts';
+import type { Schema } from '../format/walker.ts';
+import type { CursorPlace } from '../text/cursor.ts';
+import { fileSchema } from '../text/schema.ts';
+import { literal, place as fillIn } from './completion-places.ts';
+
+/** The examples of the format, as they are written in a file; none of a whole section, which is no place to start from. */
+export function writtenExamples(schema: Schema, place: CursorPlace): readonly string[] {
+  const listed = Array.isArray(schema.examples) ? (schema.examples as unknown[]) : [];
+  const isSection = place.path.length === 0 && (place.key === 'steps' || isOpen(schema));
+  return isSection ? [] : listed.map((example) => written(example, place.inFlow));
+}
+
+function isOpen(schema: Schema): boolean {
+  return properties(schema, fileSchema).size === 0 && schema.additionalProperties !== undefined;
+}
+
+/** Two outcomes of those that are known, each leading on: what the rest leads to is the second. */
+export function outcomesWithPlaces(names: readonly string[]): string {
+  const [first = 'within', second = 'else'] = names;
+  const rest = names.includes('else') ? 'else' : second;
+  return `{ ${first}: \${1:next}, ${rest}: \${2:next} }`;
+}
+
+/** The connectors of a loop, of which the pins can be told. */
+export function connectorsOnPath(
+  entry: ReadonlyMap<string, string>,
+  connectors: readonly string[],
+): readonly string[] {
+  const path = (entry.get('path') ?? '').split(/[^A-Za-z0-9-]+/);
+  const standing = connectors.filter((id) => path.includes(id));
+  return standing.length === 0 ? connectors : standing;
+}
+
+/** `{ K10: [1, 2], K21: [1, 2] }`, to be typed over. */
+export function pinsWithPlaces(connectors: readonly string[]): string {
+  const pins = connectors.map(
+    (id, at) => `${literal(id)}: [${fillIn(2 * at + 1, '1')}, ${fillIn(2 * at + 2, '2')}]`,
+  );
+  return `{ ${pins.join(', ')} }`;
+}
+
+function written(example: unknown, inFlow: boolean): string {
+  if (Array.isArray(example)) return `[${example.map((one) => written(one, true)).join(', ')}]`;
+  if (typeof example === 'object' && example !== null) {
+    const entries = Object.entries(example).map(([key, value]) => `${key}: ${written(value, true)}`);
+    return `{ ${entries.join(', ')} }`;
+  }
+  const text = String(example);
+  const needsQuotes =
+    typeof example === 'string' && (/: | #|:$/.test(text) || (inFlow && /[,[\]{}]/.test(text)));
+  return needsQuotes ? JSON.stringify(text) : text;
+}
