@@ -118,13 +118,15 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
   }
 }
 
-/** A path with what stands in the file, and an end part that closes no other loop. */
+/** A path with what stands in the file: first what is in no other loop. */
 function loopBody({ parts, loops }: Procedure, { instruments, connectors }: KnownIds): string {
   const taken = new Set([...loops.values()].flatMap(({ elements }) => elements.map(({ id }) => id)));
-  const ends = [...parts.values()].filter(({ form }) => form === 'end');
-  const end = (ends.find(({ id }) => !taken.has(id)) ?? ends[0])?.id ?? 'stage-1';
+  const freeFirst = (some: readonly string[]): readonly string[] =>
+    some.toSorted((a, b) => Number(taken.has(a)) - Number(taken.has(b)));
+  const ends = [...parts.values()].filter(({ form }) => form === 'end').map(({ id }) => id);
+  const [end = 'stage-1'] = freeFirst(ends);
   const monitor = choice(2, instruments, 'control-unit');
-  return `{ path: [${monitor}, ${choice(3, connectors, 'K30')}, ${place(4, end)}] }`;
+  return `{ path: [${monitor}, ${choice(3, freeFirst(connectors), 'K30')}, ${place(4, end)}] }`;
 }
 
 /** `K30` becomes `K31`, and `filter` becomes `filter-2`, where the id is taken. */

@@ -63,8 +63,12 @@ export function formsOf(typed: string, expected: string): readonly Form[] {
   const listed = units.map((one) => form(typed, number, one, one));
   if (measure.isAccuracy === true && before.trim() === '')
     return [form(typed, number, '% + ', `% + ${place(1, '0.1 Ω')}`), ...listed];
-  if (/±\s*$/.test(before))
-    return measure.spread?.endsWith('%') === true ? [form(typed, number, '%', '%'), ...listed] : listed;
+  if (/±\s*$/.test(before)) {
+    // The tolerance is in the unit of the value.
+    const used = /([\p{L}°][\p{L}²°]*) *± *$/u.exec(before)?.[1] ?? measure.units[0];
+    const same = listed.filter(({ label }) => label === used);
+    return measure.spread?.endsWith('%') === true ? [form(typed, number, '%', '%'), ...same] : same;
+  }
   if (before.includes('..') || before.includes('±')) return listed;
   return [...listed, ...spreads(typed, number, unit, measure)];
 }

@@ -1,6 +1,7 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { CompletionItem } from 'vscode-languageserver-types';
 import { kinds } from '../format/definitions.ts';
+import { sections } from '../format/procedure.ts';
 import { properties, typesOf, wordsOf } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { fileSchema } from '../text/schema.ts';
@@ -25,7 +26,7 @@ export function values(at: Target): CompletionItem[] {
   const ids = idItems(at);
   if (ids.length > 0) return ids;
   const [section = ''] = path;
-  if (path.length === 1 && section !== 'steps') return bodies(at, section);
+  if (path.length === 1 && sections.some((one) => one === section)) return bodies(at, section);
   if (path.length === 2 && key === 'kind') return kindWords(at, section);
   const schema = schemaForTyping([...path, key], path.length === 2 ? beside : entry);
   if (schema === null) return [];

@@ -66,15 +66,15 @@ export function mapAround(
   return found;
 }
 
-/** The map of the entry or step that a line belongs to: it stands two levels below the root. */
+/** The map of the entry or step that a line belongs to, so many keys further out. */
 export function entryAround(
   lines: readonly (Line | null)[],
   index: number,
   column: number,
-  depth: number,
+  keys: number,
 ): ReadonlyMap<string, string> {
   let [at, limit] = [index, column];
-  for (let left = depth; left > 2; left--) {
+  for (let left = keys; left > 0; left--) {
     const parent = lines.slice(0, at).findLastIndex((line) => line?.key != null && line.column < limit);
     if (parent === -1) break;
     at = parent;

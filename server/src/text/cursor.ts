@@ -68,7 +68,7 @@ export function cursorPlace(text: string, offset: number): CursorPlace | null {
   const place = {
     path,
     beside: mapAround(lines, above.length, column),
-    entry: entryAround(lines, above.length, column, path.length),
+    entry: entryAround(lines, above.length, column, path.slice(2).filter((step) => step !== item).length),
     items: here.dash === null ? [] : itemsAround(lines, above.length, here.dash),
     inFlow: false,
     isAlone: /^ *(?:[A-Za-z][A-Za-z0-9-]*)?$/.test(typed),
@@ -80,7 +80,8 @@ export function cursorPlace(text: string, offset: number): CursorPlace | null {
   };
   if (open !== null) return inFlow(place, here, restOfFlow(text.slice(offset), open.column));
   if (here.key !== null) return { ...place, part: 'value', key: here.key };
-  const isItem = here.dash !== null && path.at(-1) === item && path[0] !== 'steps';
+  const isStep = path.length === 2 && path[0] === 'steps';
+  const isItem = here.dash !== null && path.at(-1) === item && !isStep;
   return { ...place, part: isItem ? 'item' : 'key', key: '' };
 }
 
