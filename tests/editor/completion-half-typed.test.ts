@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { TextEdit } from 'vscode-languageserver-types';
 import { definitions } from '../../server/src/format/definitions.ts';
 import { properties } from '../../server/src/format/walker.ts';
@@ -135,6 +136,13 @@ describe('brackets', () => {
 });
 
 describe('ids', () => {
+  test('that other steps name are still offered', () => {
+    const [item] = offered(inSteps('  - unplug: K30\n  - plug: |\n  - unplug: K30'));
+    expect(item).toMatchObject({ label: 'K30', kind: CompletionItemKind.Reference });
+    expect(labels(inSteps('  - replace: K30\n  - conclude: |\n'))).toContain('K30');
+    expect(labels(inSteps('  - unplug: K30\n  - read: [|\n'))).toEqual(['stage-1-loop']);
+  });
+
   test('also of entries that cannot be read yet', () => {
     expect(labels('connectors:\n  K1:\n  K2: { con\nsteps:\n  - unplug: |')).toEqual(['K1', 'K2']);
     expect(labels('parts:\n  a: { kind: initiator, \n  b:\nsteps:\n  - replace: |')).toEqual(['a', 'b']);
@@ -196,6 +204,9 @@ describe('new entries and values', () => {
     expect(labels('format: |')).toEqual(['1']);
     expect(labels('conditions: |')).toEqual(['{ ambient: 10..35 °C }']);
     expect(labels('conditions:\n  ambient: |')).toEqual(['10..35 °C']);
+    expect(labels('conditions: { | }')).toEqual(['ambient']);
+    expect(labels(inSteps('  - do: Look.\n    id: |'))).toEqual(['make-safe']);
+    expect(labels(inSteps('  - do: Look.\n    id: |\n  - wait: 1 s\n    id: make-safe'))).toEqual([]);
     expect(labels('requires:\n  |')).toEqual(['training', 'protective', 'information']);
     expect(labels('requires: { training: |')).toEqual(['[restraint systems]']);
     for (const key of ['reserve', 'wait', 'voltage'])

@@ -96,7 +96,11 @@ function inStep(
 
 /** First the monitor, then what is not on this path yet, up to an end part; one that closes another loop is left out. */
 function onPath(procedure: Procedure, ids: KnownIds, { items, path }: CursorPlace): readonly Id[] {
-  if (items.length === 0) return ids.instruments;
+  if (!items.some((id) => ids.instruments.includes(id))) {
+    if (items.length === 0) return ids.instruments;
+    // The path is written from its other end.
+    return [...ids.instruments, ...ids.connectors, ...ids.parts];
+  }
   const isEnd = (id: Id): boolean => procedure.parts.get(id)?.form === 'end';
   if (items.some(isEnd)) return ids.connectors.concat(ids.parts.filter((id) => !isEnd(id)));
   const others = [...procedure.loops.values()].filter(({ id }) => id !== path[1]);

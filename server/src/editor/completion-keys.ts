@@ -1,6 +1,7 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { CompletionItem } from 'vscode-languageserver-types';
 import { kinds, verbs } from '../format/definitions.ts';
+import { sections } from '../format/procedure.ts';
 import { properties, typesOf, wordsOf } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { fileSchema } from '../text/schema.ts';
@@ -34,10 +35,11 @@ function isNewStep(at: Target): boolean {
 }
 
 function keysHere(at: Target): CompletionItem[] {
-  const { path, beside, entry, inFlow, section } = at.place;
+  const { path, beside, entry, inFlow } = at.place;
   if (isNewStep(at)) return verbsBehindDash(at);
   if (isStep(at) && beside.has('section')) return [];
-  if (path.length === 1 && inFlow && section !== null) return entries(at, section.name, 0, 0);
+  if (path.length === 1 && inFlow && sections.some((one) => one === path[0]))
+    return entries(at, path[0] ?? '', 0, 0);
   const schema = schemaForTyping(path, path.length === 2 ? beside : entry);
   if (path.includes('outcomes')) return outcomes(at, schema);
   if (path[0] === 'loops' && path.at(-1) === 'pins') return pins(at);

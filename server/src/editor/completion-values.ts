@@ -121,5 +121,9 @@ function examplesFor({ place, ids }: Target, schema: Schema): readonly string[] 
     const connectors = connectorsOnPath(entry, ids.connectors);
     if (connectors.length > 0) return [pinsWithPlaces(connectors)];
   }
-  return writtenExamples(schema, place).map(literal);
+  // An id is given once.
+  const isTaken = (text: string): boolean => key === 'id' && ids.steps.includes(text);
+  return writtenExamples(schema, place)
+    .filter((text) => !isTaken(text))
+    .map(literal);
 }

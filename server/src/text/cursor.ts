@@ -69,7 +69,7 @@ export function cursorPlace(text: string, offset: number): CursorPlace | null {
     path,
     beside: mapAround(lines, above.length, column),
     entry: entryAround(lines, above.length, column, path.slice(2).filter((step) => step !== item).length),
-    items: here.dash === null ? [] : itemsAround(lines, above.length, here.dash),
+    items: here.dash === null || here.key !== null ? [] : itemsAround(lines, above.length, here.dash),
     inFlow: false,
     isAlone: /^ *(?:[A-Za-z][A-Za-z0-9-]*)?$/.test(typed),
     column,
