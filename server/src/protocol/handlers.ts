@@ -87,7 +87,8 @@ export function registerHandlers({
       const errors = (await inSlices(document.analysis.findings('order'), token, time)).filter(
         isError,
       ).length;
-      const asDraft = draft && errors > 0;
+      const { complete: isComplete } = await inSlices(document.analysis.order(), token, time);
+      const asDraft = draft && (errors > 0 || !isComplete);
       const made = await inSlices(card(document.analysis, { date, version, draft: asDraft }), token, time);
       if ('refused' in made) return { kind: 'refused', errors };
       return { kind: 'card', html: cardHtml(made.card, { face }), draft: asDraft };

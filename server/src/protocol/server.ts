@@ -49,7 +49,7 @@ export function capabilitiesFor(abilities: Abilities): ServerCapabilities {
     inlayHintProvider: true,
     hoverProvider: true,
     documentSymbolProvider: true,
-    completionProvider: { triggerCharacters: [' ', ':', '-', '.', '['] },
+    completionProvider: { triggerCharacters: [' ', ':', '-', '.', '[', '{', ','] },
     ...(abilities.codeActionLiterals
       ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] } }
       : {}),
