@@ -12,7 +12,7 @@ export type OutcomeName = ReadingClass | 'outside' | 'else' | 'none' | 'stored' 
 
 /** How a path leaves a step. */
 export type Taken =
-  | { readonly kind: 'next' | 'go' | 'end' }
+  | { readonly kind: 'next' | 'go' | 'run' | 'return' | 'end' }
   | { readonly kind: 'outcome'; readonly outcome: OutcomeName; readonly of?: string };
 
 export interface Hop {
@@ -44,6 +44,8 @@ export interface Finding {
   readonly subject?: string;
   readonly related: readonly Related[];
   readonly trace?: Trace;
+  /** The author takes it upon himself, and says why. It stays on report and card and counts no longer. */
+  readonly waived?: { readonly reason: string; readonly at: Where };
   /** Rule, step id or content, subject: survives when lines move. */
   readonly key: string;
 }
