@@ -1,4 +1,5 @@
 /** The door of this folder: everything that other folders need of it. */
+export { guardedWindow } from './guarded.ts';
 export type { Indication, Instrument } from './instrument.ts';
 export { indicate } from './instrument.ts';
 export type { Element, Network } from './network.ts';

@@ -1,0 +1,72 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Instrument } from '../../server/src/circuit/circuit.ts';
+import { guardedWindow } from '../../server/src/circuit/circuit.ts';
+import type { Span } from '../../server/src/quantity/quantity.ts';
+
+function span(least: number, nominal: number, most: number): Span {
+  return { least, nominal, most };
+}
+
+const monitor: Instrument = {
+  range: span(0, 5, 10),
+  accuracy: { fraction: 0.03, constant: 0.1, digits: 0 },
+  resolution: 0.01,
+};
+/** A kit meter, 200 Ω range in steps of 0.1 Ω, 0.8 % + 2 digits (its manual). */
+const kitMeter: Instrument = {
+  range: span(0, 100, 200),
+  accuracy: { fraction: 0.008, constant: 0, digits: 2 },
+  resolution: 0.1,
+};
+
+describe('the guarded window', () => {
+  test('is the good window less the error at each end', () => {
+    // 1.7 * 1.03 + 0.1 = 1.851; 2.3 * 0.97 - 0.1 = 2.131.
+    const guarded = guardedWindow(span(1.7, 2, 2.3), monitor);
+    expect(guarded?.least).toBeCloseTo(1.851, 12);
+    expect(guarded?.most).toBeCloseTo(2.131, 12);
+  });
+
+  test('of 2.0 ± 0.3 Ω on a kit meter shrinks to about ± 0.084 Ω (computed from its manual)', () => {
+    const guarded = guardedWindow(span(1.7, 2, 2.3), kitMeter) ?? { least: 0, most: 0 };
+    expect((guarded.most - guarded.least) / 2).toBeCloseTo(0.084, 3);
+  });
+
+  test('is empty where the error is wider than the circuit', () => {
+    expect(guardedWindow(span(2, 2, 2), monitor)).toBeNull();
+    expect(guardedWindow(span(1.9, 2, 2.1), kitMeter)).toBeNull();
+    expect(guardedWindow(span(11, 12, 13), monitor)).toBeNull();
+  });
+
+  test('has the ends of the range where the circuit has no end', () => {
+    expect(guardedWindow(span(0, 0, 0.4), monitor)?.least).toBe(0);
+    expect(guardedWindow(span(5, 8, Infinity), monitor)?.most).toBe(10);
+  });
+
+  test('does not trust the least of a range, which is shown for everything below it', () => {
+    const fromTwo = { ...monitor, range: span(2, 5, 10) };
+    expect(guardedWindow(span(1, 2, 5), fromTwo)?.least).toBeCloseTo(2.01, 12);
+    expect(guardedWindow(span(0, 2, 5), fromTwo)?.least).toBe(2);
+  });
+
+  test('lets in no circuit from outside, and is no narrower than that needs', () => {
+    const ohms = fc.double({ min: 0.5, max: 9, noNaN: true });
+    const unit = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(ohms, ohms, unit, unit, unit, (one, other, place, gain, offset) => {
+        const circuit = span(Math.min(one, other), one, Math.max(one, other));
+        const guarded = guardedWindow(circuit, monitor);
+        fc.pre(guarded !== null);
+        const shown = guarded.least + place * (guarded.most - guarded.least);
+        // Whatever circuit the number comes from, by any error within the limits, it is a good one.
+        const from = (shown - 0.1 * (2 * offset - 1)) / (1 + 0.03 * (2 * gain - 1));
+        expect(from).toBeGreaterThanOrEqual(circuit.least - 1e-9);
+        expect(from).toBeLessThanOrEqual(circuit.most + 1e-9);
+        // At each end there is an error that brings the number from the very end of the good circuits.
+        expect((guarded.least - 0.1) / 1.03).toBeCloseTo(circuit.least, 9);
+        if (guarded.most < 10) expect((guarded.most + 0.1) / 0.97).toBeCloseTo(circuit.most, 9);
+      }),
+    );
+  });
+});
