@@ -1,11 +1,24 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Conditions, Element, Network, PartModel } from '../../server/src/circuit/circuit.ts';
+import type {
+  ConditionRanges,
+  Conditions,
+  Element,
+  Network,
+  PartModel,
+} from '../../server/src/circuit/circuit.ts';
 import { networkWindow, resistanceAt } from '../../server/src/circuit/circuit.ts';
 import type { Span } from '../../server/src/quantity/quantity.ts';
 import { nodalResistance } from './nodal.ts';
 
-const workshop: Conditions = { ambient: { least: 10, nominal: 22.5, most: 35 } };
+const workshop: ConditionRanges = {
+  ambient: { least: 10, nominal: 22.5, most: 35 },
+  entered: new Map(),
+};
+
+function at(ambient: number): Conditions {
+  return { ambient, entered: new Map() };
+}
 
 function stated(least: number, nominal = least, most = nominal): PartModel {
   return { kind: 'stated', resistance: { least, nominal, most } };
@@ -45,6 +58,7 @@ const wire = fc
     kind: 'copper-wire',
     wire: { squareMillimetres },
     length: { least: length, nominal: length, most: length * slack },
+    temperature: 'ambient',
   }));
 
 function networks(part: fc.Arbitrary<PartModel>, most: number): fc.Arbitrary<Network> {
@@ -99,7 +113,7 @@ describe('the window of a network', () => {
     fc.assert(
       fc.property(networks(partSpan, 7), (network) => {
         const window = windowOf(network);
-        const spans = network.map(({ part }) => resistanceAt(part, 20));
+        const spans = network.map(({ part }) => resistanceAt(part, at(20)));
         let [lowest, highest] = [Infinity, -Infinity];
         for (let corner = 0; corner < 2 ** network.length; corner += 1) {
           const value = solved(
@@ -123,7 +137,7 @@ describe('the window of a network', () => {
         const value = solved(
           network,
           network.map(({ part }, index) => {
-            const { least, most } = resistanceAt(part, 20);
+            const { least, most } = resistanceAt(part, at(20));
             return least + (places[index] ?? 0) * (most - least);
           }),
         );
@@ -138,7 +152,7 @@ describe('the window of a network', () => {
       fc.property(networks(fc.oneof(partSpan, wire), 6), (network) => {
         const window = windowOf(network);
         const ends = (celsius: number): readonly [number, number] => {
-          const spans = network.map(({ part }) => resistanceAt(part, celsius));
+          const spans = network.map(({ part }) => resistanceAt(part, at(celsius)));
           return [
             solved(
               network,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { PartModel } from '../../server/src/circuit/circuit.ts';
-import { resistanceAt } from '../../server/src/circuit/circuit.ts';
+import { resistanceAt as resistanceUnder } from '../../server/src/circuit/circuit.ts';
 import {
   conductorResistance,
   copper,
@@ -8,13 +8,22 @@ import {
   gaugeDiameter,
   temperatureFactor,
 } from '../../server/src/circuit/materials.ts';
-import type { Wire } from '../../server/src/quantity/quantity.ts';
+import type { Span, Wire } from '../../server/src/quantity/quantity.ts';
 import { expectPrinted } from './printed.ts';
 
 const thousandFeet = 304.8;
 
+function resistanceAt(model: PartModel, celsius: number): Span {
+  return resistanceUnder(model, { ambient: celsius, entered: new Map() });
+}
+
 function wireOf(wire: Wire, metres: number): PartModel {
-  return { kind: 'copper-wire', wire, length: { least: metres, nominal: metres, most: metres } };
+  return {
+    kind: 'copper-wire',
+    wire,
+    length: { least: metres, nominal: metres, most: metres },
+    temperature: 'ambient',
+  };
 }
 
 describe('IEC 60028, standard annealed copper at 20 °C', () => {
@@ -63,9 +72,33 @@ describe('American wire gauge, Floyd, Electric Circuit Fundamentals, as tabulate
   ])('AWG %i is %s mil and %s Ω per 1000 ft', (awg, mils, ohms) => {
     // The table cuts two of its diameters off instead of rounding them.
     expect(Math.abs(gaugeDiameter(awg) / 0.0254 - Number(mils))).toBeLessThan(0.01);
-    const { least, nominal, most } = resistanceAt(wireOf({ awg }, thousandFeet), 20);
-    expectPrinted(nominal, ohms);
-    expect([least, most]).toEqual([nominal, nominal]);
+    expectPrinted(resistanceAt(wireOf({ awg }, thousandFeet), 20).nominal, ohms);
+  });
+});
+
+describe('the spread of a gauge number', () => {
+  test.each([
+    [16, '19/29', 4.27],
+    [18, '16/30', 6.48],
+    [18, '7/26', 5.86],
+    [18, '19/30', 5.46],
+    [22, '7/30', 14.74],
+  ])('holds AWG %i stranded %s, %d Ω per 1000 ft (a published chart of stranded wire)', (awg, _, ohms) => {
+    const { least, most } = resistanceAt(wireOf({ awg }, thousandFeet), 20);
+    expect(ohms).toBeGreaterThan(least);
+    expect(ohms).toBeLessThan(most);
+  });
+
+  test.each([
+    [10, 1.24, 1.26],
+    [12, 1.98, 2.01],
+    [14, 3.14, 3.19],
+    [16, 4.99, 5.08],
+    [18, 7.95, 8.08],
+  ])('holds AWG %i stranded, %d, and coated, %d (NEC chapter 9 table 8, 75 °C)', (awg, stranded, coated) => {
+    const { least, most } = resistanceAt(wireOf({ awg }, thousandFeet), 75);
+    expect(stranded).toBeGreaterThan(least);
+    expect(coated).toBeLessThan(most);
   });
 });
 
@@ -115,10 +148,14 @@ describe('IEC 60228, greatest resistance at 20 °C in Ω/km of plain copper', ()
     },
   );
 
-  test('a size outside the table has its ideal resistance only', () => {
+  test('a size outside the table has a wider spread than any that stands in it', () => {
     const { least, nominal, most } = resistanceAt(wireOf({ squareMillimetres: 0.35 }, 1000), 20);
-    expect([least, most]).toEqual([nominal, nominal]);
     expectPrinted(nominal, '49.3');
+    for (const [squareMillimetres] of rows) {
+      const listed = resistanceAt(wireOf({ squareMillimetres }, 1000), 20);
+      expect(least / nominal).toBeLessThan(listed.least / listed.nominal);
+      expect(most / nominal).toBeGreaterThan(listed.most / listed.nominal);
+    }
   });
 
   test('the limit rises with temperature as the copper does', () => {
@@ -133,6 +170,7 @@ describe('IEC 60228, greatest resistance at 20 °C in Ω/km of plain copper', ()
         kind: 'copper-wire',
         wire: { squareMillimetres: 0.5 },
         length: { least: 29, nominal: 58, most: 100 },
+        temperature: 'ambient',
       },
       20,
     );

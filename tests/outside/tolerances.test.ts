@@ -22,7 +22,7 @@ function windowOf(arrangement: 'series' | 'parallel', ...texts: readonly string[
     part: { kind: 'stated', resistance: read(text) },
   }));
   const ambient = { least: 20, nominal: 20, most: 20 };
-  const window = networkWindow(network, '0', 'end', { ambient });
+  const window = networkWindow(network, '0', 'end', { ambient, entered: new Map() });
   if (window === 'open') throw new Error('open');
   return window;
 }

@@ -1,4 +1,4 @@
-import type { Wire } from '../quantity/quantity.ts';
+import type { Span, Wire } from '../quantity/quantity.ts';
 
 /** Copper as standardised for conductors. Source: IEC 60028, standard annealed copper at 20 °C. */
 export const copper = {
@@ -45,12 +45,48 @@ export function crossSection(wire: Wire): number {
   return 'awg' in wire ? (Math.PI / 4) * gaugeDiameter(wire.awg) ** 2 : wire.squareMillimetres;
 }
 
-/**
- * Ohms per metre of a copper wire at 20 °C: `ideal` from its cross-section, `most` from the limit of the standard where
- * it lists the size, else the same as `ideal`.
- */
-export function copperPerMetre(wire: Wire): { readonly ideal: number; readonly most: number } {
+/** Ohms per metre of a copper wire at 20 °C. */
+export function copperPerMetre(wire: Wire): Span {
   const ideal = conductorResistance(copper.resistivity, 1, crossSection(wire));
-  const limit = 'awg' in wire ? undefined : flexibleConductorLimits.get(wire.squareMillimetres);
-  return { ideal, most: limit === undefined ? ideal : limit / 1000 };
+  const { least, most } = copperSpread(wire);
+  return { least: ideal * least, nominal: ideal, most: ideal * most };
+}
+
+/** What the spread of a wire size rests on. */
+export type WireBasis = 'listed' | 'unlisted' | 'gauge';
+
+/** How far from the ideal resistance of its size a wire may be, as factors. */
+const spreads = {
+  /**
+   * A size that IEC 60228 does not list. The limits of those it lists lie up to 16 % above the ideal; the copper of a
+   * cable may be somewhat more than its size says.
+   */
+  unlisted: { least: 0.95, most: 1.2 },
+  /**
+   * Stranded wire of one gauge number differs by its strands: published make-ups lie from 15 % below (AWG 18, 19/30) to
+   * 7 % above (AWG 16, 19/29) the solid wire of ASTM B258; tinned strands add some percent (NEC chapter 9 table 8).
+   */
+  gauge: { least: 0.85, most: 1.1 },
+} as const;
+
+export function wireBasis(wire: Wire): WireBasis {
+  if ('awg' in wire) return 'gauge';
+  return flexibleConductorLimits.has(wire.squareMillimetres) ? 'listed' : 'unlisted';
+}
+
+/** Factors on the ideal resistance: least and most. */
+export function copperSpread(wire: Wire): { readonly least: number; readonly most: number } {
+  const basis = wireBasis(wire);
+  if (basis !== 'listed') return spreads[basis];
+  const size = crossSection(wire);
+  const limit = (flexibleConductorLimits.get(size) ?? Infinity) / 1000;
+  return { least: 1, most: limit / conductorResistance(copper.resistivity, 1, size) };
+}
+
+/**
+ * How many times its resistance at one temperature a copper winding has at another, both in °C. Source: IEC 60034-1,
+ * with its constant 234.5 for copper. Never below zero.
+ */
+export function coilFactor(from: number, to: number): number {
+  return Math.max(0, (234.5 + to) / (234.5 + from));
 }

@@ -1,6 +1,7 @@
 import type { Span } from '../quantity/quantity.ts';
-import type { Conditions, PartModel } from './parts.ts';
-import { resistanceAt } from './parts.ts';
+import type { ConditionRanges } from './conditions.ts';
+import type { PartModel } from './parts.ts';
+import { resistanceWithin } from './parts.ts';
 import { resistanceBetween } from './solver.ts';
 
 /** A two-terminal element between two named nodes. */
@@ -13,25 +14,25 @@ export interface Element {
 export type Network = readonly Element[];
 
 /**
- * Resistance in ohms between two nodes, for every value that the parts and the ambient temperature may take. `open`: no
- * path, whatever the values.
+ * Resistance in ohms between two nodes, for every value that the parts and the temperatures may take. `open`: no path,
+ * whatever the values.
  *
- * It is exact: the parts are independent at one temperature, the resistance between two nodes rises with each of them
- * (Rayleigh), and no part falls with temperature. So the ends lie where all are least and where all are most.
+ * The resistance between two nodes rises with each part (Rayleigh), so the ends lie where all are least and where all
+ * are most. It is exact where all parts that share a temperature go the same way with it, else an outer bound.
  */
 export function networkWindow(
   network: Network,
   from: string,
   to: string,
-  { ambient }: Conditions,
+  ranges: ConditionRanges,
 ): Span | 'open' {
   const solve = numbered(network, from, to);
-  const least = solve((part) => resistanceAt(part, ambient.least).least);
+  const least = solve((part) => resistanceWithin(part, ranges).least);
   if (least === Infinity) return 'open';
   return {
     least,
-    nominal: solve((part) => resistanceAt(part, ambient.nominal).nominal),
-    most: solve((part) => resistanceAt(part, ambient.most).most),
+    nominal: solve((part) => resistanceWithin(part, ranges).nominal),
+    most: solve((part) => resistanceWithin(part, ranges).most),
   };
 }
 

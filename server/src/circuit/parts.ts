@@ -1,33 +1,117 @@
 import type { Span, Wire } from '../quantity/quantity.ts';
-import { copper, copperPerMetre, temperatureFactor } from './materials.ts';
-
-/** What holds for a whole reading. */
-export interface Conditions {
-  /** °C. */
-  readonly ambient: Span;
-}
+import type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
+import { celsiusOf, celsiusWithin } from './conditions.ts';
+import { coldResistance } from './lamp.ts';
+import { coilFactor, copper, copperPerMetre, temperatureFactor } from './materials.ts';
+import type { PlatinumClass } from './platinum.ts';
+import { platinumResistance } from './platinum.ts';
+import type { PreferredSeries } from './preferred-values.ts';
+import { preferredResistance } from './preferred-values.ts';
+import type { ThermistorCurve, ThermistorTolerance } from './thermistor.ts';
+import { thermistorResistance } from './thermistor.ts';
 
 /**
  * How a part's resistance comes about. A part is a function from conditions to an interval, never a stored interval:
- * only so do parts that share a temperature stay together.
+ * only so do parts that share a temperature stay together. Ohms, metres, °C, volts, watts.
  */
-export type PartModel =
-  | { readonly kind: 'stated'; readonly resistance: Span }
-  | { readonly kind: 'copper-wire'; readonly wire: Wire; readonly length: Span };
+export type PartModel = ConstantModel | FollowingModel;
 
-/** The resistance of a part at one temperature, in ohms. Stated resistances hold at every ambient temperature. */
-export function resistanceAt(model: PartModel, celsius: number): Span {
+/** The same at every temperature. */
+export type ConstantModel =
+  | { readonly kind: 'stated'; readonly resistance: Span }
+  | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: PreferredSeries }
+  | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number };
+
+/** Follows a temperature, always in one direction. */
+export type FollowingModel = { readonly temperature: Temperature } & (
+  | { readonly kind: 'copper-wire'; readonly wire: Wire; readonly length: Span }
+  /** `resistance` is stated at the temperature `at`. */
+  | { readonly kind: 'copper-coil'; readonly resistance: Span; readonly at: number }
+  | {
+      readonly kind: 'thermistor';
+      readonly curve: ThermistorCurve;
+      readonly tolerance: ThermistorTolerance | null;
+    }
+  | { readonly kind: 'platinum'; readonly r0: number; readonly class: PlatinumClass }
+);
+
+/** Which temperature a part shares with others, and what its resistance does when that rises. */
+export interface Dependence {
+  readonly on: 'ambient' | { readonly entry: string };
+  readonly trend: Trend;
+}
+
+export type Trend = 'rises' | 'falls';
+
+/** null: constant, or its temperature is its own. */
+export function dependenceOf(model: PartModel): Dependence | null {
+  if (!('temperature' in model)) return null;
+  const { temperature } = model;
+  if (temperature !== 'ambient' && 'stated' in temperature) return null;
+  return { on: temperature, trend: trendOf(model) };
+}
+
+function trendOf({ kind }: FollowingModel): Trend {
+  return kind === 'thermistor' ? 'falls' : 'rises';
+}
+
+/**
+ * The resistance of a part in ohms under conditions of one moment: the spread is what remains then, of its tolerance and,
+ * where the part has a range of temperatures of its own, of that.
+ */
+export function resistanceAt(model: PartModel, conditions: Conditions): Span {
+  if (!('temperature' in model)) return constant(model);
+  return following(model, celsiusOf(model.temperature, conditions));
+}
+
+/** The resistance of a part in ohms under all conditions within the ranges. */
+export function resistanceWithin(model: PartModel, ranges: ConditionRanges): Span {
+  if (!('temperature' in model)) return constant(model);
+  return following(model, celsiusWithin(model.temperature, ranges));
+}
+
+function constant(model: ConstantModel): Span {
   switch (model.kind) {
     case 'stated':
       return model.resistance;
+    case 'preferred':
+      return preferredResistance(model.resistance, model.series);
+    case 'lamp-rating':
+      return coldResistance(model.volts, model.watts);
+  }
+}
+
+/** The ends lie at the ends of the temperature, since resistance goes one way with it. */
+function following(model: FollowingModel, celsius: Span): Span {
+  const [low, high] =
+    trendOf(model) === 'rises' ? [celsius.least, celsius.most] : [celsius.most, celsius.least];
+  return {
+    least: atTemperature(model, low).least,
+    nominal: atTemperature(model, celsius.nominal).nominal,
+    most: atTemperature(model, high).most,
+  };
+}
+
+function atTemperature(model: FollowingModel, celsius: number): Span {
+  switch (model.kind) {
     case 'copper-wire': {
-      const { ideal, most } = copperPerMetre(model.wire);
+      const { least, nominal, most } = copperPerMetre(model.wire);
+      const { length } = model;
       const factor = temperatureFactor(copper.coefficient, copper.referenceCelsius, celsius);
       return {
-        least: ideal * model.length.least * factor,
-        nominal: ideal * model.length.nominal * factor,
-        most: most * model.length.most * factor,
+        least: least * length.least * factor,
+        nominal: nominal * length.nominal * factor,
+        most: most * length.most * factor,
       };
     }
+    case 'copper-coil': {
+      const { least, nominal, most } = model.resistance;
+      const factor = coilFactor(model.at, celsius);
+      return { least: least * factor, nominal: nominal * factor, most: most * factor };
+    }
+    case 'thermistor':
+      return thermistorResistance(model.curve, model.tolerance, celsius);
+    case 'platinum':
+      return platinumResistance(model.r0, model.class, celsius);
   }
 }

@@ -33,7 +33,10 @@ function goodReading(procedure: Procedure, loop: Loop, hardware: Hardware): Good
   const compiled = loopNetwork(procedure, loop, hardware);
   if (compiled === null) return unknown;
   const { network, probes } = compiled;
-  const circuit = networkWindow(network, probes[0], probes[1], { ambient: procedure.ambient });
+  const circuit = networkWindow(network, probes[0], probes[1], {
+    ambient: procedure.ambient,
+    entered: new Map(),
+  });
   const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
   const instrument = monitor === undefined ? null : instrumentOf(monitor);
   return { circuit, indication: instrument === null ? null : indicate(circuit, instrument) };

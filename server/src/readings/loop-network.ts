@@ -118,7 +118,7 @@ export function barIsClosed(procedure: Procedure, connector: Connector, hardware
 
 function modelOf(part: Part): PartModel | null {
   if (part.resistance === null) return null;
-  if ('wire' in part.resistance) return { kind: 'copper-wire', ...part.resistance };
+  if ('wire' in part.resistance) return { kind: 'copper-wire', ...part.resistance, temperature: 'ambient' };
   return { kind: 'stated', resistance: part.resistance };
 }
 

@@ -1,7 +1,6 @@
 import type { Hardware } from '../bench/hardware.ts';
-import { networkWindow, resistanceAt } from '../circuit/circuit.ts';
-import type { Element, PartModel } from '../circuit/circuit.ts';
-import type { Span } from '../quantity/span.ts';
+import { networkWindow, resistanceWithin } from '../circuit/circuit.ts';
+import type { ConditionRanges, Element, PartModel } from '../circuit/circuit.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { loopNetwork } from './loop-network.ts';
 
@@ -16,13 +15,11 @@ export function contributions(procedure: Procedure, loop: Loop, hardware: Hardwa
   const compiled = loopNetwork(procedure, loop, hardware);
   if (compiled === null) return [];
   const { network, probes } = compiled;
-  const { ambient } = procedure;
+  const ranges: ConditionRanges = { ambient: procedure.ambient, entered: new Map() };
   const owners = [...new Set(network.map(ownerOf))];
   const found = owners.map((of): Contribution => {
-    const frozen = network.map((element) =>
-      ownerOf(element) === of ? element : atNominal(element, ambient),
-    );
-    const window = networkWindow(frozen, probes[0], probes[1], { ambient });
+    const frozen = network.map((element) => (ownerOf(element) === of ? element : atNominal(element, ranges)));
+    const window = networkWindow(frozen, probes[0], probes[1], ranges);
     return { of, halfWidth: window === 'open' ? 0 : (window.most - window.least) / 2 };
   });
   return found.filter(({ halfWidth }) => halfWidth > 0).toSorted((a, b) => b.halfWidth - a.halfWidth);
@@ -33,8 +30,8 @@ function ownerOf({ id }: Element): Id {
   return id.split('.')[0] ?? id;
 }
 
-function atNominal(element: Element, ambient: Span): Element {
-  const { nominal } = resistanceAt(element.part, ambient.nominal);
+function atNominal(element: Element, ranges: ConditionRanges): Element {
+  const { nominal } = resistanceWithin(element.part, ranges);
   const part: PartModel = { kind: 'stated', resistance: { least: nominal, nominal, most: nominal } };
   return { ...element, part };
 }
