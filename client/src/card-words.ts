@@ -20,3 +20,6 @@ export function refusal(errors: number): string {
 
 export const notOpen =
   'There is no card of this file: it is not open as an Ohmwright procedure, NAME.procedure.yaml.';
+
+export const failed =
+  'There is no card: the language server failed while it made it. The output channel Ohmwright says why.';

@@ -171,6 +171,21 @@ describe('card', () => {
     expect(written.get('card.html')).not.toContain('DRAFT');
   });
 
+  // CSS Paged Media Level 3, 7.1: A5 and A4 are page sizes by name.
+  test('is for A4 unless A5 is asked for', () => {
+    const sizeOf = (...words: string[]): string | undefined => {
+      const { exit, written } = ran(['card', shipped, '-o', 'card.html', ...words]);
+      expect(exit).toBe(0);
+      return /@page\s*\{[^}]*?\bsize: (\w+)/.exec(written.get('card.html') ?? '')?.[1];
+    };
+    expect([sizeOf(), sizeOf('--paper', 'a4'), sizeOf('--paper', 'A5'), sizeOf('--paper', 'a5')]).toEqual([
+      'A4',
+      'A4',
+      'A5',
+      'A5',
+    ]);
+  });
+
   test('is refused with the findings while there are errors, and nothing is written', () => {
     const { exit, out, written } = ran(['card', join(folder, 'z.procedure.yaml'), '-o', 'card.html']);
     expect(exit).toBe(1);
@@ -189,6 +204,7 @@ describe('card', () => {
     [['card', shipped, '-o', 'card.pdf'], 'later version'],
     [['card', shipped, '-o', 'card.txt'], '.html'],
     [['card', '-o', 'card.html'], 'one file'],
+    [['card', shipped, '-o', 'card.html', '--paper', 'a3'], 'no paper a3: a4 or a5'],
   ])('%j cannot run', (words, why) => {
     const { exit, err } = ran(words);
     expect(exit).toBe(2);
@@ -219,6 +235,7 @@ describe('the words after the name', () => {
     [['check'], 'a file or a folder'],
     [['check', shipped, '--fast'], 'Unknown option'],
     [['check', shipped, '--draft'], 'takes no --draft'],
+    [['check', shipped, '--paper', 'a5'], 'takes no --paper'],
     [['check', shipped, '--format', 'xml'], 'no format xml'],
     [['check', shipped, '--format', 'sarif'], 'later version'],
     [['faults', shipped], 'later version'],

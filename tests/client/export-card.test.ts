@@ -78,6 +78,8 @@ describe('exporting a card', () => {
     expect(seen.messages).toEqual(Array(2).fill('The card is refused: not everything could be checked.'));
     await run(procedure, { kind: 'unknown-document' });
     expect(seen.messages.at(-1)).toMatch(/not open as an Ohmwright procedure/);
+    await run(procedure, { kind: 'failed' });
+    expect(seen.messages.at(-1)).toMatch(/language server failed .* output channel Ohmwright says why/);
   });
 
   test('says that a file could not be written', async () => {

@@ -103,6 +103,11 @@ describe('the card beside the text', () => {
     server.asked[0]?.answer({ kind: 'unknown-document' });
     await settle();
     expect(panels[1]?.webview.html).toContain('not open as an Ohmwright procedure');
+    previews.show(asUri(belt));
+    await settle();
+    server.asked[1]?.answer({ kind: 'failed' });
+    await settle();
+    expect(panels[2]?.webview.html).toContain('the language server failed while it made it');
   });
 
   test('comes to the front where it is open already; closed, it hears and shows nothing more', async () => {

@@ -288,6 +288,20 @@ describe('the card', () => {
   });
 });
 
+describe('a card that goes wrong inside the server', () => {
+  test('is told from a document that is not open', async () => {
+    const client = await open(template);
+    const logged: string[] = [];
+    client.onNotification('window/logMessage', ({ message }: { message: string }) => {
+      logged.push(message);
+    });
+    // No client of this protocol sends such a date: it makes the writing of the card throw.
+    const asked = { uri, face: 'paper', date: null, draft: false };
+    expect(await client.sendRequest('ohmwright/card', asked)).toEqual({ kind: 'failed' });
+    expect(logged).toEqual([expect.stringMatching(/^Card failed: /)]);
+  });
+});
+
 describe('a new procedure', () => {
   test('is complete and without a finding', async () => {
     const client = await open('');

@@ -8,6 +8,7 @@ export interface Arguments {
     readonly name?: string | undefined;
     readonly output?: string | undefined;
     readonly date?: string | undefined;
+    readonly paper?: string | undefined;
     readonly strict?: boolean | undefined;
     readonly draft?: boolean | undefined;
     readonly stdio?: boolean | undefined;
@@ -29,6 +30,7 @@ export function readArguments(words: readonly string[]): Arguments | { readonly 
         name: { type: 'string' },
         output: { type: 'string', short: 'o' },
         date: { type: 'string' },
+        paper: { type: 'string' },
         strict: { type: 'boolean' },
         draft: { type: 'boolean' },
         stdio: { type: 'boolean' },

@@ -1,5 +1,6 @@
 import { finish } from '../bench/work.ts';
 import { cardHtml } from '../card/html.ts';
+import type { Paper } from '../card/style.ts';
 import { analyse } from '../project/analysis.ts';
 import { card as makeCard } from '../project/card.ts';
 import { checkText } from './check-text.ts';
@@ -14,6 +15,8 @@ export interface CardOptions {
   readonly draft: boolean;
   /** As it is to be printed; today where absent. */
   readonly date?: string;
+  /** `a4` or `a5`, as it was given; A4 where absent. */
+  readonly paper?: string;
   readonly name?: string;
 }
 
@@ -25,6 +28,8 @@ export function card(terminal: Terminal, paths: readonly string[], options: Card
   if (/\.pdf$/i.test(to))
     return cannotRun(terminal, 'cards as PDF come in a later version; write a .html and print it');
   if (!/\.html$/i.test(to)) return cannotRun(terminal, `a card is a .html file, not ${to}`);
+  const paper = paperNamed(options.paper ?? 'a4');
+  if (paper === null) return cannotRun(terminal, `there is no paper ${options.paper ?? ''}: a4 or a5`);
   const { snapshot, files, problems } = readInput(terminal, paths, options.name);
   const [file] = files;
   if (problems[0] !== undefined) return cannotRun(terminal, problems[0]);
@@ -40,8 +45,19 @@ export function card(terminal: Terminal, paths: readonly string[], options: Card
     );
     return 1;
   }
-  const problem = terminal.writeFile(to, cardHtml(made.card));
+  const problem = terminal.writeFile(to, cardHtml(made.card, { paper }));
   if (problem !== null) return cannotRun(terminal, `cannot write ${to}: ${problem}`);
   terminal.out(`${options.draft ? 'Draft of the card' : 'Card'} written to ${to}\n`);
   return 0;
+}
+
+function paperNamed(name: string): Paper | null {
+  switch (name.toLowerCase()) {
+    case 'a4':
+      return 'A4';
+    case 'a5':
+      return 'A5';
+    default:
+      return null;
+  }
 }

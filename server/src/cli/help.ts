@@ -8,6 +8,7 @@ export const help = `ohmwright - write, check and print test procedures for airb
   ohmwright card FILE -o CARD.html the printable card; refused while there are errors
       --draft                      write it all the same, marked on every page
       --date TEXT                  the date printed (default: today)
+      --paper a4|a5                the size of its pages (default: a4)
   ohmwright rules [NAME]           the rules, or one of them with its examples
   ohmwright schema                 the JSON Schema of procedure files
   ohmwright serve --stdio          the language server, for any editor that speaks its protocol

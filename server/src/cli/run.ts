@@ -27,12 +27,13 @@ const commands: Readonly<Record<string, Command>> = {
     run: (terminal, { rest, options }, format) => windows(terminal, rest, { format, ...named(options) }),
   },
   card: {
-    options: ['output', 'draft', 'date', 'name'],
+    options: ['output', 'draft', 'date', 'paper', 'name'],
     run: (terminal, { rest, options }) =>
       card(terminal, rest, {
         draft: options.draft === true,
         ...(options.output === undefined ? {} : { to: options.output }),
         ...(options.date === undefined ? {} : { date: options.date }),
+        ...(options.paper === undefined ? {} : { paper: options.paper }),
         ...named(options),
       }),
   },

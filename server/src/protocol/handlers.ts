@@ -81,7 +81,7 @@ export function registerHandlers({
   );
 
   connection.onRequest(cardRequest, ({ uri, face, date, draft }: CardParams, token: CancellationToken) =>
-    safely<CardResult>(console, 'Card', { kind: 'unknown-document' }, token, async () => {
+    safely<CardResult>(console, 'Card', { kind: 'failed' }, token, async () => {
       const document = documents.get(uri);
       if (document === undefined) return { kind: 'unknown-document' };
       const errors = (await inSlices(document.analysis.findings('order'), token, time)).filter(

@@ -19,7 +19,9 @@ export interface CardParams {
 export type CardResult =
   | { readonly kind: 'card'; readonly html: string; readonly draft: boolean }
   | { readonly kind: 'refused'; readonly errors: number }
-  | { readonly kind: 'unknown-document' };
+  | { readonly kind: 'unknown-document' }
+  /** Something went wrong inside the server; its log says what. */
+  | { readonly kind: 'failed' };
 
 /** Request: the text of a new procedure, complete and without a finding. */
 export const templateRequest = 'ohmwright/template';
