@@ -29,19 +29,21 @@ try {
   const format = await import(pathToFileURL(bundled).href);
   const schema = format.procedureSchema();
   await write('schemas/procedure.schema.json', `${JSON.stringify(schema, null, 2)}\n`);
+  await write('schemas/parts.schema.json', `${JSON.stringify(format.partsSchema(), null, 2)}\n`);
   await write('server/src/text/generated/validators.js', await validators(schema, format));
 } finally {
   await rm(work, { recursive: true, force: true });
 }
 
 /** One validator for each definition, compiled, with no need of ajv at run time. */
-async function validators(schema, { schemaId, shellSchema, definitions }) {
+async function validators(schema, { schemaId, shellSchemas, definitions }) {
   const ajv = new Ajv2020.default({ allErrors: true, messages: false, code: { source: true, esm: true } });
   ajv.addSchema(withoutWords(schema));
   const names = Object.keys(definitions);
   const exported = {};
+  const shells = shellSchemas();
   for (const name of names) {
-    const own = name === 'shell' ? withoutWords(shellSchema()) : { $ref: `${schemaId}#/$defs/${name}` };
+    const own = name in shells ? withoutWords(shells[name]) : { $ref: `${schemaId}#/$defs/${name}` };
     ajv.addSchema({ ...own, $id: name });
     exported[identifier(name)] = name;
   }

@@ -4,6 +4,7 @@ import type {
   Connector,
   Id,
   Loop,
+  Mentioned,
   Outcome,
   Part,
   Procedure,
@@ -28,9 +29,22 @@ type Extras = Partial<
   Pick<Step, 'id' | 'section' | 'note' | 'why' | 'caution' | 'warning' | 'danger' | 'minutes' | 'see'>
 >;
 
+const file = 'halden-v4-driver-airbag.procedure.yaml';
+
+/** Things that are named by themselves. */
+const things = (key: string, ...ids: readonly string[]): readonly Mentioned[] =>
+  ids.map((id, index) => ({ id, members: [id], place: [key, index] }));
+
 /** Numbers and places steps in the order in which they are written. */
 export function numbered(list: readonly (Action & Extras)[]): readonly Step[] {
-  return list.map((step, index) => ({ ...step, number: index + 1, path: ['steps', index] }));
+  return list.map((step, index) => ({
+    ...step,
+    number: index + 1,
+    path: ['steps', index],
+    index,
+    file,
+    calls: [],
+  }));
 }
 
 /** Outcomes by name; the target is the number on the card. */
@@ -137,7 +151,7 @@ const steps = numbered([
     section: 'Substitute at the stage',
     verb: 'inspect',
     text: 'Pins and sockets of K30: bent, loose, green or burnt',
-    at: ['K30'],
+    at: things('at', 'K30'),
     outcomes: ways({ ok: 11, defect: 24 }),
   },
   { section: 'Substitute at the stage', verb: 'fit', load: 'bench-lamp', at: atStage },
@@ -169,9 +183,9 @@ const steps = numbered([
     expect: range(2.4, 3.6),
     outcomes: ways({ within: 22, below: 27, above: 23, open: 23 }),
   },
-  { section: 'Repair', verb: 'conclude', what: ['stage-1'] },
-  { section: 'Repair', verb: 'conclude', what: ['coil-coupling', 'K30'] },
-  { section: 'Repair', verb: 'replace', what: ['coil-coupling', 'K30'] },
+  { section: 'Repair', verb: 'conclude', what: things('conclude', 'stage-1') },
+  { section: 'Repair', verb: 'conclude', what: things('conclude', 'coil-coupling', 'K30') },
+  { section: 'Repair', verb: 'replace', what: things('replace', 'coil-coupling', 'K30') },
   { section: 'Repair', verb: 'remove', load: 'bench-lamp' },
   { section: 'Repair', verb: 'plug', connector: 'K30' },
   { section: 'Repair', verb: 'go', to: 3 },
@@ -189,7 +203,11 @@ const pins = { K10: ['3', '4'], K21: ['1', '2'], K30: ['1', '2'] } as const;
 const pins2 = { K10: ['5', '6'], K21: ['3', '4'], K30: ['3', '4'] } as const;
 
 export const procedure: Procedure = {
-  file: 'halden-v4-driver-airbag.procedure.yaml',
+  file,
+  elsewhere: new Map(),
+  assemblies: new Map(),
+  routines: new Map(),
+  waivers: [],
   title: 'Driver front airbag, stage 1 - loop resistance too high',
   appliesTo: 'Halden V4 parcel van, restraint training rig',
   revision: 'B',
@@ -286,14 +304,14 @@ export const remark: Finding = {
 export const input: CardInput = {
   procedure,
   readings: [
-    { step: 4, loop: 'stage-1-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
-    { step: 4, loop: 'stage-2-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
-    { step: 14, loop: 'stage-1-loop', printed: '1.96..3.63 Ω', from: 'computed', nominal: '2.78 Ω' },
-    { step: 20, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null },
+    { index: 3, loop: 'stage-1-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
+    { index: 3, loop: 'stage-2-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
+    { index: 13, loop: 'stage-1-loop', printed: '1.96..3.63 Ω', from: 'computed', nominal: '2.78 Ω' },
+    { index: 19, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null },
   ],
   codes: [
     {
-      step: 13,
+      index: 12,
       codes: [
         { loop: 'stage-2-loop', code: 'open', certain: true },
         { loop: 'stage-1-loop', code: 'too-high', certain: false },
@@ -302,7 +320,7 @@ export const input: CardInput = {
   ],
   left: [
     {
-      step: 27,
+      index: 26,
       left: [
         { id: 'battery', as: 'disconnected', always: false },
         { id: 'K30', as: 'unplugged', always: true },

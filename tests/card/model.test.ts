@@ -12,14 +12,15 @@ function stepsOf(model: CardModel): readonly CardStep[] {
 }
 
 function step(number: number, model = card): CardStep {
-  const found = stepsOf(model).find((candidate) => candidate.number === number);
+  const found = stepsOf(model).find((candidate) => candidate.number === String(number));
   if (found === undefined) throw new Error(`no step ${number}`);
   return found;
 }
 
 function waysOut(number: number, model = card): readonly string[] {
   return (step(number, model).outcomes?.rows ?? []).map(
-    ({ when, then, to }) => `${plainWords(when)} -> ${then} ${to ?? '?'}`,
+    ({ when, then, to }) =>
+      `${plainWords(when)} -> ${then} ${to === null || to === 'end' ? (to ?? '?') : to.step}`,
   );
 }
 
@@ -134,7 +135,7 @@ describe('outcomes', () => {
   test('`else` lists nothing that the window cannot leave over', () => {
     const listed = (printed: string): string => {
       const readings = [
-        { step: 14, loop: 'stage-1-loop', printed, from: 'computed' as const, nominal: null },
+        { index: 13, loop: 'stage-1-loop', printed, from: 'computed' as const, nominal: null },
       ];
       return waysOut(14, buildCard({ ...input, readings }))[1] ?? '';
     };
@@ -145,7 +146,7 @@ describe('outcomes', () => {
 
   test('where open is within the window, no line sends an open loop elsewhere', () => {
     const readings = (printed: string): Partial<CardInput> => ({
-      readings: [{ step: 20, loop: 'stage-1-loop', printed, from: 'expect', nominal: null }],
+      readings: [{ index: 19, loop: 'stage-1-loop', printed, from: 'expect', nominal: null }],
     });
     const open = withStep(20, (one) => one, readings('open'));
     expect(step(20, open).windows[0]?.window).toBe('open (no number)');
@@ -200,13 +201,13 @@ describe('windows, codes and what is left', () => {
   });
 
   test('a repair that is not verified is named; where all ways leave the same, nothing depends on them', () => {
-    const left = [{ step: 27, left: [{ id: 'K30', as: 'repair' as const, always: true }] }];
+    const left = [{ index: 26, left: [{ id: 'K30', as: 'repair' as const, always: true }] }];
     const model = buildCard({ ...input, left });
     expect(step(27, model).left?.items.map(plainWords)).toEqual([
       'The repair of connector K30 is not verified.',
     ]);
     expect(step(27, model).left?.sometimes).toBeNull();
-    const opened = [{ step: 27, left: [{ id: 'stage-2-loop', as: 'repair' as const, always: true }] }];
+    const opened = [{ index: 26, left: [{ id: 'stage-2-loop', as: 'repair' as const, always: true }] }];
     expect(step(27, buildCard({ ...input, left: opened })).left?.items.map(plainWords)).toEqual([
       'Loop stage-2-loop was opened and is not verified.',
     ]);
@@ -270,7 +271,11 @@ test('only loads that a step uses are asked for, and parts with the step that ne
 });
 
 test('a step that could not be read does not stop the card', () => {
-  const broken = withStep(9, ({ number, path }) => ({ number, path, verb: 'broken' }), { draft: true });
+  const broken = withStep(
+    9,
+    ({ number, path, index, file, calls }) => ({ number, path, index, file, calls, verb: 'broken' }),
+    { draft: true },
+  );
   expect(plainWords(step(9, broken).action)).toBe('This step could not be read from the file.');
 });
 

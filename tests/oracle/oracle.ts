@@ -120,10 +120,10 @@ function idsHandled(step: Step): Id[] {
     case 'move':
       return [step.to.connector];
     case 'replace':
-      return [...step.what];
+      return step.what.flatMap(({ members }) => members);
     case 'do':
     case 'inspect':
-      return [...step.at];
+      return step.at.flatMap(({ members }) => members);
     default:
       return [];
   }
@@ -157,7 +157,7 @@ function standing(procedure: Procedure): Told[] {
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
     if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
-        if (known.has(subject) && !step.at.includes(subject))
+        if (known.has(subject) && !step.at.some(({ members }) => members.includes(subject)))
           told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
   }
   return told;

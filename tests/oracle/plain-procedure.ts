@@ -7,6 +7,7 @@ import type {
   Expect,
   Load,
   Loop,
+  Mentioned,
   Monitor,
   Outcome,
   Part,
@@ -216,6 +217,12 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
     if (value === 'open') return 'open';
     return /^(below|above) /.test(text(value)) ? plainLimit(text(value)) : plainSpan(text(value));
   };
+  const mentioned = (named: unknown, key: string): Mentioned[] =>
+    list(named).map((id, index) => ({
+      id,
+      members: [id],
+      place: Array.isArray(named) ? [key, index] : [key],
+    }));
   const action = (plainStep: PlainStep, number: number): Action => {
     const of = (verb: string): string => text(plainStep[verb]);
     if ('ignition' in plainStep) return { verb: 'ignition', to: of('ignition') as 'on' | 'off' | 'cycle' };
@@ -242,19 +249,26 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       return {
         verb: 'inspect',
         text: of('inspect'),
-        at: list(plainStep.at),
+        at: mentioned(plainStep.at, 'at'),
         outcomes: outcomes(plainStep, number),
       };
-    if ('do' in plainStep) return { verb: 'do', text: of('do'), at: list(plainStep.at) };
-    if ('replace' in plainStep) return { verb: 'replace', what: list(plainStep.replace) };
+    if ('do' in plainStep) return { verb: 'do', text: of('do'), at: mentioned(plainStep.at, 'at') };
+    if ('replace' in plainStep) return { verb: 'replace', what: mentioned(plainStep.replace, 'replace') };
     if ('conclude' in plainStep)
-      return { verb: 'conclude', what: plainStep.conclude === 'none' ? 'none' : list(plainStep.conclude) };
+      return {
+        verb: 'conclude',
+        what: plainStep.conclude === 'none' ? 'none' : mentioned(plainStep.conclude, 'conclude'),
+      };
     if ('go' in plainStep) return { verb: 'go', to: target(of('go'), number) };
     if ('stop' in plainStep) return { verb: 'stop', text: of('stop'), leaves: list(plainStep.leaves) };
     return { verb: 'broken' };
   };
   return {
     file: 'random.procedure.yaml',
+    elsewhere: new Map(),
+    assemblies: new Map(),
+    routines: new Map(),
+    waivers: [],
     title: plain.title,
     appliesTo: null,
     revision: null,
@@ -276,6 +290,9 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
     loops,
     steps: written.map(({ step, index }, at): Step => ({
       number: at + 1,
+      index: at,
+      file: 'random.procedure.yaml',
+      calls: [],
       path: ['steps', index],
       ...(typeof step.id === 'string' ? { id: step.id } : {}),
       ...(typeof step.warning === 'string' ? { warning: step.warning } : {}),

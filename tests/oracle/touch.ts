@@ -38,9 +38,9 @@ function touchedIds(step: Step, world: World): Id[] {
       return [world.loads[step.load]?.connector, step.to.connector].filter((id) => id !== undefined);
     case 'inspect':
     case 'do':
-      return [...step.at];
+      return step.at.flatMap(({ members }) => members);
     case 'replace':
-      return [...step.what];
+      return step.what.flatMap(({ members }) => members);
     default:
       return [];
   }

@@ -87,14 +87,16 @@ function done(procedure: Procedure, world: World, step: Step): World {
       return { ...world, recorded: { ...world.recorded, [step.monitor]: true } };
     case 'clear-codes':
       return { ...world, stored: { ...world.stored, [step.monitor]: false } };
-    case 'replace':
+    case 'replace': {
+      const replaced = step.what.flatMap(({ members }) => members);
       return {
         ...world,
-        pending: [...new Set([...world.pending, ...step.what])].sort(),
+        pending: [...new Set([...world.pending, ...replaced])].sort(),
         opened: [
-          ...new Set([...world.opened, ...step.what.flatMap((id) => loopsSharing(procedure, id))]),
+          ...new Set([...world.opened, ...replaced.flatMap((id) => loopsSharing(procedure, id))]),
         ].sort(),
       };
+    }
     default:
       return world;
   }

@@ -94,7 +94,12 @@ export function* explore<S>(
     }
     keys.add(key);
     here.push(arrival);
-    queue.push(arrival);
+    // A call does nothing and does not count as a step: its routine is entered at once.
+    const step = graph.steps[index];
+    if (step?.verb !== 'run') queue.push(arrival);
+    else
+      for (const call of graph.edges[index] ?? [])
+        if (typeof call.to === 'number') arrive(call.to, state, key, arrival, call);
   };
 
   if (graph.steps.length > 0) arrive(0, watcher.start, watcher.key(watcher.start), null, null);

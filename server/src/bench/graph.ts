@@ -23,11 +23,11 @@ export function stepGraph(procedure: Procedure): StepGraph {
   const { steps } = procedure;
   return {
     steps,
-    edges: steps.map((step, index) => edgesOf(step, index + 1 < steps.length ? index + 1 : 'end')),
+    edges: steps.map((step, index) => edgesOf(step, steps[index + 1])),
   };
 }
 
-function edgesOf(step: Step, next: Target): readonly Edge[] {
+function edgesOf(step: Step, next: Step | undefined): readonly Edge[] {
   switch (step.verb) {
     case 'broken':
       return [];
@@ -38,14 +38,17 @@ function edgesOf(step: Step, next: Target): readonly Edge[] {
     case 'read':
     case 'read-codes':
     case 'inspect':
-      return step.outcomes === null ? [onward(next)] : step.outcomes.map(byOutcome);
+      return step.outcomes === null ? [onward(step, next)] : step.outcomes.map(byOutcome);
     default:
-      return [onward(next)];
+      return [onward(step, next)];
   }
 }
 
-function onward(next: Target): Edge {
-  return { taken: { kind: next === 'end' ? 'end' : 'next' }, to: next };
+function onward(step: Step, next: Step | undefined): Edge {
+  if (next === undefined) return { taken: { kind: 'end' }, to: 'end' };
+  if (step.verb === 'run') return { taken: { kind: 'run' }, to: next.index };
+  const returns = next.calls.length < step.calls.length;
+  return { taken: { kind: returns ? 'return' : 'next' }, to: next.index };
 }
 
 function byOutcome(outcome: Outcome): Edge {
@@ -76,6 +79,13 @@ export function leadsAstray(graph: StepGraph, index: number): boolean {
   return graph.steps[index]?.verb === 'broken' || (graph.edges[index] ?? []).some((edge) => edge.to === null);
 }
 
-export function refTo({ path, number, id }: Step, file: string): StepRef {
-  return { file, path, number, ...(id === undefined ? {} : { id }), calls: [] };
+export function refTo({ file, path, number, id, routine, calls }: Step): StepRef {
+  return {
+    file,
+    path,
+    number,
+    ...(id === undefined ? {} : { id }),
+    ...(routine === undefined ? {} : { routine }),
+    calls,
+  };
 }

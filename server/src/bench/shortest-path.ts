@@ -9,16 +9,25 @@ export function shortestPath(
   follow: (index: number, edge: Edge) => boolean = () => true,
 ): Hops {
   const came = new Map<number, { index: number; by: Edge } | null>([[from, null]]);
-  const queue = [from];
-  for (const index of queue) {
-    if (index === to) return unwind(came, to);
+  const queue: number[] = [];
+  // A call does not count as a step: its routine is entered at once.
+  const enter = (index: number): void => {
+    if (graph.steps[index]?.verb === 'run') leave(index);
+    else queue.push(index);
+  };
+  const leave = (index: number): void => {
     for (const edge of graph.edges[index] ?? []) {
       if (typeof edge.to !== 'number' || came.has(edge.to) || !follow(index, edge)) continue;
       came.set(edge.to, { index, by: edge });
-      queue.push(edge.to);
+      enter(edge.to);
     }
+  };
+  enter(from);
+  for (const index of queue) {
+    if (index === to) break;
+    leave(index);
   }
-  return [];
+  return came.has(to) ? unwind(came, to) : [];
 }
 
 function unwind(came: ReadonlyMap<number, { index: number; by: Edge } | null>, to: number): Hops {

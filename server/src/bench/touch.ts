@@ -1,4 +1,4 @@
-import type { Id, Place, Step } from '../text/procedure.ts';
+import type { Id, Mentioned, Place, Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 
 /** Hands on something: a connector, part or monitor, with the place in the step that names it. */
@@ -23,13 +23,18 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
     case 'move':
       return [...leaving(step.load, placeOf, 'move'), { id: step.to.connector, place: ['to'] }];
     case 'replace':
-      return step.what.map((id, index) => ({ id, place: ['replace', index] }));
+      return step.what.flatMap(handsOn);
     case 'do':
     case 'inspect':
-      return step.at.map((id, index) => ({ id, place: ['at', index] }));
+      return step.at.flatMap(handsOn);
     default:
       return [];
   }
+}
+
+/** Hands on an assembly are on all that it is made of. */
+function handsOn({ members, place }: Mentioned): readonly Touch[] {
+  return members.map((id) => ({ id, place }));
 }
 
 function leaving(load: Id, placeOf: (load: Id) => Place | undefined, key: string): readonly Touch[] {

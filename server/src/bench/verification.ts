@@ -1,4 +1,5 @@
 import type { Id, Loop, Procedure, Step } from '../text/procedure.ts';
+import { isMeant, membersOf } from '../text/mentioned.ts';
 import { connectorsOf } from './circuits.ts';
 import type { Watcher } from './explore.ts';
 import type { Edge } from './graph.ts';
@@ -58,7 +59,7 @@ export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Wat
     `the repair of ${id} and what is open in its loops`,
     loops,
     proves,
-    (step) => step.verb === 'replace' && step.what.includes(id),
+    (step) => step.verb === 'replace' && isMeant(step.what, id),
   );
 }
 
@@ -70,7 +71,7 @@ export function openedLoopWatcher(procedure: Procedure, loop: Loop, proves: Prov
   const shared = (id: Id): boolean =>
     holds(loop, id) && [...procedure.loops.values()].filter((one) => holds(one, id)).length > 1;
   return verificationWatcher(`what is open in ${loop.id}`, [loop], proves, (step) => {
-    if (step.verb === 'replace') return step.what.some(shared);
+    if (step.verb === 'replace') return membersOf(step.what).some(shared);
     return (step.verb === 'unlock' || step.verb === 'unplug') && holds(loop, step.connector);
   });
 }
@@ -80,5 +81,7 @@ function holds(loop: Loop, id: Id): boolean {
 }
 
 export function replacedIn(procedure: Procedure): readonly Id[] {
-  return [...new Set(procedure.steps.flatMap((step) => (step.verb === 'replace' ? step.what : [])))];
+  return [
+    ...new Set(procedure.steps.flatMap((step) => (step.verb === 'replace' ? membersOf(step.what) : []))),
+  ];
 }

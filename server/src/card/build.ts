@@ -1,5 +1,6 @@
 import { stepGraph } from '../bench/graph.ts';
 import type { Finding } from '../text/finding.ts';
+import { stepNumber } from '../text/where.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { drawLoops } from './drawn.ts';
@@ -89,7 +90,7 @@ function reachesEnd(procedure: Procedure): boolean {
 function remarksOf(findings: readonly Finding[]): readonly Remark[] {
   return findings.map(({ severity, step, message, rule }) => ({
     severity: severityText[severity],
-    step: step?.number ?? null,
+    step: step === undefined ? null : stepNumber(step),
     message,
     rule,
   }));

@@ -55,7 +55,8 @@ ${outcomes.rows.map(wayHtml)}</ul>
 }
 
 function wayHtml({ when, then, to, isNext }: CardOutcome): Markup {
-  const target = typeof to === 'number' ? markup` <a class="target" href="#step-${to}">${to}</a>` : null;
+  const target =
+    to === null || to === 'end' ? null : markup` <a class="target" href="#step-${to.step}">${to.step}</a>`;
   return markup`<li${isNext ? markup` class="onward"` : null}><span class="small-box"></span><span class="when">${wordsHtml(when)}</span><span class="arrow" aria-hidden="true">→</span><span class="then">${then}${target}</span></li>
 `;
 }

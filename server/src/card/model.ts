@@ -10,8 +10,8 @@ import type { Id, Procedure } from '../text/procedure.ts';
 
 /** What a `read` step should show for one loop. */
 export interface CardReading {
-  /** The number on the card. */
-  readonly step: number;
+  /** Of the step. */
+  readonly index: number;
   readonly loop: Id;
   /** The accepted window as every face prints it: `1.96..3.63 Ω`, or `open`. */
   readonly printed: string;
@@ -21,13 +21,13 @@ export interface CardReading {
 
 /** Codes that the work itself can set by the time this step is reached. */
 export interface CardCodes {
-  readonly step: number;
+  readonly index: number;
   readonly codes: readonly { readonly loop: Id; readonly code: string; readonly certain: boolean }[];
 }
 
 /** What stands as it is when the procedure ends at a `stop`. `always` is false where only some paths leave it so. */
 export interface CardLeft {
-  readonly step: number;
+  readonly index: number;
   readonly left: readonly {
     readonly id: Id;
     readonly as: 'disconnected' | 'unlocked' | 'unplugged' | 'fitted' | 'codes' | 'repair';
@@ -59,7 +59,7 @@ export interface CardInput {
 // ---- text --------------------------------------------------------------------------------------
 
 /** A stretch of text: plain, the id of something in the file, what is to stand out, or the number of a step. */
-export type Piece = string | { readonly id: Id } | { readonly strong: string } | { readonly step: number };
+export type Piece = string | { readonly id: Id } | { readonly strong: string } | { readonly step: string };
 export type Words = readonly Piece[];
 
 export interface Fact {
@@ -126,7 +126,7 @@ export interface CardOutcome {
   readonly when: Words;
   readonly then: string;
   /** Where it leads; null: nowhere that exists. */
-  readonly to: number | 'end' | null;
+  readonly to: { readonly step: string } | 'end' | null;
   /** The step that follows on the card: nothing is skipped. */
   readonly isNext: boolean;
 }
@@ -138,7 +138,8 @@ export interface Left {
 }
 
 export interface CardStep {
-  readonly number: number;
+  /** As it is printed; behind those of the calls that lead to it: `5.2`. */
+  readonly number: string;
   /** Set where the step is reached other than from the step before it. */
   readonly reachedFrom: Words | null;
   /** Printed before the action, the gravest first. */
@@ -160,7 +161,7 @@ export interface CardSection {
 
 export interface Remark {
   readonly severity: string;
-  readonly step: number | null;
+  readonly step: string | null;
   readonly message: string;
   readonly rule: string;
 }

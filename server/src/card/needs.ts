@@ -1,3 +1,5 @@
+import { isMeant, membersOf } from '../text/mentioned.ts';
+import { stepNumber } from '../text/where.ts';
 import type { Id, Monitor, Procedure } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
 import type { NeedGroup, Words } from './model.ts';
@@ -48,10 +50,12 @@ function loadWords(procedure: Procedure, id: Id): Words {
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {
-  const ids = new Set(procedure.steps.flatMap((step) => (step.verb === 'replace' ? step.what : [])));
+  const ids = new Set(
+    procedure.steps.flatMap((step) => (step.verb === 'replace' ? membersOf(step.what) : [])),
+  );
   return [...ids].map((id): Words => {
-    const numbers = procedure.steps.filter((step) => step.verb === 'replace' && step.what.includes(id));
-    const steps = numbers.map((step) => step.number).join(', ');
+    const numbers = procedure.steps.filter((step) => step.verb === 'replace' && isMeant(step.what, id));
+    const steps = numbers.map(stepNumber).join(', ');
     return ['new ', ...thingWords(procedure, id), ` (step ${steps})`];
   });
 }

@@ -1,5 +1,6 @@
 import type { OutcomeName } from '../text/finding.ts';
 import type { Id, Outcome, Procedure, Step, Target } from '../text/procedure.ts';
+import { stepNumber } from '../text/where.ts';
 import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
 import { canShow, classShort, classWords, windowOf } from './windows.ts';
 
@@ -42,10 +43,11 @@ function canBeTaken(loops: readonly Id[], outcome: Outcome, readings: readonly C
 
 function destination(procedure: Procedure, index: number, target: Target): Omit<CardOutcome, 'when'> {
   if (target === 'end') return { then: 'End of the card', to: 'end', isNext: false };
-  const number = target === null ? undefined : procedure.steps[target]?.number;
-  if (number === undefined) return { then: 'a step that is not in the file', to: null, isNext: false };
-  if (target === index + 1) return { then: 'go on with the next step:', to: number, isNext: true };
-  return { then: 'go to step', to: number, isNext: false };
+  const step = target === null ? undefined : procedure.steps[target];
+  if (step === undefined) return { then: 'a step that is not in the file', to: null, isNext: false };
+  const number = stepNumber(step);
+  if (target === index + 1) return { then: 'go on with the next step:', to: { step: number }, isNext: true };
+  return { then: 'go to step', to: { step: number }, isNext: false };
 }
 
 function whenWords(

@@ -1,4 +1,5 @@
-import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
+import { stepNumber } from '../text/where.ts';
+import type { Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
 import { formatWait } from '../quantity/print.ts';
 import type { CardStep, Words } from './model.ts';
 import { closed, listed, listedIds, sourceWords, thingWords } from './words.ts';
@@ -56,6 +57,8 @@ export function sayStep(procedure: Procedure, step: Step): Said {
       return { ...act(goWords(procedure, step.to)), kind: 'go' };
     case 'stop':
       return { ...act([{ strong: 'Stop here. ' }, closed(step.text)]), kind: 'stop' };
+    case 'run':
+      return act(['Do the steps of ', { id: step.routine }, ' that follow.']);
     case 'broken':
       return { ...act(['This step could not be read from the file.']), kind: 'broken' };
   }
@@ -121,29 +124,29 @@ function readWords(procedure: Procedure, loops: readonly Id[]): Words {
   );
 }
 
-function listedThings(procedure: Procedure, ids: readonly Id[]): Words {
+function listedThings(procedure: Procedure, things: readonly Mentioned[]): Words {
   return listed(
-    ids.map((id) => thingWords(procedure, id)),
+    things.map(({ id }) => thingWords(procedure, id)),
     'and',
   );
 }
 
-function touched(procedure: Procedure, at: readonly Id[]): readonly Words[] {
+function touched(procedure: Procedure, at: readonly Mentioned[]): readonly Words[] {
   return at.length === 0 ? [] : [['Your hands are at ', ...listedThings(procedure, at), '.']];
 }
 
-function concludeWords(procedure: Procedure, what: readonly Id[] | 'none'): Words {
+function concludeWords(procedure: Procedure, what: readonly Mentioned[] | 'none'): Words {
   const heading = { strong: 'Conclusion: ' };
   if (what === 'none') return [heading, 'no fault found.'];
-  const things = what.map((id) => thingWords(procedure, id));
+  const things = what.map(({ id }) => thingWords(procedure, id));
   if (things.length === 1) return [heading, 'the fault is in ', ...things.flat(), '.'];
   return [heading, 'the fault is in one of ', ...listed(things, 'or'), '.'];
 }
 
 function goWords(procedure: Procedure, to: number | 'end' | null): Words {
   if (to === 'end') return ['Go to the end of the card.'];
-  const number = to === null ? undefined : procedure.steps[to]?.number;
-  return number === undefined
+  const target = to === null ? undefined : procedure.steps[to];
+  return target === undefined
     ? ['Go to a step that is not in the file.']
-    : ['Go to step ', { step: number }, '.'];
+    : ['Go to step ', { step: stepNumber(target) }, '.'];
 }

@@ -1,5 +1,6 @@
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { stepNumber } from '../text/where.ts';
 import { noticesOf } from './notices.ts';
 import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindow, Words } from './model.ts';
 import { sayOutcomes } from './outcomes.ts';
@@ -22,18 +23,18 @@ export function sectionsOf(input: CardInput): readonly CardSection[] {
 }
 
 function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words | null): CardStep {
-  const readings = input.readings.filter((reading) => reading.step === step.number);
+  const readings = input.readings.filter((reading) => reading.index === index);
   const said = sayStep(input.procedure, step);
   return {
-    number: step.number,
+    number: stepNumber(step),
     reachedFrom,
     notices: noticesOf(step),
     ...said,
     details: [...said.details, ...asides(step)],
     windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(loop, readings)) : [],
-    codes: codesAt(input, step),
+    codes: codesAt(input, index),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
-    left: step.verb === 'stop' ? leftAt(input.procedure, input.left, step.number) : null,
+    left: step.verb === 'stop' ? leftAt(input.procedure, input.left, index) : null,
   };
 }
 
@@ -56,8 +57,8 @@ function windowFor(loop: Id, readings: readonly CardReading[]): CardWindow {
   return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}` };
 }
 
-function codesAt(input: CardInput, step: Step): CardStep['codes'] {
-  const codes = input.codes.filter((entry) => entry.step === step.number).flatMap((entry) => entry.codes);
+function codesAt(input: CardInput, index: number): CardStep['codes'] {
+  const codes = input.codes.filter((entry) => entry.index === index).flatMap((entry) => entry.codes);
   if (codes.length === 0) return null;
   const line = (certain: boolean, verb: string): readonly Words[] => {
     const named = codes
@@ -81,14 +82,14 @@ function plural(verb: string): string {
 /** For each step, from where it is reached other than by going on from the step before it; null where only so. */
 function arrivalsOf(procedure: Procedure): readonly (Words | null)[] {
   const graph = stepGraph(procedure);
-  const jumps = procedure.steps.map((): number[] => []);
+  const jumps = procedure.steps.map((): string[] => []);
   const follows = procedure.steps.map((_, index) => index === 0);
   graph.edges.forEach((edges, index) => {
     const targets = new Set(edges.map((edge) => edge.to));
     for (const target of targets) {
       if (typeof target !== 'number') continue;
       if (target === index + 1) follows[target] = true;
-      else jumps[target]?.push(procedure.steps[index]?.number ?? 0);
+      else jumps[target]?.push(numberAt(procedure, index));
     }
   });
   return jumps.map((numbers, index): Words | null => {
@@ -100,9 +101,14 @@ function arrivalsOf(procedure: Procedure): readonly (Words | null)[] {
   });
 }
 
-function leftAt(procedure: Procedure, all: readonly CardLeft[], number: number): CardStep['left'] {
-  const entries = all.filter((entry) => entry.step === number).flatMap((entry) => entry.left);
-  const known = all.some((entry) => entry.step === number);
+function numberAt({ steps }: Procedure, index: number): string {
+  const step = steps[index];
+  return step === undefined ? '' : stepNumber(step);
+}
+
+function leftAt(procedure: Procedure, all: readonly CardLeft[], index: number): CardStep['left'] {
+  const entries = all.filter((entry) => entry.index === index).flatMap((entry) => entry.left);
+  const known = all.some((entry) => entry.index === index);
   if (!known) return null;
   if (entries.length === 0)
     return {

@@ -18,7 +18,7 @@ export function listedIds(ids: readonly Id[], joint: 'and' | 'or'): Words {
 }
 
 /** Steps by number: `step 3`, `steps 3, 5 and 9`. */
-export function listedSteps(numbers: readonly number[]): Words {
+export function listedSteps(numbers: readonly string[]): Words {
   return [
     numbers.length === 1 ? 'step ' : 'steps ',
     ...listed(
@@ -37,6 +37,8 @@ export function sourceWords(procedure: Procedure, id: Id): Words {
 /** An id with the word for what it is where that helps: `connector K30`, but `coil-coupling`. */
 export function thingWords(procedure: Procedure, id: Id): Words {
   if (procedure.connectors.has(id)) return ['connector ', { id }];
+  const assembly = procedure.assemblies.get(id);
+  if (assembly !== undefined) return [{ id }, ' (', ...listedIds(assembly.members, 'and'), ')'];
   if (procedure.sources.has(id)) return sourceWords(procedure, id);
   return [{ id }];
 }
@@ -55,7 +57,7 @@ export function plainWords(words: Words): string {
 function plainPiece(piece: Piece): string {
   if (typeof piece === 'string') return piece;
   if ('id' in piece) return piece.id;
-  return 'step' in piece ? String(piece.step) : piece.strong;
+  return 'step' in piece ? piece.step : piece.strong;
 }
 
 /** An author's sentence, closed with a full stop where it has no mark of its own. */

@@ -1,5 +1,6 @@
 import { ruleMeaning } from './rule-meaning.ts';
 import type { Finding } from '../text/finding.ts';
+import { stepNumber } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
 import { count } from './checked.ts';
 import { placesOf } from './json.ts';
@@ -19,7 +20,7 @@ export function* checkText(terminal: Terminal, checked: readonly CheckedFile[]):
 
 function block(paint: Paint, places: Places, file: string, finding: Finding): string {
   const { start } = places.range(finding.at);
-  const number = finding.step === undefined ? '' : paint.dim(`  step ${finding.step.number}`);
+  const number = finding.step === undefined ? '' : paint.dim(`  step ${stepNumber(finding.step)}`);
   const head = `${file}:${start.line + 1}:${start.character + 1}: ${severity(paint, finding)} ${paint.bold(finding.rule)}${number}`;
   const related = finding.related.map(({ at, message }) => {
     const line = places.range(at).start.line + 1;

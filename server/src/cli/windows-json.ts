@@ -19,7 +19,7 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
       if (step === undefined) return [];
       return [
         {
-          step: places.step(refTo(step, analysis.file)),
+          step: places.step(refTo(step)),
           of: reading.loop.id,
           quantity: 'resistance',
           unit: 'ohm',

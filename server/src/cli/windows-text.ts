@@ -4,6 +4,7 @@ import type { Code } from '../readings/codes.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
+import { stepNumber } from '../text/where.ts';
 import { plural } from './check-text.ts';
 import { paintFor } from './terminal.ts';
 import type { Paint, Terminal } from './terminal.ts';
@@ -23,7 +24,7 @@ export function windowsText(
     if (here.length === 0 && codes.length === 0) return [];
     const id = step.id === undefined ? '' : paint.dim(`  ${step.id}`);
     return [
-      `${paint.bold(`Step ${step.number}`)}${id}`,
+      `${paint.bold(`Step ${stepNumber(step)}`)}${id}`,
       ...here.flatMap((reading) => readingLines(paint, reading)),
       ...codes.map((code) => paint.dim(`  ${codeInWords(code)}`)),
       '',

@@ -69,9 +69,9 @@ function relatedTo(document: EditorDocument, finding: Finding): DiagnosticRelate
 }
 
 /** Hops that say how the bench came to be as it is, or which way was taken. The others only follow one another. */
-function isTelling({ analysis }: EditorDocument, { step, taken }: Hop): boolean {
+function isTelling({ analysis }: EditorDocument, { index, taken }: Hop): boolean {
   if (taken?.kind === 'outcome' || taken?.kind === 'go') return true;
-  const verb = analysis.procedure().value.steps[step.number - 1]?.verb;
+  const verb = analysis.procedure().value.steps[index]?.verb;
   return verb !== undefined && switching.has(verb);
 }
 

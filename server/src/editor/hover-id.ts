@@ -1,6 +1,7 @@
 import { owedBy } from '../bench/owed.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait, formatWire } from '../quantity/quantity.ts';
 import type { Battery, Connector, Id, Load, Loop, Monitor, Part, Procedure } from '../text/procedure.ts';
+import { stepNumber } from '../text/where.ts';
 import { stepInWords } from './step-in-words.ts';
 
 /** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
@@ -31,7 +32,7 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
 
 function ofStep(procedure: Procedure, id: Id): string | null {
   const step = procedure.steps.find((one) => one.id === id);
-  return step === undefined ? null : `step ${step.number}, ${stepInWords(step)}`;
+  return step === undefined ? null : `step ${stepNumber(step)}, ${stepInWords(step)}`;
 }
 
 function partInWords({ kind, form, resistance, live }: Part): string {

@@ -1,5 +1,5 @@
 import { formatWait } from '../quantity/quantity.ts';
-import type { Step } from '../text/procedure.ts';
+import type { Mentioned, Step } from '../text/procedure.ts';
 
 /** A step in a few words, as it is written: `unplug K30`. */
 export function stepInWords(step: Step): string {
@@ -31,12 +31,18 @@ export function stepInWords(step: Step): string {
     case 'stop':
       return `${step.verb}: ${step.text}`;
     case 'replace':
-      return `replace ${step.what.join(', ')}`;
+      return `replace ${namesOf(step.what)}`;
     case 'conclude':
-      return `conclude ${step.what === 'none' ? 'none' : step.what.join(', ')}`;
+      return `conclude ${step.what === 'none' ? 'none' : namesOf(step.what)}`;
+    case 'run':
+      return `run ${step.routine}`;
     case 'go':
       return 'go';
     case 'broken':
       return 'not readable';
   }
+}
+
+function namesOf(things: readonly Mentioned[]): string {
+  return things.map(({ id }) => id).join(', ');
 }

@@ -1,10 +1,11 @@
 import * as circuit from './circuit.ts';
-import { shell } from './procedure.ts';
+import { partsShell, routineShell, shell } from './procedure.ts';
 import * as steps from './steps.ts';
 
 /** Every definition that an entry of a file is checked against, by the name it has in the JSON Schema. */
 export const definitions = {
   shell,
+  'parts-shell': partsShell,
   battery: circuit.battery,
   monitor: circuit.monitor,
   'lamp-load': circuit.lampLoad,
@@ -18,6 +19,7 @@ export const definitions = {
   lamp: circuit.lampPart,
   connector: circuit.connector,
   loop: circuit.loop,
+  routine: routineShell,
   section: steps.section,
   'step-ignition': steps.ignitionStep,
   'step-disconnect': steps.disconnectStep,
@@ -39,6 +41,7 @@ export const definitions = {
   'step-conclude': steps.concludeStep,
   'step-go': steps.goStep,
   'step-stop': steps.stopStep,
+  'step-run': steps.runStep,
 } as const;
 
 export type DefinitionName = keyof typeof definitions;
@@ -63,6 +66,7 @@ export const verbs = [
   'conclude',
   'go',
   'stop',
+  'run',
 ] as const;
 
 export type Verb = (typeof verbs)[number];

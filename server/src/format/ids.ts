@@ -41,8 +41,11 @@ export function idOr(...words: readonly (typeof reservedWords)[number][]): RegEx
 /** The name of a pin as it stands on the connector: `3`, `01`, `A1`. */
 export const pinPattern = new RegExp(`^${pin}$`);
 
-/** A side of a connector: `K30.monitor`. */
-export const placePattern = new RegExp(`^${notReserved}${letters}\\.(?:monitor|end)$`);
+/** A side of a connector, `K30.monitor`; in a routine also the name that stands for one. */
+export const placePattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end))?$`);
+
+/** What a call gives to a routine: an id, or a side of a connector. */
+export const givenPattern = placePattern;
 
 /** What hands touch: an id, a side `K30.monitor`, or a terminal `K30.monitor.1`. */
 export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end)(?:\\.${pin})?)?$`);

@@ -5,27 +5,12 @@ import type { KindSection } from './definitions.ts';
  * the word is unknown.
  */
 
-export const laterKeys: ReadonlySet<string> = new Set([
-  'uses',
-  'assemblies',
-  'network',
-  'routines',
-  'waivers',
-  'entries',
-  'faults',
-]);
+export const laterKeys: ReadonlySet<string> = new Set(['network', 'entries', 'faults']);
 
-export const laterVerbs: ReadonlySet<string> = new Set(['prove-dead', 'measure', 'run']);
+export const laterVerbs: ReadonlySet<string> = new Set(['prove-dead', 'measure']);
 
 /** Keys of a step beside its verb. `between` belongs to `fit`, `with` and `across` to later verbs. */
-export const laterStepKeys: ReadonlySet<string> = new Set([
-  'figure',
-  'windows',
-  'between',
-  'given',
-  'with',
-  'across',
-]);
+export const laterStepKeys: ReadonlySet<string> = new Set(['figure', 'windows', 'between', 'with', 'across']);
 
 export const laterEntryKeys: Readonly<
   Record<'loads' | 'parts' | 'connectors' | 'loops', ReadonlySet<string>>

@@ -2,12 +2,21 @@ import * as z from 'zod';
 import * as circuit from './circuit.ts';
 import { idPattern } from './ids.ts';
 import * as steps from './steps.ts';
-import { group, list, quantity, text } from './values.ts';
+import { group, id, ids, keyword, list, quantity, text } from './values.ts';
 
 /* The whole file, composed of the definitions of its entries. */
 
+const format = group(z.literal(1), '`1`', 'The version of the file format.', 1);
+
+const uses = list(
+  'a list of file names',
+  'Parts files whose parts, connectors, routines and so on are used here.',
+  ['shared/restraint.parts.yaml'],
+).optional();
+
 const head = {
-  format: group(z.literal(1), '`1`', 'The version of the file format.', 1),
+  format,
+  uses,
   title: text(
     'What the procedure is for, in one line.',
     'Driver front airbag, stage 1 - loop resistance too high',
@@ -57,6 +66,11 @@ const described = {
   loads: ['loads by id', "What is put in a part's place.", 'bench-lamp'],
   parts: ['parts by id', 'What the loops are made of.', 'stage-1'],
   connectors: ['connectors by id', 'Where the loops can be taken apart.', 'K30'],
+  assemblies: [
+    'assemblies by id',
+    'Several things of the file that are one thing in the hand.',
+    'driver-module',
+  ],
   loops: ['loops by id', 'The circuits, from the monitor that reads them out to their end.', 'stage-1-loop'],
 } as const;
 
@@ -68,6 +82,7 @@ const examples = {
   loads: { 'bench-lamp': { kind: 'lamp', resistance: '3.0 Ω ± 5 %' } },
   parts: { 'stage-1': { kind: 'initiator', resistance: '1.7..2.3 Ω', live: true } },
   connectors: { K30: { contact: '2..15 mΩ' } },
+  assemblies: { 'driver-module': ['stage-1', 'K30'] },
   loops: { 'stage-1-loop': { path: ['control-unit', 'K30', 'stage-1'] } },
 };
 
@@ -75,10 +90,27 @@ const examples = {
 export type Section = keyof typeof described;
 export const sections = Object.keys(described) as readonly Section[];
 
+/** What parts files share with the procedures that use them. */
+export const mergedSections: readonly string[] = [...sections, 'entries', 'routines'];
+
 function section<T extends z.ZodType>(name: Section, schema: T) {
   const [expected, description] = described[name];
   return group(entries(schema), expected, description, examples[name]);
 }
+
+/** What a routine can be given: an id of one of these, or a side of a connector. */
+export const needKinds = ['source', 'instrument', 'load', 'part', 'connector', 'side', 'loop'] as const;
+export type NeedKind = (typeof needKinds)[number];
+
+const needs = group(
+  z.record(
+    z.string().regex(idPattern),
+    keyword(needKinds, 'What is given in its place: an id of this kind, or a side of a connector.', 'side'),
+  ),
+  'names and what each stands for',
+  'What a call has to give. The names stand in the steps below for what is given.',
+  { where: 'side', load: 'load' },
+).optional();
 
 function stepList<T extends z.ZodType>(schema: T) {
   return group(
@@ -110,8 +142,47 @@ export const step = z.union([
   steps.concludeStep,
   steps.goStep,
   steps.stopStep,
+  steps.runStep,
   steps.section,
 ]);
+
+/** Steps that are written once and run from several places. */
+const routine = z
+  .strictObject({ needs, steps: stepList(step) })
+  .meta({ id: 'routine', description: 'Steps that are written once and run from several places.' });
+
+/** The same with its steps left open. */
+export const routineShell = z.strictObject({ needs, steps: stepList(z.unknown()) });
+
+const routines = <T extends z.ZodType>(schema: T) =>
+  group(
+    entries(schema),
+    'routines by id',
+    'Steps that are written once and run from several places with `run`.',
+    { 'make-safe': { steps: [{ ignition: 'off' }, { disconnect: 'battery' }, { wait: '3 min' }] } },
+  ).optional();
+
+const assembly = ids('a list of ids', 'The parts and connectors that it is made of.', ['stage-1', 'K30']);
+
+const waivers = group(
+  z
+    .array(
+      z.strictObject({
+        rule: text('The rule whose finding is waived, as `ohmwright rules` lists it.', 'missing-notice'),
+        step: id(
+          'a step id',
+          'The step that the finding is about. Without it: findings about no step.',
+          'final',
+        ).optional(),
+        routine: id('a routine id', 'The routine that the step stands in.', 'make-safe').optional(),
+        reason: text('Why it may stay. It is printed on the card.', 'The rig has no second lock.'),
+      }),
+    )
+    .min(1),
+  'a list of waivers',
+  'Findings that the author takes upon himself, each with the reason. Rules that guard live stages cannot be waived.',
+  [{ rule: 'missing-notice', step: 'final', reason: 'The rig has an inert stage.' }],
+).optional();
 
 const part = z.union([
   circuit.cableBySize,
@@ -123,26 +194,65 @@ const part = z.union([
   circuit.lampPart,
 ]);
 
-/** A whole procedure file. */
-export const procedure = z.strictObject({
-  ...head,
+const whole = {
   sources: section('sources', circuit.battery),
   instruments: section('instruments', circuit.monitor),
   loads: section('loads', z.discriminatedUnion('kind', [circuit.lampLoad, circuit.resistorLoad])).optional(),
   parts: section('parts', part),
   connectors: section('connectors', circuit.connector).optional(),
+  assemblies: section('assemblies', assembly).optional(),
   loops: section('loops', circuit.loop),
-  steps: stepList(step),
+  routines: routines(routine),
+};
+
+/** Sections that a procedure needs, in its own file or in a parts file that it uses. */
+export const neededSections = ['sources', 'instruments', 'parts', 'loops'] as const satisfies Section[];
+
+const usable = {
+  ...whole,
+  sources: whole.sources.optional(),
+  instruments: whole.instruments.optional(),
+  parts: whole.parts.optional(),
+  loops: whole.loops.optional(),
+};
+
+/** A whole procedure file. What it needs may also stand in the parts files that it uses. */
+export const procedure = z
+  .strictObject({ ...head, ...usable, waivers, steps: stepList(step) })
+  .refine((file) => file.uses !== undefined || neededSections.every((name) => file[name] !== undefined));
+
+/** A parts file: definitions that several procedures share. */
+export const partsFile = z.strictObject({
+  format,
+  title: text('What the parts belong to, in one line.', 'Halden V4, restraint system').optional(),
+  uses,
+  ...usable,
 });
 
-/** The same with the entries left open: they are checked one by one, so that one mistake gives one message. */
-export const shell = z.strictObject({
-  ...head,
+/*
+ * The same with the entries left open: they are checked one by one, so that one mistake gives one message.
+ */
+
+const open = {
   sources: section('sources', z.unknown()),
   instruments: section('instruments', z.unknown()),
   loads: section('loads', z.unknown()).optional(),
   parts: section('parts', z.unknown()),
   connectors: section('connectors', z.unknown()).optional(),
+  assemblies: whole.assemblies,
   loops: section('loops', z.unknown()),
-  steps: stepList(z.unknown()),
+  routines: routines(z.unknown()),
+};
+
+/** A procedure together with the parts files that it uses. */
+export const shell = z.strictObject({ ...head, ...open, waivers, steps: stepList(z.unknown()) });
+
+/** A parts file by itself. */
+export const partsShell = z.strictObject({
+  ...partsFile.shape,
+  ...open,
+  sources: open.sources.optional(),
+  instruments: open.instruments.optional(),
+  parts: open.parts.optional(),
+  loops: open.loops.optional(),
 });

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { givenPattern, idPattern } from './ids.ts';
 import { id, ids, idsOr, group, keyword, place, quantity, target, text, touched } from './values.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
@@ -179,6 +180,18 @@ export const concludeStep = step('conclude', 'Names what is at fault.', {
 });
 export const goStep = step('go', 'Goes on at another step.', {
   go: id('a step id', 'The step to go on at.', 'close-up'),
+});
+export const runStep = step('run', 'Runs a routine.', {
+  run: id('a routine id', 'The routine whose steps are done here.', 'make-safe'),
+  given: group(
+    z.record(
+      z.string().regex(idPattern),
+      z.string().regex(givenPattern).meta({ 'x-expected': 'an id or a side of a connector' }),
+    ),
+    'what the routine needs, by name',
+    'What stands for the names that the routine needs.',
+    { where: 'K21.monitor', load: 'bench-lamp' },
+  ).optional(),
 });
 export const stopStep = step('stop', 'Ends the procedure.', {
   stop: text('Why it ends here, and what to do.', 'The loop reads too low. Look for a bridged pair.'),

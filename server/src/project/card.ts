@@ -28,15 +28,12 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   if (!options.draft && (errors.length > 0 || !complete)) return { refused: errors };
   const { value: readings } = yield* analysis.windows();
   const { steps, ...procedure } = analysis.procedure().value;
-  const numberOf = (index: number): number => steps[index]?.number ?? 0;
   const model = buildCard({
     procedure: { ...procedure, steps },
     readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
-    codes: readings.codes.map(({ index, codes }) => ({ step: numberOf(index), codes })),
+    codes: readings.codes,
     left: steps.flatMap((step, index) =>
-      step.verb === 'stop'
-        ? [{ step: step.number, left: order.left.filter((one) => one.index === index) }]
-        : [],
+      step.verb === 'stop' ? [{ index, left: order.left.filter((one) => one.index === index) }] : [],
     ),
     findings,
     owed: order.owed,
@@ -57,7 +54,7 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
   const [nominal = null] = nominals;
   return [
     {
-      step: step.number,
+      index: reading.index,
       loop: reading.loop.id,
       printed: reading.printed,
       from: step.verb === 'read' && step.expect !== null ? 'expect' : 'computed',

@@ -5,7 +5,7 @@ import type { Readings } from './reading.ts';
 /** A reading proves nothing where an open loop is within its window. A window that is not known is not held against it. */
 export function provesBy(readings: Readings): Proves {
   return (step, loop) => {
-    const accepted = readings.at(step.number - 1, loop)?.accepted ?? null;
+    const accepted = readings.at(step.index, loop)?.accepted ?? null;
     return accepted === null || !openIsWithin(accepted);
   };
 }

@@ -4,6 +4,7 @@ import type { Hops } from '../bench/trace.ts';
 import { shortestPath } from '../bench/shortest-path.ts';
 import { strongComponents } from '../bench/strong-components.ts';
 import type { Step } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* Where the steps lead, whatever the bench: reached or not, to an end or not, round and round or not. */
@@ -14,11 +15,18 @@ export const repeatsFinder: Finder = { check: repeats };
 
 function unreachable({ graph, reached, astray }: Context): readonly Seen[] {
   if (astray) return [];
-  return graph.steps.flatMap((step, index) =>
-    reached[index] === true || step.verb === 'broken'
-      ? []
-      : [{ index, issue: { rule: 'unreachable', message: 'No path leads to this step.' } }],
-  );
+  // A step of a routine is reached as soon as one call reaches it; a call that is not stands for the steps behind it.
+  const written = new Set(graph.steps.filter((_, index) => reached[index] === true).map(placeOf));
+  return graph.steps.flatMap((step, index): Seen[] => {
+    if (written.has(placeOf(step)) || step.verb === 'broken') return [];
+    if (step.calls.some((call) => !written.has(placeOf(call)))) return [];
+    return [{ index, issue: { rule: 'unreachable', message: 'No path leads to this step.' } }];
+  });
+}
+
+/** Where a step is written; the same for every call. */
+function placeOf({ path }: { readonly path: Path }): string {
+  return path.join('/');
 }
 
 function endless({ graph, reached }: Context): readonly Seen[] {
@@ -32,16 +40,23 @@ function endless({ graph, reached }: Context): readonly Seen[] {
     reached[index] === true && ends[index] !== true && entered(index)
       ? [
           {
-            index,
+            index: behindCalls(graph, index),
             issue: {
               rule: 'endless',
               message: 'From this step on no path leads to an end of the procedure.',
             },
-            hops: shortestPath(graph, index),
+            hops: shortestPath(graph, behindCalls(graph, index)),
           },
         ]
       : [],
   );
+}
+
+/** The step that is done first at a place: a call is none itself. */
+function behindCalls(graph: StepGraph, index: number): number {
+  let at = index;
+  for (let step = graph.steps[at]; step?.verb === 'run'; step = graph.steps[at]) at += 1;
+  return at;
 }
 
 /** By step: whether some path from it ends. A step whose ways out are not all known may end. */
@@ -70,7 +85,7 @@ function repeats({ graph, reached }: Context): readonly Seen[] {
   );
   return strongComponents(successors).flatMap((component): Seen[] => {
     const members = new Set(component);
-    const first = Math.min(...component);
+    const first = Math.min(...component.filter((index) => graph.steps[index]?.verb !== 'run'));
     const cycles = component.length > 1 || (successors[first] ?? []).includes(first);
     if (!cycles) return [];
     const { hops, repeatsFrom } = roundTrip(graph, first, members);

@@ -1,3 +1,4 @@
+import { isMeant } from '../text/mentioned.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
@@ -20,7 +21,7 @@ function named(procedure: Procedure, step: Step & { verb: 'do' | 'inspect' }): r
   const { connectors, parts, monitors, sources, loads } = procedure;
   const known = [connectors, parts, monitors, sources, loads].flatMap((group) => [...group.keys()]);
   const words = new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? []);
-  return known.filter((id) => words.has(id) && !step.at.includes(id));
+  return known.filter((id) => words.has(id) && !isMeant(step.at, id));
 }
 
 function advice({ sources, loads }: Procedure, id: Id): string {

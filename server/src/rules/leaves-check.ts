@@ -10,7 +10,12 @@ function leavesWithoutNeed(context: Context): readonly Seen[] {
   if (context.astray) return [];
   return context.graph.steps.flatMap((step, index) => {
     if (step.verb !== 'stop' || context.reached[index] !== true) return [];
-    const left = context.left.filter((one) => one.index === index);
+    // A stop in a routine leaves what it leaves in any of its calls.
+    const same =
+      step.calls.length === 0
+        ? [step]
+        : context.graph.steps.filter(({ path }) => path.join() === step.path.join());
+    const left = context.left.filter((one) => same.some((other) => other.index === one.index));
     const isLeft = (name: Id): boolean =>
       left.some(({ id, as }) => (as === 'codes' || as === 'repair' ? as === name : id === name));
     return step.leaves

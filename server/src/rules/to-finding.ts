@@ -4,9 +4,10 @@ import type { Issue } from '../bench/issue.ts';
 import { pathInWords, stepAt, traceOf } from '../bench/trace.ts';
 import type { Hops } from '../bench/trace.ts';
 import type { Seen } from './rule.ts';
-import type { Finding, Severity, Stage, Trace } from '../text/finding.ts';
+import type { Finding, Related, Severity, Stage, Trace } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
-import type { Path, Where } from '../text/where.ts';
+import { sectionAndId, stepNumber } from '../text/where.ts';
+import type { Path, StepRef, Where } from '../text/where.ts';
 
 /** What the making of findings needs to know of the procedure and its rules. */
 export interface Naming {
@@ -33,9 +34,9 @@ function finding(
   hops: Hops | null,
   repeatsFrom?: number,
 ): Finding {
-  const { procedure, graph } = naming;
-  const step = index === null ? undefined : stepAt(procedure, graph, index);
-  const trace = hops === null || hops.length === 0 ? null : traceOf(procedure, graph, hops);
+  const { graph } = naming;
+  const step = index === null ? undefined : stepAt(graph, index);
+  const trace = hops === null || hops.length === 0 ? null : traceOf(graph, hops);
   return {
     rule: issue.rule,
     severity: issue.severity ?? naming.severityOf(issue.rule),
@@ -51,34 +52,81 @@ function finding(
 }
 
 function byPath(trace: Trace | null, repeatsFrom: number | undefined): string {
-  const again = repeatsFrom === undefined ? undefined : trace?.hops[repeatsFrom]?.step.number;
+  const again = repeatsFrom === undefined ? undefined : trace?.hops[repeatsFrom]?.step;
   if (trace !== null && again !== undefined)
-    return ` Path: steps ${pathInWords(trace)}, and back to ${again}.`;
+    return ` Path: steps ${pathInWords(trace)}, and back to ${stepNumber(again)}.`;
   return trace === null || trace.hops.length < 2 ? '' : ` Path: steps ${pathInWords(trace)}.`;
 }
 
 function placeOf({ procedure, graph }: Naming, issue: Issue, index: number | null): Where {
-  const { file } = procedure;
-  if (issue.place !== undefined) return { file, ...issue.place };
+  if (issue.place !== undefined) return { file: fileOf(procedure, issue.place.path), ...issue.place };
   const step = index === null ? undefined : graph.steps[index];
-  if (step === undefined) return { file, path: ['steps'], part: 'key' };
+  if (step === undefined) return { file: procedure.file, path: ['steps'], part: 'key' };
   const below = issue.underline ?? [step.verb];
-  return { file, path: [...step.path, ...below], part: below[0] === 'outcomes' ? 'key' : 'value' };
+  return { file: step.file, path: [...step.path, ...below], part: below[0] === 'outcomes' ? 'key' : 'value' };
 }
 
-/** One finding for one rule, step and subject: the gravest, then the one with the shortest path. */
+function fileOf({ file, elsewhere }: Procedure, path: Path): string {
+  return elsewhere.get(sectionAndId(path)) ?? file;
+}
+
+/**
+ * One finding for one rule, step and subject: the gravest, then the one with the shortest path. A step of a routine is
+ * one step however often it is called; the finding names the calls.
+ */
 export function onePerSubject(findings: readonly Finding[]): readonly Finding[] {
-  const best = new Map<string, Finding>();
+  const groups = new Map<string, Finding[]>();
   for (const one of findings) {
-    const other = best.get(one.key);
-    if (other === undefined || isPreferred(one, other)) best.set(one.key, one);
+    const group = groups.get(one.key);
+    if (group === undefined) groups.set(one.key, [one]);
+    else group.push(one);
   }
-  return [...best.values()];
+  return [...groups.values()].flatMap((group) => {
+    const [first, ...others] = group;
+    if (first === undefined) return [];
+    return [
+      withCalls(
+        others.reduce((best, one) => (isPreferred(one, best) ? one : best), first),
+        group,
+      ),
+    ];
+  });
+}
+
+/** No more calls than this are named. */
+const mostCalls = 5;
+
+function withCalls(best: Finding, group: readonly Finding[]): Finding {
+  if (best.step === undefined || best.step.calls.length === 0) return best;
+  const calls = new Map<string, StepRef>();
+  for (const { step } of [best, ...group]) {
+    const call = step?.calls.at(-1);
+    if (call !== undefined) calls.set(stepNumber(call), call);
+  }
+  const named = [...calls].slice(0, mostCalls);
+  const more = calls.size > named.length ? ` and ${calls.size - named.length} more` : '';
+  const steps = `step${calls.size === 1 ? '' : 's'} ${named.map(([number]) => number).join(', ')}${more}`;
+  return {
+    ...best,
+    message: `${best.message} In ${best.step.routine ?? 'the routine'}, called by ${steps}.`,
+    related: [
+      ...best.related,
+      ...named.map(([number, { file, path }]): Related => ({
+        at: { file, path: [...path, 'run'], part: 'value' },
+        message: `The call in step ${number}.`,
+      })),
+    ],
+  };
 }
 
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
 
 function isPreferred(one: Finding, other: Finding): boolean {
   if (one.severity !== other.severity) return gravity[one.severity] < gravity[other.severity];
-  return (one.trace?.hops.length ?? 0) < (other.trace?.hops.length ?? 0);
+  return stepsOf(one) < stepsOf(other);
+}
+
+/** Calls do not count. */
+function stepsOf({ trace }: Finding): number {
+  return (trace?.hops ?? []).filter(({ taken }) => taken?.kind !== 'run').length;
 }

@@ -3,7 +3,7 @@ import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { hopsTo } from '../bench/explore.ts';
-import { reachable, refTo } from '../bench/graph.ts';
+import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import { pathInWords, traceOf } from '../bench/trace.ts';
 import type { OutcomeName, ReadingClass, Related } from '../text/finding.ts';
@@ -149,12 +149,12 @@ function seen(
   sides: readonly Side[],
   underline: Path = ['read'],
 ): Seen {
-  const { procedure, graph } = context;
+  const { graph } = context;
   const related = sides.flatMap((side): Related[] => {
-    const trace = traceOf(procedure, graph, hopsTo(side.arrival));
+    const trace = traceOf(graph, hopsTo(side.arrival));
     const last = graph.steps[reading.index];
     if (last === undefined) return [];
-    const at = { file: procedure.file, path: refTo(last, procedure.file).path, part: 'value' as const };
+    const at = { file: last.file, path: last.path, part: 'value' as const };
     return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
   });
   const hops = sides[0] === undefined ? [] : hopsTo(sides[0].arrival);

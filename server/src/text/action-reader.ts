@@ -1,15 +1,21 @@
 import type { Section } from '../format/procedure.ts';
-import type { Id, Loop } from './procedure.ts';
-import type { Circuit } from './read-loops.ts';
+import type { Assembly, Id, Loop, Routine } from './procedure.ts';
+import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
 import type { MapNode } from './tree.ts';
 import type { Path } from './where.ts';
 
 /** What steps act on, as far as it could be read. */
-export interface Bench extends Circuit {
+export interface Circuit extends LoopElements {
   readonly sources: ReadonlyMap<Id, unknown>;
   readonly loads: ReadonlyMap<Id, unknown>;
+  readonly assemblies: ReadonlyMap<Id, Assembly>;
   readonly loops: ReadonlyMap<Id, Loop>;
+  readonly routines: ReadonlyMap<Id, Routine>;
+}
+
+/** The same, and the list that the step stands in. */
+export interface Bench extends Circuit {
   readonly stepCount: number;
   /** The index of the step that an item of the written list is. */
   readonly stepAt: (item: number) => number | null;
@@ -25,7 +31,7 @@ export interface ActionReader {
   readonly index: number;
 }
 
-export function entriesOf(section: Section, bench: Bench): ReadonlyMap<Id, unknown> {
+export function entriesOf(section: Section, bench: Circuit): ReadonlyMap<Id, unknown> {
   switch (section) {
     case 'sources':
       return bench.sources;
@@ -37,6 +43,8 @@ export function entriesOf(section: Section, bench: Bench): ReadonlyMap<Id, unkno
       return bench.parts;
     case 'connectors':
       return bench.connectors;
+    case 'assemblies':
+      return bench.assemblies;
     case 'loops':
       return bench.loops;
   }

@@ -1,35 +1,34 @@
+import type { Document, Documents } from './documents.ts';
 import type { Finding } from './finding.ts';
+import { valueAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
 import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
 import { oneLine, rangeOf } from './range.ts';
-import { numbering, verbsIn } from './read-steps.ts';
+import { isSection } from './read-steps.ts';
 import { severityOf } from './rules.ts';
+import { contentsOf, listHolding } from './step-content.ts';
+import type { ContentOf } from './step-content.ts';
 import { child, entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
-import type { FileId, Path, Range, StepRef, Where } from './where.ts';
-
-interface Written {
-  readonly file: FileId;
-  readonly text: string;
-  readonly root: Node | null;
-}
-
-interface Source extends Written {
-  readonly lines: Lines;
-  readonly numbers: readonly (number | null)[];
-}
+import type { Path, Range, StepRef, Where } from './where.ts';
 
 /** From problems to findings: with their step, and a key that survives when lines move. */
-export function findingsFrom(problems: readonly Problem[], written: Written): readonly Finding[] {
-  const items = itemsOf(written.root);
-  const source = { ...written, lines: linesOf(written.text), numbers: numbering(items) };
-  const content = stepContents(source.root);
+export function findingsFrom(problems: readonly Problem[], documents: Documents): readonly Finding[] {
+  const source = {
+    ...documents.own,
+    ownerOf: documents.ownerOf,
+    content: contentsOf(documents.root),
+    tree: documents.root,
+  };
+  const own = problems.filter((problem) => !isElsewhere(problem, source));
+  const found = [...own, ...fromPartsFiles(problems, documents)];
+  const lines = linesOf(source.text);
   const used = new Map<string, number>();
-  return sorted(afterSyntax(problems, source), source).map((problem): Finding => {
+  return sorted(afterSyntax(found, source, lines), source).map((problem): Finding => {
     const { rule, message, subject, at } = problem;
     const step = stepRef(at, source);
-    const place = 'range' in at ? placeOfText(at.range, source.text) : placeOf(at.path, source.root, content);
+    const place = 'range' in at ? placeOfText(at.range, source.text) : placeOf(at.path, source);
     const base = [rule, place, ...(subject === undefined ? [] : [subject])].join(' ');
     const count = (used.get(base) ?? 0) + 1;
     used.set(base, count);
@@ -47,27 +46,65 @@ export function findingsFrom(problems: readonly Problem[], written: Written): re
   });
 }
 
+/** The own file, and what tells of a path in which file it stands. */
+interface Source extends Document {
+  readonly ownerOf: Documents['ownerOf'];
+  readonly content: ContentOf;
+  /** With the parts files. */
+  readonly tree: Node;
+}
+
+function isElsewhere({ at }: Problem, { id, ownerOf }: Source): boolean {
+  return 'path' in at && ownerOf(at.path).id !== id;
+}
+
+/** What is wrong in a parts file is told where that is checked; here one finding says that something is. */
+function fromPartsFiles(problems: readonly Problem[], { used, ownerOf }: Documents): readonly Problem[] {
+  return used.flatMap(({ document, by }): Problem[] => {
+    const elsewhere = problems.filter(({ at }) => 'path' in at && ownerOf(at.path) === document);
+    const found = [...document.problems, ...elsewhere].filter(({ rule }) => severityOf(rule) === 'error');
+    const [first] = found;
+    if (first === undefined) return [];
+    const line = lineAt(linesOf(document.text), rangeOfSpot(first.at, document).from) + 1;
+    const more = found.length === 1 ? '' : ` It has ${found.length} errors in all.`;
+    return [
+      {
+        rule: 'parts-file',
+        at: valueAt(by),
+        message: `\`${document.id}\`, line ${line}: ${first.message}${more}`,
+        subject: document.id,
+      },
+    ];
+  });
+}
+
 /**
  * Where the text itself is broken, part of it may have been swallowed: what seems to be missing or unknown then is
  * most likely there, and what else stands on the line of the break is the same mistake.
  */
-function afterSyntax(problems: readonly Problem[], source: Source): readonly Problem[] {
+function afterSyntax(problems: readonly Problem[], source: Source, at: Lines): readonly Problem[] {
   const breaks = problems.filter(({ rule, at }) => rule === 'yaml' && 'range' in at);
   if (breaks.length === 0) return problems;
   const lost = breaks.some(({ misplaces, loses }) => misplaces === true || loses === true);
   const lines = source.text.split('\n');
   const silent = new Set<number>();
-  for (const one of breaks) addLinesConcerned(one, lines, source, silent);
+  for (const one of breaks) addLinesConcerned(one, lines, source, at, silent);
   return problems.filter((problem) => {
     if (breaks.includes(problem)) return true;
     if (lost && (problem.rule === 'missing-key' || problem.rule === 'unknown-id')) return false;
-    return !silent.has(lineOf(problem.at, source));
+    return !silent.has(lineOf(problem.at, source, at));
   });
 }
 
 /** The line of a break; where the parser lost its place also the one above, and those below until it finds out again. */
-function addLinesConcerned(broken: Problem, lines: readonly string[], source: Source, to: Set<number>): void {
-  const own = lineOf(broken.at, source);
+function addLinesConcerned(
+  broken: Problem,
+  lines: readonly string[],
+  source: Source,
+  at: Lines,
+  to: Set<number>,
+): void {
+  const own = lineOf(broken.at, source, at);
   to.add(own);
   if (broken.misplaces !== true) return;
   to.add(own - 1);
@@ -83,8 +120,8 @@ function indentation(line: string): number {
   return line.length - line.trimStart().length;
 }
 
-function lineOf(at: Spot, source: Source): number {
-  return lineAt(source.lines, rangeOfSpot(at, source).from);
+function lineOf(at: Spot, source: Source, lines: Lines): number {
+  return lineAt(lines, rangeOfSpot(at, source).from);
 }
 
 function sorted(problems: readonly Problem[], source: Source): readonly Problem[] {
@@ -93,13 +130,13 @@ function sorted(problems: readonly Problem[], source: Source): readonly Problem[
   return placed.map(({ problem }) => problem);
 }
 
-function rangeOfSpot(at: Spot, { root, text }: Source): Range {
+function rangeOfSpot(at: Spot, { root, text }: Document): Range {
   return 'range' in at ? oneLine(text, at.range) : rangeOf(root, text, at);
 }
 
-function whereOf(at: Spot, { file }: Source): Where {
-  if ('range' in at) return { file, path: [], part: 'value', within: [at.range.from, at.range.to] };
-  return { file, ...at };
+function whereOf(at: Spot, { id, ownerOf }: Source): Where {
+  if ('range' in at) return { file: id, path: [], part: 'value', within: [at.range.from, at.range.to] };
+  return { file: ownerOf(at.path).id, ...at };
 }
 
 function placeOfText(range: Range, text: string): string {
@@ -108,56 +145,43 @@ function placeOfText(range: Range, text: string): string {
 }
 
 /** A path with what stands in a list instead of its index. */
-function placeOf(path: Path, root: Node | null, content: readonly string[]): string {
-  let node = root ?? undefined;
+function placeOf(path: Path, { tree, content }: Source): string {
+  const list = listHolding(path);
+  let node: Node | undefined = tree;
   const words: string[] = [];
   for (const [depth, step] of path.entries()) {
     const inside = child(node, step);
-    const named = depth === 1 && path[0] === 'steps' ? content[Number(step)] : textOf(inside);
+    const isItem = list !== null && depth === list.length;
+    const named = isItem ? content(path) : textOf(inside);
     words.push(typeof step === 'number' ? (named ?? String(step)) : step);
     node = inside;
   }
   return words.join('/');
 }
 
-/**
- * For each item of the written list its id, or its verb and what follows; a count tells apart those that are alike.
- */
-export function stepContents(root: Node | null): readonly string[] {
-  const used = new Map<string, number>();
-  return itemsOf(root).map((item) => {
-    const id = textOf(entryOf(item, 'id')?.value);
-    if (id !== undefined && id !== '') return id;
-    const verb = verbsIn(item)[0] ?? (item.kind === 'map' ? item.entries[0]?.key : undefined) ?? '';
-    const base = `${verb} ${writtenBehind(nodeAt(item, [verb]))}`.trim();
-    const count = (used.get(base) ?? 0) + 1;
-    used.set(base, count);
-    return count === 1 ? base : `${base} (${count})`;
-  });
-}
-
-function writtenBehind(node: Node | undefined): string {
-  if (node?.kind === 'list') return node.items.map((item) => textOf(item) ?? '').join(' ');
-  return textOf(node) ?? '';
-}
-
-function stepRef(at: Spot, { file, root, numbers }: Source): StepRef | null {
+function stepRef(at: Spot, { id: file, tree }: Source): StepRef | null {
   if ('range' in at) return null;
-  const [first, index] = at.path;
-  if (first !== 'steps' || typeof index !== 'number') return null;
-  const number = numbers[index] ?? null;
+  const list = listHolding(at.path);
+  if (list === null) return null;
+  const node = nodeAt(tree, list);
+  const items = node?.kind === 'list' ? node.items : [];
+  const index = Number(at.path[list.length]);
+  const number = numberAt(items, index);
   if (number === null) return null;
-  const id = textOf(entryOf(itemsOf(root)[index], 'id')?.value);
+  const id = textOf(entryOf(items[index], 'id')?.value);
   return {
     file,
-    path: ['steps', index],
-    number: number + 1,
+    path: [...list, index],
+    number,
     ...(id === undefined || id === '' ? {} : { id }),
+    ...(list.length === 1 ? {} : { routine: String(list[1]) }),
     calls: [],
   };
 }
 
-function itemsOf(root: Node | null): readonly Node[] {
-  const list = entryOf(root, 'steps')?.value;
-  return list?.kind === 'list' ? list.items : [];
+/** From 1, headings not counted; null for a heading. */
+function numberAt(items: readonly Node[], index: number): number | null {
+  const item = items[index];
+  if (item === undefined || isSection(item)) return null;
+  return items.slice(0, index + 1).filter((one) => !isSection(one)).length;
 }

@@ -3,7 +3,7 @@ import type { Section } from '../format/procedure.ts';
 import { didYouMean } from './nearest.ts';
 import { keyAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
-import { entryOf, textOf } from './tree.ts';
+import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -14,17 +14,19 @@ export interface Named {
   readonly path: Path;
 }
 
-/** All ids of the shared name space, and those of the steps with their place in the list of the file. */
+/** All ids of the shared name space, those of the routines, and those of the steps of one list with their place in it. */
 export interface Names {
   readonly things: ReadonlyMap<string, Named>;
+  readonly routines: ReadonlySet<string>;
   readonly steps: ReadonlyMap<string, number>;
   /** False where ids may be defined that are not seen here: then an unknown one is no finding. */
   readonly complete: boolean;
 }
 
-const laterSections = ['assemblies', 'entries'];
+const laterSections = ['entries'];
 
-export function namesIn(root: Node | null, report: (problem: Problem) => void): Names {
+/** `complete`: whether all parts files that the file uses are there. */
+export function namesIn(root: Node | null, complete: boolean, report: (problem: Problem) => void): Names {
   const things = new Map<string, Named>();
   for (const section of [...sections, ...laterSections]) {
     const entry = entryOf(root, section);
@@ -37,19 +39,29 @@ export function namesIn(root: Node | null, report: (problem: Problem) => void): 
       else report(duplicate(key, keyAt(path), keyAt(earlier.path)));
     }
   }
-  const complete = entryOf(root, 'uses') === undefined && entryOf(root, 'network') === undefined;
-  return { things, steps: stepNames(root, report), complete };
+  const routines = entryOf(root, 'routines')?.value;
+  return {
+    things,
+    routines: new Set(routines?.kind === 'map' ? routines.byKey.keys() : []),
+    steps: stepNames(root, ['steps'], report),
+    complete: complete && entryOf(root, 'network') === undefined,
+  };
 }
 
-function stepNames(root: Node | null, report: (problem: Problem) => void): ReadonlyMap<string, number> {
+/** The ids of the steps of one list: those of a routine are its own. */
+export function stepNames(
+  root: Node | null,
+  path: Path,
+  report: (problem: Problem) => void,
+): ReadonlyMap<string, number> {
   const names = new Map<string, number>();
-  const list = entryOf(root, 'steps')?.value;
+  const list = nodeAt(root, path);
   if (list?.kind !== 'list') return names;
   for (const [index, item] of list.items.entries()) {
     const id = textOf(entryOf(item, 'id')?.value);
     if (id === undefined || id === '') continue;
     const earlier = names.get(id);
-    const at = (step: number): Spot => ({ path: ['steps', step, 'id'], part: 'value' });
+    const at = (step: number): Spot => ({ path: [...path, step, 'id'], part: 'value' });
     if (earlier === undefined) names.set(id, index);
     else report(duplicate(id, at(index), at(earlier)));
   }
@@ -73,6 +85,7 @@ const articles: Readonly<Record<Section, string>> = {
   parts: 'a part',
   connectors: 'a connector',
   loops: 'a loop',
+  assemblies: 'an assembly',
 };
 
 /** `a part, a connector or an instrument`. */

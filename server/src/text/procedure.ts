@@ -1,6 +1,7 @@
+import type { NeedKind } from '../format/procedure.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
-import type { FileId, Path } from './where.ts';
+import type { FileId, Path, StepRef } from './where.ts';
 
 /*
  * A procedure as the engine sees it: quantities in SI units (ambient in °C), ids resolved, order kept.
@@ -124,9 +125,17 @@ export interface Outcome {
   readonly path: Path;
 }
 
+/** Something named in a step, with what it means: itself, or the things that an assembly is made of. */
+export interface Mentioned {
+  readonly id: Id;
+  readonly members: readonly Id[];
+  /** From the keys of the step on. */
+  readonly place: Path;
+}
+
 /** What every step carries. */
-interface Written {
-  /** From 1, sections not counted: the number on the card. */
+export interface Written {
+  /** From 1 in its list, sections not counted. */
   readonly number: number;
   readonly path: Path;
   readonly id?: Id;
@@ -141,6 +150,17 @@ interface Written {
 }
 
 export type Expect = Span | Limit | 'open';
+
+/** Where a step stands among those that are done, in the order of the file with routines in the place of their calls. */
+interface Placed {
+  /** In `steps` of the procedure. */
+  readonly index: number;
+  readonly file: FileId;
+  /** The routine that it stands in. */
+  readonly routine?: Id;
+  /** The `run` steps that lead here, outermost first. */
+  readonly calls: readonly StepRef[];
+}
 
 /**
  * What a step does. `at` of `inspect` and `do` holds the connectors, parts and monitors that hands touch; sides and
@@ -167,21 +187,43 @@ export type Action =
   | {
       readonly verb: 'inspect';
       readonly text: string;
-      readonly at: readonly Id[];
+      readonly at: readonly Mentioned[];
       readonly outcomes: readonly Outcome[] | null;
     }
-  | { readonly verb: 'do'; readonly text: string; readonly at: readonly Id[] }
-  | { readonly verb: 'replace'; readonly what: readonly Id[] }
-  | { readonly verb: 'conclude'; readonly what: readonly Id[] | 'none' }
+  | { readonly verb: 'do'; readonly text: string; readonly at: readonly Mentioned[] }
+  | { readonly verb: 'replace'; readonly what: readonly Mentioned[] }
+  | { readonly verb: 'conclude'; readonly what: readonly Mentioned[] | 'none' }
   | { readonly verb: 'go'; readonly to: Target }
   | { readonly verb: 'stop'; readonly text: string; readonly leaves: readonly Id[] }
+  /** What follows it are the steps of the routine; it does nothing itself. */
+  | { readonly verb: 'run'; readonly routine: Id; readonly given: ReadonlyMap<Id, string> }
   /** Could not be read: it has no effect, and what lies behind it on a path is held back. */
   | { readonly verb: 'broken' };
 
-export type Step = Written & Action;
+export type Step = Written & Placed & Action;
+
+export interface Routine extends Defined {
+  readonly needs: ReadonlyMap<Id, NeedKind>;
+}
+
+/** Several things that are one in the hand. */
+export interface Assembly extends Defined {
+  readonly members: readonly Id[];
+}
+
+/** A finding that the author takes upon himself. */
+export interface Waiver {
+  readonly rule: string;
+  /** The step that it is about, by its place in the file; null: about no step. */
+  readonly step: Path | null;
+  readonly reason: string;
+  readonly path: Path;
+}
 
 export interface Procedure {
   readonly file: FileId;
+  /** What stands in parts files that it uses, by section and id: `connectors/K30`. Everything else is its own. */
+  readonly elsewhere: ReadonlyMap<string, FileId>;
   readonly title: string;
   readonly appliesTo: string | null;
   readonly revision: string | null;
@@ -194,6 +236,10 @@ export interface Procedure {
   readonly loads: ReadonlyMap<Id, Load>;
   readonly parts: ReadonlyMap<Id, Part>;
   readonly connectors: ReadonlyMap<Id, Connector>;
+  readonly assemblies: ReadonlyMap<Id, Assembly>;
   readonly loops: ReadonlyMap<Id, Loop>;
+  readonly routines: ReadonlyMap<Id, Routine>;
+  readonly waivers: readonly Waiver[];
+  /** All that is done, in the order of the file, with the steps of a routine behind each call of it. */
   readonly steps: readonly Step[];
 }

@@ -4,10 +4,11 @@ import { entriesOf } from './action-reader.ts';
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Action, Expect, Id } from './procedure.ts';
+import type { Action, Expect, Id, Mentioned } from './procedure.ts';
 import { exact, limit, range } from './quantities.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
-import { placeOf, touchedBy } from './read-places.ts';
+import { placeOf, touchedBy, unlessUnread } from './read-places.ts';
+import { readRun } from './read-run.ts';
 import { ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
@@ -80,14 +81,12 @@ export function readAction(
       return { verb, text: word, at: touched, outcomes: outcomesOfOne(context) };
     }
     case 'replace': {
-      const what = all(written(values, verb, path), ['parts', 'connectors', 'instruments'], context);
+      const what = mentioned(written(values, verb, path), context);
       return what === null ? null : { verb, what };
     }
     case 'conclude': {
       if (word === 'none') return { verb, what: 'none' };
-      const what = all(written(values, verb, path), ['parts', 'connectors', 'instruments'], context, [
-        'none',
-      ]);
+      const what = mentioned(written(values, verb, path), context, ['none']);
       return what === null ? null : { verb, what };
     }
     case 'go':
@@ -101,6 +100,8 @@ export function readAction(
         ? null
         : { verb, text: word, leaves: [...new Set(named.map(({ id }) => id))] };
     }
+    case 'run':
+      return readRun(word ?? '', values, context);
   }
 }
 
@@ -160,4 +161,19 @@ function all(
   const found = named.map(({ id, path }) => one(id, path, sections, context, alsoKnown));
   const known = found.filter((id) => id !== null);
   return known.length === found.length ? [...new Set(known)] : null;
+}
+
+/** Parts, connectors, monitors and assemblies, each with what it means; null where one could not be read. */
+function mentioned(
+  named: readonly WrittenId[],
+  context: ActionReader,
+  alsoKnown: readonly string[] = [],
+): readonly Mentioned[] | null {
+  const sections = ['parts', 'connectors', 'instruments', 'assemblies'] as const;
+  const found = named.map(({ id, path }): Mentioned | null => {
+    if (one(id, path, sections, context, alsoKnown) === null) return null;
+    const members = context.bench.assemblies.get(id)?.members ?? [id];
+    return { id, members, place: path.slice(context.path.length) };
+  });
+  return unlessUnread(found);
 }

@@ -17,13 +17,16 @@ export interface RawEntry {
 }
 
 /** The entries of a section that are maps. What cannot be one is reported and left out. */
-export function entriesIn(section: Section, { root, report, names }: Reader): readonly RawEntry[] {
+export function entriesIn(
+  section: Exclude<Section, 'assemblies'> | 'routines',
+  { root, report, names }: Reader,
+): readonly RawEntry[] {
   const value = entryOf(root, section)?.value;
   if (value?.kind !== 'map') return [];
   return value.entries.flatMap((entry): RawEntry[] => {
     const path = [section, entry.key];
     // A second use of a name is reported; the first one stands.
-    if (names.things.get(entry.key)?.path[0] !== section) return [];
+    if (section !== 'routines' && names.things.get(entry.key)?.path[0] !== section) return [];
     const node = asMap(entry, path, report);
     return node === null ? [] : [{ id: entry.key, path, node }];
   });

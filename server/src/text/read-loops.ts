@@ -12,13 +12,14 @@ import type { RawEntry } from './read-entries.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
 
-export interface Circuit {
+/** What loops are made of. */
+export interface LoopElements {
   readonly monitors: ReadonlyMap<Id, Monitor>;
   readonly parts: ReadonlyMap<Id, Part>;
   readonly connectors: ReadonlyMap<Id, Connector>;
 }
 
-export function readLoops(reader: Reader, circuit: Circuit): ReadonlyMap<Id, Loop> {
+export function readLoops(reader: Reader, circuit: LoopElements): ReadonlyMap<Id, Loop> {
   const drafts = entriesIn('loops', reader).map((entry) => readLoop(entry, reader, circuit));
   checkShared(drafts, circuit.parts, reader.report);
   return byId(
@@ -36,7 +37,7 @@ export function readLoops(reader: Reader, circuit: Circuit): ReadonlyMap<Id, Loo
   );
 }
 
-function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: Circuit): DraftLoop {
+function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopElements): DraftLoop {
   const { report } = reader;
   const rules = { named: `The loop \`${id}\``, later: laterEntryKeys.loops };
   const { values, bad } = checkEntry('loop', node, path, rules, report);

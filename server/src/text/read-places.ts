@@ -1,6 +1,6 @@
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Id, Place, Side } from './procedure.ts';
+import type { Id, Mentioned, Place, Side } from './procedure.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import type { WrittenId } from './read-sources.ts';
@@ -14,9 +14,14 @@ export function placeOf(
   context: ActionReader,
 ): Place | null {
   const { reader, bench, path } = context;
-  const [connector = '', side = ''] = written.split('.');
+  const [connector = '', side] = written.split('.');
   const within = [0, connector.length] as const;
   const section = lookUp(reader.names, connector, ['connectors'], valueAt(at, within), reader.report);
+  if (section !== null && side === undefined) {
+    const message = `A load sits on one side of a connector: \`${connector}.monitor\` or \`${connector}.end\`.`;
+    reader.report({ rule: 'wrong-value', at: valueAt(at), message, subject: connector });
+    return null;
+  }
   const passing = [...bench.loops.values()].filter(({ elements }) =>
     elements.some(({ id }) => id === connector),
   );
@@ -47,27 +52,39 @@ export function placeOf(
 }
 
 /** The pattern of the definition admits no other word. */
-function sideOf(word: string): Side {
+function sideOf(word: string | undefined): Side {
   return word === 'end' ? 'end' : 'monitor';
 }
 
 /** What hands touch: sides and terminals are checked and reduced to their connector. null where one is not readable. */
-export function touchedBy(named: readonly WrittenId[], context: ActionReader): readonly Id[] | null {
-  const found = named.map((written) => touched(written, context));
-  const known = found.filter((id) => id !== null);
-  return known.length === found.length ? [...new Set(known)] : null;
+export function touchedBy(named: readonly WrittenId[], context: ActionReader): readonly Mentioned[] | null {
+  return unlessUnread(named.map((written) => touched(written, context)));
 }
 
-function touched({ id: written, path }: WrittenId, { reader, bench }: ActionReader): Id | null {
+/** Each once, or null where one could not be read. */
+export function unlessUnread(found: readonly (Mentioned | null)[]): readonly Mentioned[] | null {
+  const known = found.filter((one) => one !== null);
+  if (known.length < found.length) return null;
+  return known.filter(({ id }, index) => known.findIndex((other) => other.id === id) === index);
+}
+
+function touched(
+  { id: written, path }: WrittenId,
+  { reader, bench, path: step }: ActionReader,
+): Mentioned | null {
   const [id = '', side, pin] = written.split('.');
   const wanted =
-    side === undefined ? (['parts', 'connectors', 'instruments'] as const) : (['connectors'] as const);
+    side === undefined
+      ? (['parts', 'connectors', 'instruments', 'assemblies'] as const)
+      : (['connectors'] as const);
   const section = lookUp(reader.names, id, wanted, valueAt(path, [0, id.length]), reader.report);
   if (section === null || !entriesOf(section, bench).has(id)) return null;
-  if (pin === undefined) return id;
+  const members = bench.assemblies.get(id)?.members ?? [id];
+  const found: Mentioned = { id, members, place: path.slice(step.length) };
+  if (pin === undefined) return found;
   const loops = [...bench.loops.values()];
   const pins = loops.flatMap((loop) => loop.pins.get(id) ?? []);
-  if (pins.includes(pin) || pins.length === 0 || loops.some(({ complete }) => !complete)) return id;
+  if (pins.includes(pin) || pins.length === 0 || loops.some(({ complete }) => !complete)) return found;
   const at = valueAt(path, [written.length - pin.length, written.length]);
   const message = `No loop uses pin ${pin} of \`${id}\`; those in use are ${pins.join(', ')}.`;
   reader.report({ rule: 'wrong-id', at, message, subject: written });

@@ -1,36 +1,40 @@
 import { laterKeys } from '../format/later.ts';
-import { sections } from '../format/procedure.ts';
+import { mergedSections } from '../format/procedure.ts';
 import { checkEntry } from './check-entry.ts';
-import { parseDocument } from './document.ts';
+import { documentOf, joined } from './documents.ts';
+import type { Document, Documents, SourceFile } from './documents.ts';
+import { expanded } from './expand.ts';
 import type { Finding } from './finding.ts';
-import { findingsFrom, stepContents } from './findings.ts';
+import { findingsFrom } from './findings.ts';
 import { namesIn } from './names.ts';
 import type { Names } from './names.ts';
+import { placeAt } from './place-at.ts';
+import type { PlaceAt } from './place-at.ts';
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import { checkBytes } from './problems/file.ts';
 import type { Procedure } from './procedure.ts';
 import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
 import type { Reader } from './reader.ts';
+import { readAssemblies } from './read-assemblies.ts';
 import { readConnectors, readLoads, readMonitors, readParts } from './read-circuit.ts';
 import { readLoops } from './read-loops.ts';
+import { readRoutines, routineReader } from './read-routines.ts';
 import { readSources } from './read-sources.ts';
-import { readSteps } from './read-steps.ts';
-import { placeAt } from './place-at.ts';
-import type { PlaceAt } from './place-at.ts';
+import { readSteps, stepListAt } from './read-steps.ts';
+import { readWaivers } from './read-waivers.ts';
 import { schemaOfPlace } from './schema-at.ts';
 import type { Schema } from '../format/walker.ts';
+import { contentsOf } from './step-content.ts';
 import { stepLines } from './step-lines.ts';
 import type { StepLines } from './step-lines.ts';
 import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
+import { followUses, partsFileEnding } from './uses.ts';
+import type { FindFile } from './uses.ts';
 import type { FileId, Path, Range, Where } from './where.ts';
 
-export interface SourceFile {
-  readonly id: FileId;
-  readonly text: string;
-}
+export type { SourceFile };
 
 export interface ReadFile {
   readonly procedure: Procedure;
@@ -41,6 +45,8 @@ export interface ReadFile {
    * procedure without a trace, and nothing should be concluded from it.
    */
   readonly whole: boolean;
+  /** The parts files that it uses, with the entry of `uses` that leads to each. */
+  readonly used: readonly { readonly file: SourceFile; readonly by: Path }[];
   /** Where something stands, in UTF-16 offsets: inside the file and never longer than a line. */
   readonly range: (where: Where) => Range;
   /** The id of a step, or its verb and what follows it: `unplug K30`. The same when lines move. For keys of findings. */
@@ -58,47 +64,73 @@ export interface ReadFile {
 /** The ambient temperature where none is stated: the standard range for tests, IEC 60068-1 (from memory). */
 const defaultAmbient = { least: 15, nominal: 25, most: 35, assumed: true };
 
-/** Reads a procedure file. Never throws: what cannot be read is left out of the procedure and stands in the findings. */
-export function readProcedure(file: SourceFile): ReadFile {
-  const problem = checkBytes(file.text);
-  if (problem !== null) return result(file, null, [problem], emptyProcedure(file.id), false);
-  const { root, problems } = parseDocument(file.text);
-  const whole = problems.every(({ rule }) => rule !== 'yaml');
-  const unfit = checkRoot(root, problems.length > 0);
+/**
+ * Reads a procedure with the parts files that it uses, or a parts file by itself: then there are no steps. Never throws:
+ * what cannot be read is left out and stands in the findings.
+ */
+export function readProcedure(file: SourceFile, find: FindFile = nothingToFind): ReadFile {
+  const own = documentOf(file);
+  if (own.root === null && own.problems.length > 0)
+    return result(alone(own), own.problems, emptyProcedure(file.id), false);
+  const unfit = checkRoot(own.root, own.problems.length > 0, isPartsFile(file.id));
   if (unfit !== null)
-    return result(file, root, unfit === 'said' ? problems : [unfit], emptyProcedure(file.id), false);
-  const found: Problem[] = [...problems];
-  const procedure = readRoot(file.id, root as MapNode, (one) => found.push(one));
-  return result(file, root, found, procedure, whole);
+    return result(alone(own), unfit === 'said' ? own.problems : [unfit], emptyProcedure(file.id), false);
+  const problems: Problem[] = [...own.problems];
+  const report = (one: Problem): void => void problems.push(one);
+  const followed = followUses(own, find, report);
+  const documents = joined(own, own.root as MapNode, followed.used, report);
+  const procedure = readRoot(documents, followed.complete, report);
+  return result(documents, problems, procedure, own.whole && followed.complete);
+}
+
+/** A file of which nothing more is looked at. */
+function alone(own: Document): Documents {
+  const root: MapNode = { kind: 'map', entries: [], byKey: new Map(), range: { from: 0, to: 0 } };
+  return { own, used: [], root, elsewhere: new Map(), ownerOf: () => own };
+}
+
+const nothingToFind: FindFile = (_, name) => ({ problem: `There is no file \`${name}\`.` });
+
+export function isPartsFile(file: FileId): boolean {
+  return file.endsWith(partsFileEnding);
 }
 
 function result(
-  file: SourceFile,
-  root: Node | null,
+  documents: Documents,
   problems: readonly Problem[],
   procedure: Procedure,
   whole: boolean,
 ): ReadFile {
-  const contents = stepContents(root);
+  const { own, root, ownerOf, used } = documents;
+  const contents = contentsOf(root);
+  const documentOfFile = new Map([own, ...used.map(({ document }) => document)].map((one) => [one.id, one]));
   return {
     procedure,
-    findings: findingsFrom(problems, { file: file.id, text: file.text, root }),
+    findings: findingsFrom(problems, documents),
     whole,
-    range: (where) => rangeOf(root, file.text, where),
-    stepContent: (path) => contents[Number(path[1])] ?? '',
-    placeAt: (offset) => placeAt(root, offset),
+    used: used.map(({ document, by }) => ({ file: { id: document.id, text: document.text }, by })),
+    range: (where) => {
+      const { root: tree, text } = documentOfFile.get(where.file) ?? own;
+      return rangeOf(tree, text, where);
+    },
+    stepContent: contents,
+    placeAt: (offset) => placeAt(own.root, offset),
     schemaOf: (path) => schemaOfPlace(root, path),
-    stepLines: (path) => stepLines(root, file.text, path),
-    names: () => namesIn(root, () => undefined),
+    stepLines: (path) => {
+      const { root: tree, text } = ownerOf(path);
+      return stepLines(tree, text, path);
+    },
+    names: () => namesIn(root, true, () => undefined),
   };
 }
 
 /** Another version is refused with one sentence and never guessed at. `said`: the text is broken, and that is said. */
-function checkRoot(root: Node | null, broken: boolean): Problem | 'said' | null {
+function checkRoot(root: Node | null, broken: boolean, isParts: boolean): Problem | 'said' | null {
   if (root?.kind !== 'map') {
     if (broken) return 'said';
-    const message =
-      'A procedure starts with `format: 1` and goes on with `title: …`; this file has no such keys.';
+    const message = isParts
+      ? 'A parts file starts with `format: 1`; this file has no such key.'
+      : 'A procedure starts with `format: 1` and goes on with `title: …`; this file has no such keys.';
     return { rule: 'file', at: { path: [], part: 'value' }, message };
   }
   const format = entryOf(root, 'format')?.value;
@@ -108,23 +140,51 @@ function checkRoot(root: Node | null, broken: boolean): Problem | 'said' | null 
   return { rule: 'file', at: valueAt(['format']), message, subject: version };
 }
 
-function readRoot(file: FileId, root: MapNode, report: Reader['report']): Procedure {
-  const reader: Reader = { root, report, names: namesIn(root, report) };
-  const rules = { named: 'The file', later: laterKeys, isOpen: isEntry };
-  const { values } = checkEntry('shell', root, [], rules, report);
-  const ambient = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
+function readRoot(documents: Documents, complete: boolean, report: Reader['report']): Procedure {
+  const { own, root, elsewhere, ownerOf } = documents;
+  const file = own.id;
+  const fileOf = (path: Path): FileId => ownerOf(path).id;
+  const reader: Reader = { root, report, names: namesIn(root, complete, report) };
+  const { head, assemblies: rawAssemblies, waivers: rawWaivers } = readHead(documents, report);
   const monitors = readMonitors(reader);
   const loads = readLoads(reader);
   const parts = readParts(reader);
   const connectors = readConnectors(reader);
-  const circuit = { monitors, parts, connectors };
+  const elements = { monitors, parts, connectors };
   const readable = (id: string) => monitors.has(id) || parts.has(id) || connectors.has(id);
   const sources = readSources(reader, readable);
-  const loops = readLoops(reader, circuit);
-  const steps = readSteps(reader, { ...circuit, sources, loads, loops });
-  return {
-    ...emptyProcedure(file),
-    title: values.title ?? '',
+  const loops = readLoops(reader, elements);
+  const assemblies = readAssemblies(rawAssemblies, reader, elements);
+  const routines = readRoutines(reader);
+  const circuit = { ...elements, sources, loads, assemblies, loops, routines };
+  const readRoutine = routineReader(reader, circuit);
+  const list = stepListAt(root, ['steps']);
+  const listed = list === null ? [] : readSteps(list, reader, circuit);
+  const steps = expanded(listed, { routines, readRoutine, fileOf, report });
+  return { ...head, file, elsewhere, ...circuit, waivers: readWaivers(rawWaivers, reader), steps };
+}
+
+type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
+
+interface ReadHead {
+  readonly head: Head;
+  readonly assemblies: Readonly<Record<string, string | readonly string[]>> | undefined;
+  readonly waivers: Parameters<typeof readWaivers>[0];
+}
+
+/** What stands at the top of the file, and what needs no reading of its own. */
+function readHead({ own, root }: Documents, report: Reader['report']): ReadHead {
+  const rules = { named: 'The file', later: laterKeys, isOpen: isEntry };
+  const { title, appliesTo, revision, purpose, requires, ambient } = emptyProcedure(own.id);
+  if (isPartsFile(own.id)) {
+    const { values } = checkEntry('parts-shell', root, [], rules, report);
+    const head = { title: values.title ?? title, appliesTo, revision, purpose, requires, ambient };
+    return { head, assemblies: values.assemblies, waivers: [] };
+  }
+  const { values } = checkEntry('shell', root, [], rules, report);
+  const stated = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
+  const head = {
+    title: values.title ?? title,
     appliesTo: values['applies-to'] ?? null,
     revision: values.revision ?? null,
     purpose: values.purpose ?? null,
@@ -133,24 +193,25 @@ function readRoot(file: FileId, root: MapNode, report: Reader['report']): Proced
       protective: values.requires?.protective ?? [],
       information: values.requires?.information ?? [],
     },
-    ...(ambient === null ? {} : { ambient: { ...ambient, assumed: false } }),
-    sources,
-    loads,
-    ...circuit,
-    loops,
-    steps,
+    ambient: stated === null ? ambient : { ...stated, assumed: false },
   };
+  return { head, assemblies: values.assemblies, waivers: values.waivers ?? [] };
 }
 
 /** An item of a section or of the steps. */
 function isEntry(path: Path): boolean {
-  return path.length === 2 && (path[0] === 'steps' || sections.some((section) => section === path[0]));
+  const [section] = path;
+  return (
+    path.length === 2 &&
+    (section === 'steps' || (section !== 'assemblies' && mergedSections.includes(String(section))))
+  );
 }
 
 /** A procedure of which nothing could be read. */
 export function emptyProcedure(file: FileId): Procedure {
   return {
     file,
+    elsewhere: new Map(),
     title: '',
     appliesTo: null,
     revision: null,
@@ -162,7 +223,10 @@ export function emptyProcedure(file: FileId): Procedure {
     loads: new Map(),
     parts: new Map(),
     connectors: new Map(),
+    assemblies: new Map(),
     loops: new Map(),
+    routines: new Map(),
+    waivers: [],
     steps: [],
   };
 }

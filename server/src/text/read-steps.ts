@@ -4,11 +4,11 @@ import { laterStepKeys, laterVerbs } from '../format/later.ts';
 import { checkEntry, notYet } from './check-entry.ts';
 import { didYouMean, nearest } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Step } from './procedure.ts';
+import type { Action, Written } from './procedure.ts';
 import { readAction } from './read-action.ts';
-import type { Bench } from './action-reader.ts';
+import type { Bench, Circuit } from './action-reader.ts';
 import type { Reader } from './reader.ts';
-import { entryOf, isEmpty } from './tree.ts';
+import { entryOf, isEmpty, nodeAt } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -33,25 +33,43 @@ export function numbering(items: readonly Node[]): readonly (number | null)[] {
   return items.map((item) => (isSection(item) ? null : next++));
 }
 
-export function readSteps(reader: Reader, circuit: Omit<Bench, 'stepAt' | 'stepCount'>): readonly Step[] {
-  const list = entryOf(reader.root, 'steps')?.value;
-  if (list?.kind !== 'list') return [];
-  const numbers = numbering(list.items);
+/** A list of steps: those of the file, or those of a routine. */
+export interface StepList {
+  readonly path: Path;
+  readonly items: readonly Node[];
+}
+
+/** A step by itself: where an outcome leads is an index into its own list. */
+export type ListedStep = Written & Action;
+
+/** The list at a path; null where there is none. */
+export function stepListAt(root: Node | null, path: Path): StepList | null {
+  const list = nodeAt(root, path);
+  return list?.kind === 'list' ? { path, items: list.items } : null;
+}
+
+/** Reads the steps of a list; `names.steps` of the reader are those of this list. */
+export function readSteps(
+  { path: listPath, items }: StepList,
+  reader: Reader,
+  circuit: Circuit,
+): readonly ListedStep[] {
+  const numbers = numbering(items);
   const bench: Bench = {
     ...circuit,
     stepCount: numbers.filter((number) => number !== null).length,
     stepAt: (item) => numbers[item] ?? null,
   };
-  if (bench.stepCount === 0 && list.items.length > 0)
+  if (bench.stepCount === 0 && items.length > 0)
     reader.report({
       rule: 'missing-key',
-      at: keyAt(['steps']),
+      at: keyAt(listPath),
       message: 'There are headings here and no step, such as `- unplug: K30`.',
     });
-  const steps: Step[] = [];
+  const steps: ListedStep[] = [];
   let section: string | undefined;
-  for (const [index, item] of list.items.entries()) {
-    const path = ['steps', index];
+  for (const [index, item] of items.entries()) {
+    const path = [...listPath, index];
     const number = numbers[index] ?? null;
     if (number === null) section = readSection(item, path, reader) ?? section;
     else steps.push(readStep(item, path, number, section, reader, bench));
@@ -71,7 +89,7 @@ function readStep(
   section: string | undefined,
   reader: Reader,
   bench: Bench,
-): Step {
+): ListedStep {
   const written = { number: index + 1, path, ...(section === undefined ? {} : { section }) };
   const verb = chooseVerb(item, path, reader);
   if (verb === null || item.kind !== 'map') return { ...written, ...idOf(item), ...broken };

@@ -63,6 +63,18 @@ export const textRules = [
     why: 'It would not be known which of the two is meant.',
   },
   {
+    name: 'wrong-call',
+    severity: 'error',
+    meaning: 'A call of a routine that does not give what it needs, or leads back into the routine itself.',
+    why: 'What the steps of the routine act on is not known.',
+  },
+  {
+    name: 'parts-file',
+    severity: 'error',
+    meaning: 'A parts file that cannot be found, uses itself, or has errors of its own.',
+    why: 'What it defines cannot be relied on.',
+  },
+  {
     name: 'wrong-loop',
     severity: 'error',
     meaning: 'A loop that does not run from a monitor to one end part, or shares what cannot be shared.',

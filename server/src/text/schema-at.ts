@@ -3,6 +3,7 @@ import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { verbsIn } from './read-steps.ts';
+import { listHolding } from './step-content.ts';
 import { definitionSchema, fileSchema } from './schema.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
@@ -10,6 +11,13 @@ import type { Path } from './where.ts';
 
 /** The schema of what stands at a path: that of a step is chosen by its verb, that of an entry by its kind. */
 export function schemaOfPlace(root: Node | null, path: Path): Schema | null {
+  const list = listHolding(path);
+  if (list !== null) {
+    const item = nodeAt(root, path.slice(0, list.length + 1));
+    const definition = item === undefined ? null : stepDefinition(item);
+    if (definition === null) return schemaAt(fileSchema, path, fileSchema);
+    return schemaAt(definitionSchema(definition), path.slice(list.length + 1), fileSchema);
+  }
   const [section, entry, ...rest] = path;
   if (section === undefined || entry === undefined) return schemaAt(fileSchema, path, fileSchema);
   const name = definitionAt(String(section), nodeAt(root, [section, entry]));
@@ -18,7 +26,6 @@ export function schemaOfPlace(root: Node | null, path: Path): Schema | null {
 }
 
 function definitionAt(section: string, item: Node | undefined): DefinitionName | null {
-  if (section === 'steps') return item === undefined ? null : stepDefinition(item);
   if (section === 'connectors') return 'connector';
   if (section === 'loops') return 'loop';
   const kind = textOf(entryOf(item, 'kind')?.value);

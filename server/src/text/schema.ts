@@ -1,3 +1,4 @@
+import { definitions } from '../format/definitions.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import type { Schema } from '../format/walker.ts';
 import file from '../../../schemas/procedure.schema.json';
@@ -7,7 +8,19 @@ export const fileSchema: Schema = file;
 
 const named: Readonly<Record<string, Schema>> = file.$defs;
 
-/** The schema of one definition. That of the shell is the file's own: only how deep it is looked at differs. */
+/** What a parts file may hold is described where a procedure holds it. */
+const partsFileSchema: Schema = {
+  ...fileSchema,
+  required: ['format'],
+  if: {},
+  then: {},
+  properties: Object.fromEntries(
+    Object.entries(file.properties).filter(([key]) => Object.hasOwn(definitions['parts-shell'].shape, key)),
+  ),
+};
+
+/** The schema of one definition. That of a shell is the file's own: only how deep it is looked at differs. */
 export function definitionSchema(name: DefinitionName): Schema {
-  return name === 'shell' ? fileSchema : (named[name] ?? {});
+  if (name === 'shell') return fileSchema;
+  return name === 'parts-shell' ? partsFileSchema : (named[name] ?? {});
 }

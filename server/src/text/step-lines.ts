@@ -1,4 +1,4 @@
-import { entryOf } from './tree.ts';
+import { entryOf, nodeAt } from './tree.ts';
 import type { Node } from './tree.ts';
 import type { Path, Range } from './where.ts';
 
@@ -18,8 +18,7 @@ export interface StepLines {
 
 /** null where the steps are not written as lines with dashes. */
 export function stepLines(root: Node | null, text: string, path: Path): StepLines | null {
-  const list = entryOf(root, 'steps')?.value;
-  const item = list?.kind === 'list' ? list.items[Number(path[1])] : undefined;
+  const item = nodeAt(root, path);
   if (item?.kind !== 'map') return null;
   const from = lineStart(text, item.range.from);
   const lead = /^([ \t]*)-[ \t]+$/.exec(text.slice(from, item.range.from));

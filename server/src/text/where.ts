@@ -32,3 +32,13 @@ export interface StepRef {
   /** The `run` steps that lead here, outermost first. */
   readonly calls: readonly StepRef[];
 }
+
+/** The key of an entry among all files: `connectors/K30`. */
+export function sectionAndId([section, id]: Path): string {
+  return `${section ?? ''}/${id ?? ''}`;
+}
+
+/** The number of a step as it is printed: those of the calls that lead to it before its own, `5.2`. */
+export function stepNumber({ number, calls }: Pick<StepRef, 'number' | 'calls'>): string {
+  return [...calls.map((call) => call.number), number].join('.');
+}

@@ -31,7 +31,7 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
   const read = new Set<Id>();
   let clocks = clusters.map(({ cluster }) => clockAtStart(cluster));
   return trace.hops.flatMap((hop): readonly Missing[] => {
-    const index = hop.step.number - 1;
+    const { index } = hop;
     const step = procedure.steps[index];
     if (step === undefined) return [];
     const fed = [...procedure.monitors.keys()].filter(

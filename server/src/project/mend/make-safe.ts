@@ -3,6 +3,7 @@ import { formatWait } from '../../quantity/quantity.ts';
 import { listed } from '../../rules/words.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Id, Procedure, Step } from '../../text/procedure.ts';
+import { stepNumber } from '../../text/where.ts';
 import type { Path } from '../../text/where.ts';
 import { missingAlong } from './along.ts';
 import type { Missing } from './along.ts';
@@ -34,7 +35,7 @@ export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly
 
 /** Whether nothing but the touch stands at the end of the steps: a draft that is still being written. */
 export function endsWithTouch({ steps }: Procedure, finding: Finding): boolean {
-  return finding.step?.number === steps.length;
+  return finding.trace?.hops.at(-1)?.index === steps.length - 1;
 }
 
 function sizeOf({ changes }: Candidate): number {
@@ -48,7 +49,7 @@ function longerWaits(procedure: Procedure, along: readonly Missing[], last: Miss
     const step = procedure.steps[index];
     if (step?.verb !== 'wait') return [];
     const seconds = step.seconds + last.owed;
-    const title = `Wait ${formatWait(seconds)} in step ${step.number}, not ${formatWait(step.seconds)}`;
+    const title = `Wait ${formatWait(seconds)} in step ${stepNumber(step)}, not ${formatWait(step.seconds)}`;
     return [{ title, changes: [{ kind: 'wait', index, seconds }] }];
   });
 }
@@ -68,7 +69,7 @@ function putBefore(procedure: Procedure, place: Missing, waited: number): readon
   const isOn = place.ignitionIsOn || place.connected.length > 0;
   const withoutWait = isOn && waited > 0 ? [steps.filter(({ line }) => !line.startsWith('wait:'))] : [];
   return [...withoutWait, steps].flatMap((chosen) => {
-    const title = `Insert ${named(chosen)} before step ${step.number}`;
+    const title = `Insert ${named(chosen)} before step ${stepNumber(step)}`;
     const ids = step.id === undefined ? [false] : [true, false];
     return ids.map((takesId): Candidate => ({
       title,
@@ -85,7 +86,7 @@ function putAround(procedure: Procedure, place: Missing): readonly Candidate[] {
   const after = givenBack(place);
   if (before.length === 0 || after.length === 0) return [];
   return endsOfWork(procedure.steps, place.index).flatMap((end) => {
-    const title = `Insert ${named(before)} before step ${step.number}, and give power back after step ${procedure.steps[end]?.number ?? 0}`;
+    const title = `Insert ${named(before)} before step ${stepNumber(step)}, and give power back after step ${numberAt(procedure, end)}`;
     const ids = step.id === undefined ? [false] : [true, false];
     return ids.map((takesId): Candidate => ({
       title,
@@ -122,7 +123,7 @@ function detour(procedure: Procedure, along: readonly Missing[], place: Missing)
   if (steps.length === 0 || behind === -1) return [];
   const id = freshId(procedure);
   return jumps(from, place.index).map((path) => ({
-    title: `Insert ${named(steps)} on the way from step ${from.number} to step ${target.number}`,
+    title: `Insert ${named(steps)} on the way from step ${stepNumber(from)} to step ${stepNumber(target)}`,
     changes: [
       { kind: 'lead', index: before.index, path, to: id },
       { kind: 'after', index: behind, steps: [...steps, { line: `go: ${target.id ?? ''}` }], id },
@@ -143,6 +144,11 @@ function freshId(procedure: Procedure): Id {
     const id = count === 1 ? 'make-safe-first' : `make-safe-first-${count}`;
     if (!taken.has(id)) return id;
   }
+}
+
+function numberAt({ steps }: Procedure, index: number): string {
+  const step = steps[index];
+  return step === undefined ? '' : stepNumber(step);
 }
 
 function needsPower({ verb }: Step): boolean {

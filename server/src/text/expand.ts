@@ -1,0 +1,159 @@
+import { valueAt } from './problem.ts';
+import type { Problem } from './problem.ts';
+import type { Action, Id, Routine, Step, Target } from './procedure.ts';
+import type { RoutineReader } from './read-routines.ts';
+import type { ListedStep } from './read-steps.ts';
+import type { FileId, Path, StepRef } from './where.ts';
+
+/** With its routines a procedure has no more steps than this. */
+export const mostSteps = 50_000;
+
+export interface Expanding {
+  readonly routines: ReadonlyMap<Id, Routine>;
+  readonly readRoutine: RoutineReader;
+  readonly fileOf: (path: Path) => FileId;
+  readonly report: (problem: Problem) => void;
+}
+
+/** All that is done, in order: behind each call the steps of its routine, as they are called. */
+export function expanded(listed: readonly ListedStep[], expanding: Expanding): readonly Step[] {
+  const lists = new Map<string, List>();
+  const list = listOf(listed, [], expanding, lists);
+  if (list.size > mostSteps) {
+    const message = `With its routines this procedure has ${list.size} steps. More than ${mostSteps} are not followed.`;
+    expanding.report({ rule: 'file', at: { path: ['steps'], part: 'key' }, message });
+    return listed.map((step, index) => placed(step, index, [], undefined, expanding));
+  }
+  const steps: Step[] = [];
+  lay(list, [], undefined, list.size, steps, expanding);
+  return steps;
+}
+
+interface List {
+  readonly steps: readonly { readonly step: ListedStep; readonly inner: List | null }[];
+  /** With all that it calls. */
+  readonly size: number;
+  /** What is wrong with its steps as they are called here. */
+  readonly problems: readonly Problem[];
+}
+
+/** A call that leads back into its own routine has no steps behind it; that has been reported. */
+function listOf(
+  listed: readonly ListedStep[],
+  within: readonly Id[],
+  expanding: Expanding,
+  known: Map<string, List>,
+): List {
+  const steps = listed.map((step) => ({
+    step,
+    inner: step.verb === 'run' ? innerOf(step, within, expanding, known) : null,
+  }));
+  const size = steps.reduce((sum, { inner }) => sum + 1 + (inner?.size ?? 0), 0);
+  return { steps, size, problems: [] };
+}
+
+function innerOf(
+  call: ListedStep & { readonly verb: 'run' },
+  within: readonly Id[],
+  expanding: Expanding,
+  known: Map<string, List>,
+): List | null {
+  const routine = expanding.routines.get(call.routine);
+  if (routine === undefined) return null;
+  if (within.includes(call.routine)) return null;
+  const key = JSON.stringify([call.routine, ...call.given]);
+  const earlier = known.get(key);
+  if (earlier !== undefined) return earlier;
+  const { steps, problems } = expanding.readRoutine(routine, call.given);
+  const list = { ...listOf(steps, [...within, call.routine], expanding, known), problems };
+  known.set(key, list);
+  return list;
+}
+
+function lay(
+  list: List,
+  calls: readonly StepRef[],
+  routine: Id | undefined,
+  total: number,
+  out: Step[],
+  expanding: Expanding,
+): void {
+  const start = out.length;
+  const at: number[] = [];
+  let next = start;
+  for (const { inner } of list.steps) {
+    at.push(next);
+    next += 1 + (inner?.size ?? 0);
+  }
+  const behind: Target = next < total ? next : 'end';
+  const moved = (target: Target): Target =>
+    typeof target === 'number' ? (at[target] ?? null) : target === 'end' ? behind : null;
+  for (const { step, inner } of list.steps) {
+    const here = placed(withTargets(step, moved), out.length, calls, routine, expanding);
+    out.push(step.verb === 'run' && inner === null ? { ...here, ...broken } : here);
+    if (inner === null || step.verb !== 'run') continue;
+    const call = callOf(here);
+    tellProblems(inner.problems, [...calls, call], step.routine, expanding);
+    lay(inner, [...calls, call], step.routine, total, out, expanding);
+  }
+}
+
+const broken: Action = { verb: 'broken' };
+
+function callOf({ file, path, number, id, routine, calls }: Step): StepRef {
+  return {
+    file,
+    path,
+    number,
+    ...(id === undefined ? {} : { id }),
+    ...(routine === undefined ? {} : { routine }),
+    calls,
+  };
+}
+
+/** What is wrong with a routine only as it is called is told at the call in the procedure's own steps. */
+function tellProblems(
+  problems: readonly Problem[],
+  calls: readonly StepRef[],
+  routine: Id,
+  { report }: Expanding,
+): void {
+  const [outermost] = calls;
+  if (outermost === undefined) return;
+  for (const { rule, at, message, subject } of problems) {
+    const related = 'path' in at ? [{ at, message: `Here in \`${routine}\`.` }] : [];
+    report({
+      rule,
+      at: valueAt([...outermost.path, 'run']),
+      message: `In \`${routine}\` as it is called here: ${message}`,
+      ...(subject === undefined ? {} : { subject }),
+      related,
+    });
+  }
+}
+
+function placed(
+  step: ListedStep,
+  index: number,
+  calls: readonly StepRef[],
+  routine: Id | undefined,
+  { fileOf }: Expanding,
+): Step {
+  return { ...step, index, file: fileOf(step.path), calls, ...(routine === undefined ? {} : { routine }) };
+}
+
+function withTargets(step: ListedStep, moved: (target: Target) => Target): ListedStep {
+  switch (step.verb) {
+    case 'go':
+      return { ...step, to: moved(step.to) };
+    case 'read':
+    case 'read-codes':
+    case 'inspect':
+      return {
+        ...step,
+        outcomes: step.outcomes?.map((outcome) => ({ ...outcome, target: moved(outcome.target) })) ?? null,
+      };
+    default:
+      return step;
+  }
+}

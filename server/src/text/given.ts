@@ -1,0 +1,78 @@
+import type { NeedKind } from '../format/procedure.ts';
+import type { Id } from './procedure.ts';
+import type { MapNode, Node } from './tree.ts';
+
+/** What stands for a name that a routine needs: an id, or a side of a connector. */
+export interface Given {
+  readonly kind: NeedKind;
+  readonly text: string;
+}
+
+/** Keys whose value is an id or a place, or a list of them. */
+const naming: ReadonlySet<string> = new Set([
+  'disconnect',
+  'reconnect',
+  'fit',
+  'remove',
+  'move',
+  'read',
+  'read-codes',
+  'clear-codes',
+  'at',
+  'to',
+  'loop',
+]);
+
+/** Keys that mean the connector where a side is given. */
+const namingConnectors: ReadonlySet<string> = new Set([
+  'unlock',
+  'unplug',
+  'plug',
+  'replace',
+  'conclude',
+  'leaves',
+]);
+
+/** A step of a routine with what is given in the place of the names that the routine needs. */
+export function withGiven(step: MapNode, given: ReadonlyMap<Id, Given>): MapNode {
+  if (given.size === 0) return step;
+  const entries = step.entries.map((entry) => {
+    const { key, value } = entry;
+    if (naming.has(key)) return { ...entry, value: replaced(value, given, false) };
+    if (namingConnectors.has(key)) return { ...entry, value: replaced(value, given, true) };
+    if (key === 'given' && value.kind === 'map')
+      return { ...entry, value: mapped(value, (inner) => replaced(inner, given, false)) };
+    // Of a reading of several loops the outcomes stand below the names of the loops.
+    if (key === 'outcomes' && value.kind === 'map' && step.byKey.get('read')?.value.kind === 'list')
+      return { ...entry, value: renamed(value, given) };
+    return entry;
+  });
+  return { ...step, entries, byKey: new Map(entries.map((entry) => [entry.key, entry])) };
+}
+
+function replaced(node: Node, given: ReadonlyMap<Id, Given>, connector: boolean): Node {
+  if (node.kind === 'list')
+    return { ...node, items: node.items.map((item) => replaced(item, given, connector)) };
+  if (node.kind !== 'scalar') return node;
+  const text = textFor(node.text, given, connector);
+  return text === null ? node : { ...node, text, start: null };
+}
+
+/** `where`, `where.monitor`, `where.monitor.1`: the first word stands for something. */
+function textFor(written: string, given: ReadonlyMap<Id, Given>, connector: boolean): string | null {
+  const [name = '', ...rest] = written.split('.');
+  const found = given.get(name);
+  if (found === undefined) return null;
+  const text = connector && found.kind === 'side' ? (found.text.split('.')[0] ?? '') : found.text;
+  return [text, ...rest].join('.');
+}
+
+function mapped(map: MapNode, change: (node: Node) => Node): MapNode {
+  const entries = map.entries.map((entry) => ({ ...entry, value: change(entry.value) }));
+  return { ...map, entries, byKey: new Map(entries.map((entry) => [entry.key, entry])) };
+}
+
+function renamed(map: MapNode, given: ReadonlyMap<Id, Given>): MapNode {
+  const entries = map.entries.map((entry) => ({ ...entry, key: given.get(entry.key)?.text ?? entry.key }));
+  return { ...map, entries, byKey: new Map(entries.map((entry) => [entry.key, entry])) };
+}

@@ -1,0 +1,130 @@
+import type { Circuit } from './action-reader.ts';
+import { checkEntry } from './check-entry.ts';
+import { withGiven } from './given.ts';
+import type { Given } from './given.ts';
+import { stepNames } from './names.ts';
+import type { Named, Names } from './names.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Problem } from './problem.ts';
+import type { Id, Routine } from './procedure.ts';
+import { byId, entriesIn } from './read-entries.ts';
+import { sectionOfNeed } from './read-run.ts';
+import { readSteps, stepListAt } from './read-steps.ts';
+import type { ListedStep } from './read-steps.ts';
+import type { Reader } from './reader.ts';
+import type { Path } from './where.ts';
+
+/** The routines by id with what they need. Their steps are read once all of them are known. */
+export function readRoutines(reader: Reader): ReadonlyMap<Id, Routine> {
+  return byId(
+    entriesIn('routines', reader).map(({ id, path, node }): Routine => {
+      const rules = { named: `The routine \`${id}\``, isOpen: isStep };
+      const { values } = checkEntry('routine', node, path, rules, reader.report);
+      const needs = new Map(Object.entries(values.needs ?? {}));
+      for (const need of needs.keys())
+        if (reader.names.things.has(need))
+          reader.report({
+            rule: 'duplicate-id',
+            at: keyAt([...path, 'needs', need]),
+            message: `\`${need}\` is the name of something in the file. What a routine needs has a name of its own.`,
+            subject: need,
+          });
+      return { id, path, needs };
+    }),
+  );
+}
+
+function isStep(path: Path): boolean {
+  return path.length === 2 && path[0] === 'steps';
+}
+
+export interface RoutineReading {
+  readonly steps: readonly ListedStep[];
+  readonly problems: readonly Problem[];
+}
+
+/** Reads the steps of a routine as it is called; the problems are those that it has only as it is called. */
+export type RoutineReader = (routine: Routine, given: ReadonlyMap<Id, string>) => RoutineReading;
+
+/** Reads every routine by itself, so that its own mistakes are told once, and then as it is called. */
+export function routineReader(reader: Reader, circuit: Circuit): RoutineReader {
+  const alone = new Map<Id, RoutineReading>();
+  for (const routine of circuit.routines.values()) {
+    const things = new Map([...reader.names.things, ...needsAsNames(routine)]);
+    const reading = read(routine, asWritten(routine), { ...reader.names, things }, reader.root, circuit);
+    for (const problem of reading.problems) reader.report(problem);
+    alone.set(routine.id, reading);
+  }
+  reportCircles(alone, reader.report);
+  const known = new Map<string, RoutineReading>();
+  const asCalled = (routine: Routine, given: ReadonlyMap<Id, string>): RoutineReading => {
+    const own = alone.get(routine.id) ?? { steps: [], problems: [] };
+    if (routine.needs.size === 0) return { steps: own.steps, problems: [] };
+    const said = new Set(own.problems.map(placeOf));
+    const { steps, problems } = read(routine, filled(routine, given), reader.names, reader.root, circuit);
+    return { steps, problems: problems.filter((problem) => !said.has(placeOf(problem))) };
+  };
+  return (routine, given) => {
+    const key = JSON.stringify([routine.id, ...given]);
+    const reading = known.get(key) ?? asCalled(routine, given);
+    known.set(key, reading);
+    return reading;
+  };
+}
+
+function placeOf({ rule, at }: Problem): string {
+  return `${rule} ${JSON.stringify('path' in at ? at.path : at.range)}`;
+}
+
+/** What a routine needs, as names that count as something of their kind. */
+function needsAsNames({ path, needs }: Routine): readonly (readonly [Id, Named])[] {
+  return [...needs].map(([need, kind]) => [
+    need,
+    { section: sectionOfNeed(kind), path: [...path, 'needs', need] },
+  ]);
+}
+
+/** Each name stands for itself; for a side stands one of it, which is as good as the other. */
+function asWritten({ needs }: Routine): ReadonlyMap<Id, Given> {
+  return new Map(
+    [...needs].map(([need, kind]) => [need, { kind, text: kind === 'side' ? `${need}.monitor` : need }]),
+  );
+}
+
+function filled({ needs }: Routine, given: ReadonlyMap<Id, string>): ReadonlyMap<Id, Given> {
+  return new Map([...needs].map(([need, kind]) => [need, { kind, text: given.get(need) ?? need }]));
+}
+
+function read(
+  { path }: Routine,
+  given: ReadonlyMap<Id, Given>,
+  names: Names,
+  root: Reader['root'],
+  circuit: Circuit,
+): RoutineReading {
+  const problems: Problem[] = [];
+  const report = (problem: Problem): void => void problems.push(problem);
+  const list = stepListAt(root, [...path, 'steps']);
+  if (list === null) return { steps: [], problems };
+  const items = list.items.map((item) => (item.kind === 'map' ? withGiven(item, given) : item));
+  const reader = { root, report, names: { ...names, steps: stepNames(root, list.path, report) } };
+  return { steps: readSteps({ ...list, items }, reader, circuit), problems };
+}
+
+/** Routines may call others, but no call may lead back to where it stands. */
+function reportCircles(readings: ReadonlyMap<Id, RoutineReading>, report: Reader['report']): void {
+  const callsOf = (id: Id) =>
+    (readings.get(id)?.steps ?? []).flatMap((step) => (step.verb === 'run' ? [step] : []));
+  const leadsTo = (from: Id, to: Id, seen: Set<Id>): boolean => {
+    if (from === to) return true;
+    if (seen.has(from)) return false;
+    seen.add(from);
+    return callsOf(from).some(({ routine }) => leadsTo(routine, to, seen));
+  };
+  for (const id of readings.keys())
+    for (const call of callsOf(id)) {
+      if (!leadsTo(call.routine, id, new Set())) continue;
+      const message = `This call leads back into \`${id}\`, in which it stands. Routines may call others, never themselves.`;
+      report({ rule: 'wrong-call', at: valueAt([...call.path, 'run']), message, subject: call.routine });
+    }
+}
