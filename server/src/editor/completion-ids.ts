@@ -13,15 +13,16 @@ export interface Word {
   readonly detail?: string;
 }
 
-/** The ids of each section, also of entries that cannot be read yet, and those of the steps. */
-export type KnownIds = Readonly<Record<Section | 'steps', readonly Id[]>>;
+/** The ids of each section, also of entries that cannot be read yet, those of routines and of the steps. */
+export type KnownIds = Readonly<Record<Section | 'routines' | 'steps', readonly Id[]>>;
 
-export function knownIds({ things, steps }: Names): KnownIds {
+export function knownIds({ things, routines, steps }: Names): KnownIds {
   const inSection = (wanted: Section): readonly Id[] =>
     [...things].flatMap(([id, { section }]) => (section === wanted && idPattern.test(id) ? [id] : []));
   const known = Object.fromEntries(sections.map((section) => [section, inSection(section)]));
   return {
     ...(known as Record<Section, readonly Id[]>),
+    routines: [...routines].filter((id) => idPattern.test(id)),
     steps: [...steps.keys()].filter((id) => idPattern.test(id)),
   };
 }
@@ -45,8 +46,9 @@ function inStep(
   { path, entry, part }: CursorPlace,
   key: string,
 ): readonly Word[] | null {
-  const touchable = [...ids.parts, ...ids.connectors, ...ids.instruments];
+  const touchable = [...ids.parts, ...ids.connectors, ...ids.instruments, ...ids.assemblies];
   const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
+  if (path.includes('given')) return ofNeed(procedure, ids, entry.get('run') ?? '', key);
   if (path.includes('outcomes')) {
     if (part !== 'value' || (path.at(-1) === 'outcomes' && ids.loops.includes(key))) return null;
     return [{ word: 'next', detail: 'the step that follows' }, ...described(procedure, ids.steps)];
@@ -83,6 +85,8 @@ function inStep(
       ];
     case 'go':
       return described(procedure, ids.steps);
+    case 'run':
+      return described(procedure, ids.routines);
     case 'leaves':
       return [
         ...described(procedure, [...ids.sources, ...ids.connectors, ...ids.loads]),
@@ -92,6 +96,13 @@ function inStep(
     default:
       return null;
   }
+}
+
+/** What can be given to a routine in the place of a name that it needs. */
+function ofNeed(procedure: Procedure, ids: KnownIds, routine: Id, need: Id): readonly Word[] | null {
+  const kind = procedure.routines.get(routine)?.needs.get(need);
+  if (kind === undefined) return null;
+  return described(procedure, kind === 'side' ? sidesOf(procedure, ids) : ids[`${kind}s`]);
 }
 
 /** First the monitor, then what is not on this path yet, up to an end part; one that closes another loop is left out. */

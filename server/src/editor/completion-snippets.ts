@@ -47,11 +47,25 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
       return [`${verb}: ${choice(1, [...parts, ...connectors, ...instruments], 'part')}`];
     case 'go':
       return [`go: ${choice(1, steps, 'step-id')}`];
+    case 'run':
+      return runSnippet(procedure, ids);
     case 'stop':
       return ['stop: ${1:Why it ends here.}'];
     default:
       return [`${verb}: $1`];
   }
+}
+
+/** The first routine, with all that it needs. */
+function runSnippet(procedure: Procedure, ids: KnownIds): readonly string[] {
+  const run = `run: ${choice(1, ids.routines, 'routine')}`;
+  const needs = [...(procedure.routines.get(ids.routines[0] ?? '')?.needs ?? [])];
+  if (needs.length === 0) return [run];
+  const given = needs.map(([need, kind], at) => {
+    const fitting = kind === 'side' ? sidesOf(procedure, ids) : ids[`${kind}s`];
+    return `${need}: ${choice(at + 2, fitting, need)}`;
+  });
+  return [run, `given: { ${given.join(', ')} }`];
 }
 
 /** A new entry: an id that is free, and the keys that it needs. */
@@ -110,6 +124,10 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
           'K30',
           '{ contact: ${2:2..15 mΩ}, shorting-bar: { side: ${3|end,monitor|}, closes: ${4|unlocked,unplugged|}, resistance: ${5:0.2..0.4 Ω} } }',
         ],
+      };
+    case 'assemblies':
+      return {
+        assembly: ['module', `[${choice(2, ids.parts, 'stage-1')}, ${choice(3, ids.connectors, 'K30')}]`],
       };
     case 'loops':
       return { loop: ['loop', loopBody(procedure, ids)] };

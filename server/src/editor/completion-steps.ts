@@ -50,7 +50,9 @@ function steps(
   rank = 0,
 ): CompletionItem[] {
   const procedure = at.document.analysis.procedure().value;
-  return [...verbs, 'section'].map((verb, order) => {
+  // Without a routine there is nothing to run.
+  const offered = verbs.filter((verb) => verb !== 'run' || at.ids.routines.length > 0);
+  return [...offered, 'section'].map((verb, order) => {
     const lines = verbSnippet(verb, procedure, at.ids);
     const schema =
       verb === 'section'

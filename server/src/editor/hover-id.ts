@@ -1,6 +1,16 @@
 import { owedBy } from '../bench/owed.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait, formatWire } from '../quantity/quantity.ts';
-import type { Battery, Connector, Id, Load, Loop, Monitor, Part, Procedure } from '../text/procedure.ts';
+import type {
+  Battery,
+  Connector,
+  Id,
+  Load,
+  Loop,
+  Monitor,
+  Part,
+  Procedure,
+  Routine,
+} from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import { stepInWords } from './step-in-words.ts';
 
@@ -27,11 +37,15 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   const monitor = procedure.monitors.get(id);
   if (monitor !== undefined) return monitorInWords(monitor);
   const source = procedure.sources.get(id);
-  return source === undefined ? null : sourceInWords(source);
+  if (source !== undefined) return sourceInWords(source);
+  const assembly = procedure.assemblies.get(id);
+  if (assembly !== undefined) return `assembly of ${assembly.members.join(', ')}`;
+  const routine = procedure.routines.get(id);
+  return routine === undefined ? null : routineInWords(routine);
 }
 
 function ofStep(procedure: Procedure, id: Id): string | null {
-  const step = procedure.steps.find((one) => one.id === id);
+  const step = procedure.steps.find((one) => one.id === id && one.calls.length === 0);
   return step === undefined ? null : `step ${stepNumber(step)}, ${stepInWords(step)}`;
 }
 
@@ -63,6 +77,11 @@ function sideInWords(connector: Connector, side: string): string {
 function loadInWords({ kind, resistance, opensShortingBar }: Load): string {
   const ohms = resistance === null ? '' : `, ${formatSpan(resistance, 'resistance')}`;
   return `${kind}${ohms}${opensShortingBar ? ', opens the shorting bar on its side' : ''}`;
+}
+
+function routineInWords({ needs }: Routine): string {
+  if (needs.size === 0) return 'routine';
+  return `routine that needs ${[...needs].map(([need, kind]) => `${need} (${kind})`).join(', ')}`;
 }
 
 function loopInWords({ monitor, elements }: Loop): string {

@@ -2,12 +2,35 @@ import { MarkupKind } from 'vscode-languageserver-types';
 import type { Hover, Position } from 'vscode-languageserver-types';
 import type { Order } from '../project/analysis.ts';
 import type { Readings } from '../readings/reading.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
+import { stepNumber } from '../text/where.ts';
+import type { FileId, Path } from '../text/where.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';
 import { describeId } from './hover-id.ts';
 import { describeKey } from './hover-key.ts';
 import { describeReading } from './hover-reading.ts';
 import { describeCodes, describeOwed } from './hover-step.ts';
+
+/** A step of a routine is told for no more of its calls than this. */
+const mostCalls = 6;
+
+/** Whether a path leads to the verb of a step, or to what follows it. */
+function isVerbOf(step: Step, path: Path, file: FileId): boolean {
+  const verb = [...step.path, step.verb];
+  return step.file === file && verb.every((key, at) => path[at] === key);
+}
+
+function aboutStep(procedure: Procedure, readings: Readings, order: Order, step: Step): readonly string[] {
+  const blocks = [
+    ...describeReading(procedure, readings, step.index),
+    ...describeOwed(order, step.index, step),
+    ...describeCodes(readings, step.index),
+  ];
+  return step.calls.length === 0 || blocks.length === 0
+    ? blocks
+    : [`As step ${stepNumber(step)}:`, ...blocks];
+}
 
 /** What is known of the key or value under the cursor, as Markdown. */
 export function hover(
@@ -20,15 +43,9 @@ export function hover(
   const place = analysis.placeAt(text.offsetAt(position));
   if (place === null) return null;
   const procedure = analysis.procedure().value;
-  const index = procedure.steps.findIndex(
-    (step) => step.path[1] === place.path[1] && place.path[0] === 'steps',
-  );
-  const step = procedure.steps[index];
-  const isVerb = step !== undefined && place.path[2] === step.verb;
+  const steps = procedure.steps.filter((step) => isVerbOf(step, place.path, analysis.file));
   const blocks = [
-    ...(isVerb ? describeReading(procedure, readings, index) : []),
-    ...(isVerb ? describeOwed(order, index, step) : []),
-    ...(isVerb ? describeCodes(readings, index) : []),
+    ...steps.slice(0, mostCalls).flatMap((step) => aboutStep(procedure, readings, order, step)),
     ...(place.part === 'value' ? describeId(procedure, place.text ?? '') : []),
     ...(place.part === 'key' ? describeKey(analysis.schemaOf(place.path), place.text ?? '') : []),
     ...(place.part === 'key' ? describeId(procedure, place.text ?? '') : []),

@@ -13,13 +13,23 @@ export type HintTexts = ReadonlyMap<string, string>;
 export function hintTexts(document: EditorDocument, readings: Readings, order: Order): HintTexts {
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
-  const texts = new Map<string, string>();
+  const texts = new Map<string, string[]>();
   for (const [index, step] of steps.entries()) {
     const text = windowText(readings, index) ?? owedText(order, index, step);
-    if (text !== null) texts.set(analysis.stepContent(step), text);
+    if (text === null) continue;
+    const content = analysis.stepContent(step);
+    const known = texts.get(content) ?? [];
+    if (!known.includes(text)) texts.set(content, [...known, text]);
   }
-  return texts;
+  return new Map([...texts].map(([content, each]) => [content, joined(each)]));
 }
+
+/** A step of a routine may say something else as each call does it. */
+function joined(each: readonly string[]): string {
+  return each.length <= mostTexts ? each.join(' / ') : `${each.slice(0, mostTexts).join(' / ')} / …`;
+}
+
+const mostTexts = 3;
 
 /** Hints for the lines asked for. `earlier` stands in for steps of which nothing is known while the text is broken. */
 export function inlayHints(
@@ -30,7 +40,10 @@ export function inlayHints(
 ): InlayHint[] {
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
-  return steps.flatMap((step): InlayHint[] => {
+  const written = new Map(
+    steps.filter(({ file }) => file === analysis.file).map((step) => [step.path.join('/'), step]),
+  );
+  return [...written.values()].flatMap((step): InlayHint[] => {
     const content = analysis.stepContent(step);
     const text = now.get(content) ?? earlier.get(content);
     if (text === undefined) return [];

@@ -1,5 +1,6 @@
 import { SymbolKind } from 'vscode-languageserver-types';
 import type { DocumentSymbol } from 'vscode-languageserver-types';
+import { sectionAndId } from '../text/where.ts';
 import type { Path } from '../text/where.ts';
 import type { Step } from '../text/procedure.ts';
 import { rangeOf } from './document.ts';
@@ -15,13 +16,31 @@ export function outline(document: EditorDocument): DocumentSymbol[] {
     ['loads', SymbolKind.Constant, value.loads.values()],
     ['parts', SymbolKind.Field, value.parts.values()],
     ['connectors', SymbolKind.Property, value.connectors.values()],
+    ['assemblies', SymbolKind.Package, value.assemblies.values()],
     ['loops', SymbolKind.Class, value.loops.values()],
   ];
   const circuit = groups.flatMap(([section, kind, entries]) => {
-    const below = [...entries].map(({ id, path }) => symbol(document, id, kind, path));
+    const own = [...entries].filter(({ path }) => !value.elsewhere.has(sectionAndId(path)));
+    const below = own.map(({ id, path }) => symbol(document, id, kind, path));
     return below.length === 0 ? [] : [parent(document, section, SymbolKind.Namespace, [section], below)];
   });
-  return [...circuit, ...stepSymbols(document, value.steps)];
+  const own = value.steps.filter(({ calls }) => calls.length === 0);
+  return [...circuit, ...routineSymbols(document), ...stepSymbols(document, own)];
+}
+
+/** The routines of the file, each with its steps as the first call does them. */
+function routineSymbols(document: EditorDocument): DocumentSymbol[] {
+  const { routines, steps, elsewhere } = document.analysis.procedure().value;
+  const own = [...routines.values()].filter(({ path }) => !elsewhere.has(sectionAndId(path)));
+  if (own.length === 0) return [];
+  const below = own.map(({ id, path }) => {
+    const inside = new Map(
+      steps.filter(({ routine }) => routine === id).map((step) => [step.path.join('/'), step]),
+    );
+    const symbols = [...inside.values()].map((step) => stepSymbol(document, step));
+    return parent(document, id, SymbolKind.Method, path, symbols);
+  });
+  return [parent(document, 'routines', SymbolKind.Namespace, ['routines'], below)];
 }
 
 function stepSymbols(document: EditorDocument, steps: readonly Step[]): DocumentSymbol[] {

@@ -19,14 +19,16 @@ import { applyRules } from '../rules/apply.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
 import type { Names } from '../text/names.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
-import { emptyProcedure, readProcedure } from '../text/read-procedure.ts';
+import { emptyProcedure, isPartsFile, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
 import type { StepLines } from '../text/step-lines.ts';
 import type { PlaceAt } from '../text/place-at.ts';
 import type { Schema } from '../format/walker.ts';
 import type { FileId, Path, Range, Where } from '../text/where.ts';
+import { waiverFindings, withWaivers } from '../rules/waivers.ts';
+import { inFile } from './elsewhere.ts';
 import { inOrder } from './sorting.ts';
-import type { Snapshot } from './snapshot.ts';
+import type { Snapshot, SourceFile } from './snapshot.ts';
 
 /** What the order stage knows beside its findings. */
 export interface Order {
@@ -61,6 +63,8 @@ export interface Analysis {
   stepContent(step: Step): string;
   /** Where a step stands as lines, for edits; null where steps are not written so. */
   stepLines(step: Step): StepLines | null;
+  /** The parts files that it uses, in the order in which they are read. */
+  used(): readonly SourceFile[];
   /** All that is named in the file, also where its entry cannot be read yet. */
   names(): Names;
 }
@@ -79,7 +83,7 @@ export function analyse(snapshot: Snapshot, file: FileId, bounds: Bounds = defau
 
 interface Base {
   readonly read: ReadFile;
-  /** What is analysed: nothing where the text is broken, since steps may then be missing without a trace. */
+  /** What is analysed: nothing of a parts file, and nothing where the text is broken and steps may be missing. */
   readonly procedure: Procedure;
   readonly graph: StepGraph;
   readonly circuits: Circuits;
@@ -87,8 +91,8 @@ interface Base {
 
 function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis {
   const base = once((): Base => {
-    const read = readProcedure(snapshot.files.get(file) ?? { id: file, text: '' });
-    const procedure = read.whole ? read.procedure : emptyProcedure(file);
+    const read = readProcedure(snapshot.files.get(file) ?? { id: file, text: '' }, snapshot.find);
+    const procedure = read.whole && !isPartsFile(file) ? read.procedure : emptyProcedure(file);
     return { read, procedure, graph: stepGraph(procedure), circuits: circuitsOf(procedure) };
   });
 
@@ -134,16 +138,21 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     windows,
     order,
     *findings(upTo) {
-      const found = [...procedure().findings];
+      const { read, procedure: analysed } = base();
+      const found = [...read.findings];
       if (upTo !== 'text') found.push(...(yield* windows()).findings);
       if (upTo === 'order') found.push(...(yield* order()).findings);
-      return inOrder(found, base().read.range);
+      const isWhole = !read.findings.some(({ severity }) => severity === 'error');
+      const ofWaivers = upTo === 'order' ? waiverFindings(found, analysed, isWhole) : [];
+      const all = [...withWaivers(found, analysed), ...ofWaivers].map((one) => inFile(file, one, read));
+      return inOrder(all, read.range);
     },
     range: (where) => base().read.range(where),
     placeAt: (offset) => base().read.placeAt(offset),
     schemaOf: (path) => base().read.schemaOf(path),
     stepContent: (step) => base().read.stepContent(step.path),
     stepLines: (step) => base().read.stepLines(step.path),
+    used: () => base().read.used.map((one) => one.file),
     names: () => base().read.names(),
   };
 }

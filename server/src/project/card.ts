@@ -38,7 +38,7 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
     findings,
     owed: order.owed,
     stamp: {
-      sha256: bytesToHex(sha256(utf8ToBytes(analysis.snapshot.files.get(analysis.file)?.text ?? ''))),
+      sha256: stampOf(analysis),
       version: options.version,
       date: options.date,
       file: analysis.file.replace(/^.*[\\/]/, ''),
@@ -46,6 +46,15 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
     draft: options.draft,
   });
   return { card: model };
+}
+
+/** SHA-256 of the file, and behind it of the parts files that it uses, in the order of their paths. */
+function stampOf(analysis: Analysis): string {
+  const own = analysis.snapshot.files.get(analysis.file)?.text ?? '';
+  const parts = analysis.used().toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const hash = sha256.create();
+  for (const text of [own, ...parts.map((file) => file.text)]) hash.update(utf8ToBytes(text));
+  return bytesToHex(hash.digest());
 }
 
 function cardReading(reading: Reading, step: Step | undefined): readonly CardReading[] {

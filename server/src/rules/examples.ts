@@ -26,11 +26,11 @@ const circuit = {
 `,
 } as const;
 
-/** An example on the shared circuit; `changed` takes the place of the section of the same name. */
+/** An example on the shared circuit; `changed` takes the place of the section of the same name, or adds one. */
 export function example(
   shows: string,
   steps: string,
-  changed: Partial<Record<keyof typeof circuit, string>> = {},
+  changed: Partial<Record<keyof typeof circuit | 'assemblies' | 'routines' | 'waivers', string>> = {},
 ): Example {
   const sections = { ...circuit, ...changed };
   const text = ['format: 1\ntitle: Example\n', ...Object.values(sections), 'steps:\n', indented(steps)].join(

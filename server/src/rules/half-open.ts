@@ -6,6 +6,7 @@ export const halfOpen: Rule = {
   name: 'half-open',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'Power returns to a live circuit that is open or loaded, and the step has no warning.',
   why: 'With a stage unplugged or a load in its place, power may come back only on purpose, and with everybody clear of the stage.',
   source: 'common practice',

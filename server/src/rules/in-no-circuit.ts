@@ -6,6 +6,7 @@ export const inNoCircuit: Rule = {
   name: 'in-no-circuit',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'A step on a connector or part that stands in no loop.',
   why: 'Nothing is known of what it carries, so no order of steps on it can be proven.',
   source: 'a guard of this program',

@@ -6,6 +6,7 @@ export const liveTouch: Rule = {
   name: 'live-touch',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'Hands on a live circuit while a source is connected or the ignition is on.',
   why: 'A stage that is fed can fire while a connector is opened, closed or probed, and the person at it is in front of it.',
   source: 'common practice; order of de-energizing as in NFPA 70E-2018, 120.5',

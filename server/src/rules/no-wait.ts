@@ -6,6 +6,7 @@ export const noWait: Rule = {
   name: 'no-wait',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'A source of a live circuit that says neither how long to wait nor what its reserve holds.',
   why: 'A wait of nothing would pass as long enough.',
   source: 'a guard of this program',

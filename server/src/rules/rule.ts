@@ -51,6 +51,8 @@ export interface Rule {
   readonly name: string;
   readonly severity: Severity;
   readonly stage: 'windows' | 'order';
+  /** It guards live stages, or the proof itself: no waiver holds against it. */
+  readonly immune?: true;
   /** One line. */
   readonly meaning: string;
   readonly why: string;

@@ -24,6 +24,8 @@ import { expectExcludesGood } from './expect-excludes-good.ts';
 import { inertStage } from './inert-stage.ts';
 import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
+import { unusedWaiver } from './unused-waiver.ts';
+import { waiverRefused } from './waiver-refused.ts';
 import { tooManyStates } from './too-many-states.ts';
 import type { Rule } from './rule.ts';
 
@@ -55,5 +57,7 @@ export const rules: readonly Rule[] = [
   windowDiffers,
   windowUndefined,
   expectExcludesGood,
+  unusedWaiver,
+  waiverRefused,
   tooManyStates,
 ];

@@ -6,6 +6,7 @@ export const shortWait: Rule = {
   name: 'short-wait',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'Hands on a live circuit after its sources are off, but before the wait is over.',
   why: 'The energy reserve of a restraint system can fire a stage for minutes after the battery is gone. The wait owed is the longer of the stated one and the time in which the reserve runs down.',
   source: 'common practice; discharge t = R C ln(V0/V)',

@@ -6,6 +6,7 @@ export const unfedCircuit: Rule = {
   name: 'unfed-circuit',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'A live circuit that no source feeds.',
   why: 'Where nothing feeds a stage, every order of steps would pass as safe, and the proof would be empty.',
   source: 'a guard of this program',

@@ -6,6 +6,7 @@ export const unfedMonitor: Rule = {
   name: 'unfed-monitor',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'A monitor that no source feeds.',
   why: 'Its power could not be followed, and neither could that of the circuits it reads.',
   source: 'a guard of this program',

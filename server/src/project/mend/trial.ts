@@ -4,7 +4,6 @@ import { analyse } from '../analysis.ts';
 import type { Analysis } from '../analysis.ts';
 import { applyEdits } from '../edit.ts';
 import type { Edit } from '../edit.ts';
-import { snapshotOf } from '../snapshot.ts';
 
 /** What a fix would do: it is tried on a copy before it is offered. */
 export interface Trial {
@@ -23,7 +22,7 @@ export function* tryEdits(analysis: Analysis, finding: Finding, edits: readonly 
 /** Holds a text that is to take the place of the analysed one against it. */
 export function* tryText(analysis: Analysis, finding: Finding, text: string): Work<Trial> {
   const before = yield* analysis.findings('order');
-  const tried = analyse(snapshotOf([{ id: analysis.file, text }]), analysis.file);
+  const tried = analyse(analysis.snapshot.with({ id: analysis.file, text }), analysis.file);
   const after = yield* tried.findings('order');
   const old = counted(before);
   const left = counted(after);

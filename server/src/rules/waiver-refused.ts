@@ -1,0 +1,31 @@
+import { example, giveBackOpened, makeSafe } from './examples.ts';
+import type { Rule } from './rule.ts';
+
+const steps = (step: string): string => `${makeSafe}
+- unplug: K30
+- plug: K30
+- reconnect: battery
+- ignition: on
+- wait: 1 min
+  id: ${step}
+${giveBackOpened.replace('\n- reconnect: battery\n- ignition: on', '')}`;
+
+const waivers = (rule: string): string => `waivers:
+  - { rule: ${rule}, step: idle, reason: The unit needs a minute to wake. }
+`;
+
+export const waiverRefused: Rule = {
+  name: 'waiver-refused',
+  severity: 'error',
+  stage: 'order',
+  immune: true,
+  meaning: 'A waiver of a rule that guards live stages or the proof itself, or that does not exist.',
+  why: 'No reason makes hands on a live stage safe, and what is not proven cannot be waived.',
+  source: 'common practice',
+  // Waivers are held against the findings of all other rules.
+  finder: {},
+  examples: {
+    triggers: example('hands on a live circuit', steps('idle'), { waivers: waivers('live-touch') }),
+    passes: example('a wait that has no effect', steps('idle'), { waivers: waivers('wait-without-effect') }),
+  },
+};
