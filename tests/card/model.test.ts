@@ -57,7 +57,9 @@ describe('what a step says', () => {
   });
 
   test('all steps are there, under their headings, with the numbers of the file', () => {
-    expect(stepsOf(card).map(({ number }) => number)).toEqual(procedure.steps.map(({ number }) => number));
+    expect(stepsOf(card).map(({ number }) => number)).toEqual(
+      procedure.steps.map(({ number }) => String(number)),
+    );
     expect(card.steps.sections.map(({ title }) => title)).toEqual([
       ...new Set(procedure.steps.map((one) => one.section)),
     ]);

@@ -22,6 +22,7 @@ const contents = [
   'dist/server.cjs',
   'package.json',
   'procedures/driver-airbag-resistance.procedure.yaml',
+  'schemas/parts.schema.json',
   'schemas/procedure.schema.json',
 ];
 

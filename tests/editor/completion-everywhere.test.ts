@@ -148,7 +148,9 @@ describe('what is taken is YAML again', () => {
       const document = opened(`${shipped.slice(0, end)}${indent}\n${shipped.slice(end)}`);
       const position = document.text.positionAt(end + indent.length);
       const items = complete(document, position, { snippets: number % 2 === 0 });
-      for (const verb of number === 9 ? verbs : ['fit', 'reconnect', 'read', 'stop']) {
+      for (const verb of number === 9
+        ? verbs.filter((one) => one !== 'run')
+        : ['fit', 'reconnect', 'read', 'stop']) {
         const item = items.find(({ label, filterText }) => (filterText ?? label) === verb);
         const text = item === undefined ? '' : applied(document, item);
         const { complete: whole, value, findings } = opened(text).analysis.procedure();

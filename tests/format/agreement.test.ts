@@ -33,8 +33,16 @@ parts:
   f: { kind: lamp, resistance: 2 Ω }
 connectors: { K1: { contact: 5 mΩ, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } } }
 loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
+assemblies: { a: [e, K1], b: e }
+waivers: [{ rule: repeats, reason: why }, { rule: repeats, step: a, routine: r, reason: why }]
+routines:
+  r: { steps: [{ go: next-one }] }
+  q: { needs: { w: side, l: load }, steps: [{ fit: l, at: w }] }
+uses: [x.parts.yaml]
 steps:
   - section: All verbs
+  - run: q
+    given: { w: K1.end, l: r }
   - ignition: cycle
     see: there
   - unlock: K1
@@ -68,6 +76,12 @@ steps:
   - stop: done
     leaves: codes
 `;
+
+/** A parts file: the same without steps. */
+function partsOf(text: string): unknown {
+  const { format, uses, sources, parts, routines } = parse(text) as Record<string, unknown>;
+  return { format, uses, sources, parts, routines };
+}
 
 const corpus: readonly unknown[] = [parse(good), parse(wide)];
 
@@ -190,7 +204,7 @@ test('the published schema accepts exactly the files that the definitions accept
 });
 
 test('each compiled validator accepts exactly what its definition accepts', () => {
-  const entries = corpus.flatMap((one) => {
+  const entries = [...corpus, partsOf(wide)].flatMap((one) => {
     const found = one as Record<string, Record<string, unknown> | unknown[]>;
     return [
       found,

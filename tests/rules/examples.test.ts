@@ -7,7 +7,9 @@ import { rules } from '../../server/src/rules/rules.ts';
 function found(text: string): readonly string[] {
   const snapshot = snapshotOf([{ id: 'example.procedure.yaml', text }]);
   const findings = finish(analyse(snapshot, 'example.procedure.yaml').findings('order'));
-  return findings.map(({ rule, severity, message }) => `${rule} (${severity}): ${message}`);
+  // What the author has taken upon himself counts no longer.
+  const standing = findings.filter(({ waived }) => waived === undefined);
+  return standing.map(({ rule, severity, message }) => `${rule} (${severity}): ${message}`);
 }
 
 describe.each(rules.map((rule) => ({ name: rule.name, rule })))('the examples of $name', ({ name, rule }) => {

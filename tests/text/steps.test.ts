@@ -169,7 +169,7 @@ describe('places', () => {
     expectMarked(
       instead(
         at,
-        '    at: K30\n        ^^^ wrong-value: a side of a connector, such as `K30.monitor`, not `K30`.\n',
+        '    at: K30\n        ^^^ wrong-value: A load sits on one side of a connector: `K30.monitor` or `K30.end`.\n',
       ),
     );
     expectMarked(instead(at, '    at: K30.middle\n        ^^^^^^^^^^ wrong-value: a side of a connector\n'));
@@ -212,7 +212,10 @@ describe('places', () => {
       expectMarked(instead(touched, '    at: [K30.end.2, K30, control-unit]\n')).procedure.steps[19],
     ).toMatchObject({
       verb: 'inspect',
-      at: ['K30', 'control-unit'],
+      at: [
+        { id: 'K30', members: ['K30'], place: ['at', 0] },
+        { id: 'control-unit', members: ['control-unit'], place: ['at', 2] },
+      ],
     });
     expectMarked(
       instead(

@@ -58,7 +58,7 @@ export function sayStep(procedure: Procedure, step: Step): Said {
     case 'stop':
       return { ...act([{ strong: 'Stop here. ' }, closed(step.text)]), kind: 'stop' };
     case 'run':
-      return act(['Do the steps of ', { id: step.routine }, ' that follow.']);
+      return act(['Do the steps of ', { id: step.runs }, ' that follow.']);
     case 'broken':
       return { ...act(['This step could not be read from the file.']), kind: 'broken' };
   }

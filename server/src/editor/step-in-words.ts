@@ -35,7 +35,7 @@ export function stepInWords(step: Step): string {
     case 'conclude':
       return `conclude ${step.what === 'none' ? 'none' : namesOf(step.what)}`;
     case 'run':
-      return `run ${step.routine}`;
+      return `run ${step.runs}`;
     case 'go':
       return 'go';
     case 'broken':

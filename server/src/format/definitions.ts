@@ -1,5 +1,5 @@
 import * as circuit from './circuit.ts';
-import { partsShell, routineShell, shell } from './procedure.ts';
+import { partsShell, routineShell, shell, waiver } from './procedure.ts';
 import * as steps from './steps.ts';
 
 /** Every definition that an entry of a file is checked against, by the name it has in the JSON Schema. */
@@ -20,6 +20,7 @@ export const definitions = {
   connector: circuit.connector,
   loop: circuit.loop,
   routine: routineShell,
+  waiver,
   section: steps.section,
   'step-ignition': steps.ignitionStep,
   'step-disconnect': steps.disconnectStep,

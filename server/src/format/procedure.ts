@@ -164,25 +164,27 @@ const routines = <T extends z.ZodType>(schema: T) =>
 
 const assembly = ids('a list of ids', 'The parts and connectors that it is made of.', ['stage-1', 'K30']);
 
-const waivers = group(
-  z
-    .array(
-      z.strictObject({
-        rule: text('The rule whose finding is waived, as `ohmwright rules` lists it.', 'missing-notice'),
-        step: id(
-          'a step id',
-          'The step that the finding is about. Without it: findings about no step.',
-          'final',
-        ).optional(),
-        routine: id('a routine id', 'The routine that the step stands in.', 'make-safe').optional(),
-        reason: text('Why it may stay. It is printed on the card.', 'The rig has no second lock.'),
-      }),
-    )
-    .min(1),
-  'a list of waivers',
-  'Findings that the author takes upon himself, each with the reason. Rules that guard live stages cannot be waived.',
-  [{ rule: 'missing-notice', step: 'final', reason: 'The rig has an inert stage.' }],
-).optional();
+/** A finding that the author takes upon himself. */
+export const waiver = z
+  .strictObject({
+    rule: text('The rule whose finding is waived, as `ohmwright rules` lists it.', 'repeats'),
+    step: id(
+      'a step id',
+      'The step that the finding is about. Without it: findings about no step.',
+      'final',
+    ).optional(),
+    routine: id('a routine id', 'The routine that the step stands in.', 'make-safe').optional(),
+    reason: text('Why it may stay. It is printed on the card.', 'The class reads it twice on purpose.'),
+  })
+  .meta({ id: 'waiver', description: 'A finding that the author takes upon himself.' });
+
+const waivers = <T extends z.ZodType>(schema: T) =>
+  group(
+    z.array(schema).min(1),
+    'a list of waivers',
+    'Findings that the author takes upon himself, each with the reason. Rules that guard live stages cannot be waived.',
+    [{ rule: 'repeats', step: 'final', reason: 'The class reads it twice on purpose.' }],
+  ).optional();
 
 const part = z.union([
   circuit.cableBySize,
@@ -218,7 +220,7 @@ const usable = {
 
 /** A whole procedure file. What it needs may also stand in the parts files that it uses. */
 export const procedure = z
-  .strictObject({ ...head, ...usable, waivers, steps: stepList(step) })
+  .strictObject({ ...head, ...usable, waivers: waivers(waiver), steps: stepList(step) })
   .refine((file) => file.uses !== undefined || neededSections.every((name) => file[name] !== undefined));
 
 /** A parts file: definitions that several procedures share. */
@@ -245,7 +247,12 @@ const open = {
 };
 
 /** A procedure together with the parts files that it uses. */
-export const shell = z.strictObject({ ...head, ...open, waivers, steps: stepList(z.unknown()) });
+export const shell = z.strictObject({
+  ...head,
+  ...open,
+  waivers: waivers(z.unknown()),
+  steps: stepList(z.unknown()),
+});
 
 /** A parts file by itself. */
 export const partsShell = z.strictObject({

@@ -6,8 +6,8 @@ const steps = (step: string): string => `${makeSafe}
 - plug: K30
 - reconnect: battery
 - ignition: on
-- wait: 1 min
-  id: ${step}
+- ${step}
+  id: idle
 ${giveBackOpened.replace('\n- reconnect: battery\n- ignition: on', '')}`;
 
 const waivers = (rule: string): string => `waivers:
@@ -25,7 +25,11 @@ export const waiverRefused: Rule = {
   // Waivers are held against the findings of all other rules.
   finder: {},
   examples: {
-    triggers: example('hands on a live circuit', steps('idle'), { waivers: waivers('live-touch') }),
-    passes: example('a wait that has no effect', steps('idle'), { waivers: waivers('wait-without-effect') }),
+    triggers: example('hands on a live circuit', steps('do: Let the unit wake.'), {
+      waivers: waivers('live-touch'),
+    }),
+    passes: example('a wait that has no effect', steps('wait: 1 min'), {
+      waivers: waivers('wait-without-effect'),
+    }),
   },
 };

@@ -58,14 +58,14 @@ function innerOf(
   expanding: Expanding,
   known: Map<string, List>,
 ): List | null {
-  const routine = expanding.routines.get(call.routine);
+  const routine = expanding.routines.get(call.runs);
   if (routine === undefined) return null;
-  if (within.includes(call.routine)) return null;
-  const key = JSON.stringify([call.routine, ...call.given]);
+  if (within.includes(call.runs)) return null;
+  const key = JSON.stringify([call.runs, ...call.given]);
   const earlier = known.get(key);
   if (earlier !== undefined) return earlier;
   const { steps, problems } = expanding.readRoutine(routine, call.given);
-  const list = { ...listOf(steps, [...within, call.routine], expanding, known), problems };
+  const list = { ...listOf(steps, [...within, call.runs], expanding, known), problems };
   known.set(key, list);
   return list;
 }
@@ -93,8 +93,8 @@ function lay(
     out.push(step.verb === 'run' && inner === null ? { ...here, ...broken } : here);
     if (inner === null || step.verb !== 'run') continue;
     const call = callOf(here);
-    tellProblems(inner.problems, [...calls, call], step.routine, expanding);
-    lay(inner, [...calls, call], step.routine, total, out, expanding);
+    tellProblems(inner.problems, [...calls, call], step.runs, expanding);
+    lay(inner, [...calls, call], step.runs, total, out, expanding);
   }
 }
 

@@ -196,7 +196,7 @@ export type Action =
   | { readonly verb: 'go'; readonly to: Target }
   | { readonly verb: 'stop'; readonly text: string; readonly leaves: readonly Id[] }
   /** What follows it are the steps of the routine; it does nothing itself. */
-  | { readonly verb: 'run'; readonly routine: Id; readonly given: ReadonlyMap<Id, string> }
+  | { readonly verb: 'run'; readonly runs: Id; readonly given: ReadonlyMap<Id, string> }
   /** Could not be read: it has no effect, and what lies behind it on a path is held back. */
   | { readonly verb: 'broken' };
 

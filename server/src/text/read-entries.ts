@@ -32,6 +32,24 @@ export function entriesIn(
   });
 }
 
+export interface RawItem {
+  readonly path: Path;
+  readonly node: MapNode;
+}
+
+/** The items of a list that are maps. What cannot be one is reported and left out. */
+export function itemsIn(section: string, { root, report }: Reader): readonly RawItem[] {
+  const value = entryOf(root, section)?.value;
+  if (value?.kind !== 'list') return [];
+  return value.items.flatMap((node, index): RawItem[] => {
+    const path = [section, index];
+    if (node.kind === 'map') return [{ path, node }];
+    const message = 'This item takes keys with their values.';
+    if (node.kind !== 'unreadable') report({ rule: 'wrong-value', at: valueAt(path), message });
+    return [];
+  });
+}
+
 function asMap({ key, value }: Entry, path: Path, report: Reader['report']): MapNode | null {
   if (value.kind === 'map') return value;
   if (value.kind === 'unreadable') return null;

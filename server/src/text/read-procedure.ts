@@ -145,7 +145,7 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const file = own.id;
   const fileOf = (path: Path): FileId => ownerOf(path).id;
   const reader: Reader = { root, report, names: namesIn(root, complete, report) };
-  const { head, assemblies: rawAssemblies, waivers: rawWaivers } = readHead(documents, report);
+  const { head, assemblies: rawAssemblies } = readHead(documents, report);
   const monitors = readMonitors(reader);
   const loads = readLoads(reader);
   const parts = readParts(reader);
@@ -161,7 +161,7 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const list = stepListAt(root, ['steps']);
   const listed = list === null ? [] : readSteps(list, reader, circuit);
   const steps = expanded(listed, { routines, readRoutine, fileOf, report });
-  return { ...head, file, elsewhere, ...circuit, waivers: readWaivers(rawWaivers, reader), steps };
+  return { ...head, file, elsewhere, ...circuit, waivers: readWaivers(reader), steps };
 }
 
 type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
@@ -169,7 +169,6 @@ type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 're
 interface ReadHead {
   readonly head: Head;
   readonly assemblies: Readonly<Record<string, string | readonly string[]>> | undefined;
-  readonly waivers: Parameters<typeof readWaivers>[0];
 }
 
 /** What stands at the top of the file, and what needs no reading of its own. */
@@ -179,7 +178,7 @@ function readHead({ own, root }: Documents, report: Reader['report']): ReadHead 
   if (isPartsFile(own.id)) {
     const { values } = checkEntry('parts-shell', root, [], rules, report);
     const head = { title: values.title ?? title, appliesTo, revision, purpose, requires, ambient };
-    return { head, assemblies: values.assemblies, waivers: [] };
+    return { head, assemblies: values.assemblies };
   }
   const { values } = checkEntry('shell', root, [], rules, report);
   const stated = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
@@ -195,16 +194,14 @@ function readHead({ own, root }: Documents, report: Reader['report']): ReadHead 
     },
     ambient: stated === null ? ambient : { ...stated, assumed: false },
   };
-  return { head, assemblies: values.assemblies, waivers: values.waivers ?? [] };
+  return { head, assemblies: values.assemblies };
 }
 
-/** An item of a section or of the steps. */
+/** An item of a section, of the steps or of the waivers. Assemblies are lists and have nothing to be looked into. */
 function isEntry(path: Path): boolean {
   const [section] = path;
-  return (
-    path.length === 2 &&
-    (section === 'steps' || (section !== 'assemblies' && mergedSections.includes(String(section))))
-  );
+  if (path.length !== 2 || section === 'assemblies') return false;
+  return section === 'steps' || section === 'waivers' || mergedSections.includes(String(section));
 }
 
 /** A procedure of which nothing could be read. */

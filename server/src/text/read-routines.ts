@@ -119,12 +119,12 @@ function reportCircles(readings: ReadonlyMap<Id, RoutineReading>, report: Reader
     if (from === to) return true;
     if (seen.has(from)) return false;
     seen.add(from);
-    return callsOf(from).some(({ routine }) => leadsTo(routine, to, seen));
+    return callsOf(from).some(({ runs }) => leadsTo(runs, to, seen));
   };
   for (const id of readings.keys())
     for (const call of callsOf(id)) {
-      if (!leadsTo(call.routine, id, new Set())) continue;
+      if (!leadsTo(call.runs, id, new Set())) continue;
       const message = `This call leads back into \`${id}\`, in which it stands. Routines may call others, never themselves.`;
-      report({ rule: 'wrong-call', at: valueAt([...call.path, 'run']), message, subject: call.routine });
+      report({ rule: 'wrong-call', at: valueAt([...call.path, 'run']), message, subject: call.runs });
     }
 }

@@ -34,7 +34,7 @@ export function readRun(
   const fits = [...given].map(([need, text]) =>
     isGiven(routine, need, text, [...path, 'given', need], context),
   );
-  return missing.length > 0 || fits.includes(false) ? null : { verb: 'run', routine: id, given };
+  return missing.length > 0 || fits.includes(false) ? null : { verb: 'run', runs: id, given };
 }
 
 const words: Readonly<Record<NeedKind, string>> = {
