@@ -20,6 +20,7 @@ export interface InMemory {
 export async function inMemory(
   capabilities: ClientCapabilities,
   settings: () => unknown = () => null,
+  files: ReadonlyMap<string, string> = new Map(),
 ): Promise<InMemory> {
   const toServer = new PassThrough();
   const toClient = new PassThrough();
@@ -32,6 +33,7 @@ export async function inMemory(
     {
       version: '0.0.0',
       descriptionOf: (rule) => `file:///rules.md#${rule}`,
+      readFile: (uri) => files.get(uri) ?? null,
       time: {
         now: () => performance.now(),
         later: (task) => void setImmediate(task),

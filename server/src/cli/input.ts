@@ -1,4 +1,4 @@
-import { readTextFile, walk } from '../host/files.ts';
+import { readTextFile, walk, workFolders } from '../host/files.ts';
 import { snapshotOf } from '../project/snapshot.ts';
 import type { Snapshot, SourceFile } from '../project/snapshot.ts';
 import type { Terminal } from './terminal.ts';
@@ -9,6 +9,11 @@ export interface Input {
   readonly files: readonly string[];
   /** One line for each that could not be read. */
   readonly problems: readonly string[];
+}
+
+function textOrNull(path: string): string | null {
+  const read = readTextFile(path);
+  return 'text' in read ? read.text : null;
 }
 
 /** Reads the files and folders named; `-` is standard input, under the name given for it. */
@@ -25,17 +30,14 @@ export function readInput(terminal: Terminal, paths: readonly string[], name: st
     for (const { path: failed, problem } of walked.problems)
       problems.push(`cannot read ${failed}: ${problem}`);
     if (walked.files.length === 0 && walked.problems.length === 0)
-      problems.push(`no *.procedure.yaml below ${path}`);
+      problems.push(`no *.procedure.yaml or *.parts.yaml below ${path}`);
     for (const file of walked.files) {
-      if (file.endsWith('.parts.yaml')) {
-        problems.push(`${file}: parts files come in a later version`);
-        continue;
-      }
       const read = readTextFile(file);
       if ('problem' in read) problems.push(`cannot read ${file}: ${read.problem}`);
       else sources.push({ id: file, text: read.text });
     }
   }
   const files = [...new Set(sources.map(({ id }) => id))];
-  return { snapshot: snapshotOf(sources), files, problems };
+  const snapshot = snapshotOf(sources, { folders: workFolders(), read: textOrNull });
+  return { snapshot, files, problems };
 }

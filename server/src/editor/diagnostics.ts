@@ -1,7 +1,7 @@
 import { DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
 import type { Diagnostic, DiagnosticRelatedInformation } from 'vscode-languageserver-types';
 import type { Finding, Hop, Severity } from '../text/finding.ts';
-import { rangeOf } from './document.ts';
+import { locationOf, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
 import { hopInWords } from './hop-in-words.ts';
 
@@ -52,17 +52,10 @@ function diagnosticOf(document: EditorDocument, finding: Finding, options: Diagn
 }
 
 function relatedTo(document: EditorDocument, finding: Finding): DiagnosticRelatedInformation[] {
-  const { uri } = document.text;
-  const own = finding.related.map(({ at, message }) => ({
-    location: { uri, range: rangeOf(document, at) },
-    message,
-  }));
+  const own = finding.related.map(({ at, message }) => ({ location: locationOf(document, at), message }));
   const hops = (finding.trace?.hops ?? []).slice(0, -1).filter((hop) => isTelling(document, hop));
   const way = hops.map((hop) => ({
-    location: {
-      uri,
-      range: rangeOf(document, { file: document.analysis.file, path: hop.step.path, part: 'key' }),
-    },
+    location: locationOf(document, { file: hop.step.file, path: hop.step.path, part: 'key' }),
     message: hopInWords(document.analysis, hop),
   }));
   return [...own, ...way];

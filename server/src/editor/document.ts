@@ -1,5 +1,5 @@
-import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Position, Range } from 'vscode-languageserver-types';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Location, Position, Range } from 'vscode-languageserver-types';
 import type { Analysis } from '../project/analysis.ts';
 import type { Range as Stretch, Where } from '../text/where.ts';
 
@@ -16,6 +16,15 @@ export function toRange({ text }: EditorDocument, { from, to }: Stretch): Range 
 
 export function rangeOf(document: EditorDocument, where: Where): Range {
   return toRange(document, document.analysis.range(where));
+}
+
+/** A place in the document, or in a parts file that it uses. */
+export function locationOf(document: EditorDocument, where: Where): Location {
+  const { text, analysis } = document;
+  const other = analysis.used().find(({ id }) => id === where.file);
+  if (other === undefined) return { uri: text.uri, range: rangeOf(document, where) };
+  const elsewhere = TextDocument.create(other.id, text.languageId, 0, other.text);
+  return { uri: other.id, range: toRange({ analysis, text: elsewhere }, analysis.range(where)) };
 }
 
 /** Behind the last character of a line. */

@@ -19,7 +19,7 @@ export interface Walked {
   readonly problems: readonly { readonly path: string; readonly problem: string }[];
 }
 
-/** A file as it is named; the procedure files of a folder, at any depth. Links are not followed. */
+/** A file as it is named; the procedures and parts files of a folder, at any depth. Links are not followed. */
 export function walk(path: string): Walked {
   try {
     return statSync(path).isDirectory() ? walkFolder(path) : { files: [path], problems: [] };
@@ -38,9 +38,18 @@ function walkFolder(folder: string): Walked {
       const below = walkFolder(path);
       files.push(...below.files);
       problems.push(...below.problems);
-    } else if (found?.isFile() === true && name.endsWith('.procedure.yaml')) files.push(path);
+    } else if (found?.isFile() === true && isOurs(name)) files.push(path);
   }
   return { files, problems };
+}
+
+function isOurs(name: string): boolean {
+  return name.endsWith('.procedure.yaml') || name.endsWith('.parts.yaml');
+}
+
+/** The folder that the program runs in, under both names that a file in it can have: relative, and from the root. */
+export function workFolders(): readonly string[] {
+  return ['', process.cwd()];
 }
 
 function names(folder: string, problems: { path: string; problem: string }[]): readonly string[] {

@@ -9,6 +9,7 @@ export interface Abilities {
   /** Answers questions about settings. */
   readonly hasSettings: boolean;
   readonly registersSettings: boolean;
+  readonly registersWatchers: boolean;
   readonly showsRelated: boolean;
   readonly showsDescriptions: boolean;
   readonly snippets: boolean;
@@ -28,6 +29,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     hasSettings: workspace?.configuration === true,
     registersSettings: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    registersWatchers: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     showsRelated:
       (textDocument?.diagnostic?.relatedInformation ??
         textDocument?.publishDiagnostics?.relatedInformation) === true,

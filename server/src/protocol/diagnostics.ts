@@ -24,12 +24,14 @@ export interface DiagnosticsHost {
 }
 
 /** Diagnostics as the client can take them: it asks, or they are pushed when the writer pauses. */
-export function registerDiagnostics(host: DiagnosticsHost): void {
-  if (host.abilities.pullsDiagnostics) answerPulls(host);
-  else pushOnChange(host);
+export function registerDiagnostics(host: DiagnosticsHost): Refreshing {
+  return host.abilities.pullsDiagnostics ? answerPulls(host) : pushOnChange(host);
 }
 
-function answerPulls(host: DiagnosticsHost): void {
+/** Makes the diagnostics of these documents new, although their text has not changed. */
+export type Refreshing = (uris: readonly string[]) => void;
+
+function answerPulls(host: DiagnosticsHost): Refreshing {
   const { connection, documents } = host;
   connection.languages.diagnostics.on((params, token) =>
     safely(
@@ -44,16 +46,19 @@ function answerPulls(host: DiagnosticsHost): void {
       },
     ),
   );
+  return () => {
+    if (host.abilities.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
+  };
 }
 
-function pushOnChange(host: DiagnosticsHost): void {
+function pushOnChange(host: DiagnosticsHost): Refreshing {
   const { connection, documents, time } = host;
   const pending = new Map<string, () => void>();
   const drop = (uri: string): void => {
     pending.get(uri)?.();
     pending.delete(uri);
   };
-  documents.texts.onDidChangeContent(({ document: { uri } }) => {
+  const push = (uri: string): void => {
     drop(uri);
     const source = new CancellationTokenSource();
     const stopWaiting = time.after(typingPause, () => {
@@ -68,11 +73,17 @@ function pushOnChange(host: DiagnosticsHost): void {
       stopWaiting();
       source.cancel();
     });
+  };
+  documents.texts.onDidChangeContent(({ document: { uri } }) => {
+    push(uri);
   });
   documents.texts.onDidClose(({ document: { uri } }) => {
     drop(uri);
     void connection.sendDiagnostics({ uri, diagnostics: [] });
   });
+  return (uris) => {
+    for (const uri of uris) push(uri);
+  };
 }
 
 async function compute(

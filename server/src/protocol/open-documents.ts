@@ -6,6 +6,7 @@ import type { HintTexts } from '../editor/inlay-hints.ts';
 import type { Work } from '../bench/work.ts';
 import { analyse } from '../project/analysis.ts';
 import { snapshotOf } from '../project/snapshot.ts';
+import type { PartsFiles } from './parts-files.ts';
 
 /** The documents that are open in the editor, each with the analysis of its present text. */
 export interface OpenDocuments {
@@ -15,9 +16,11 @@ export interface OpenDocuments {
   readonly hints: (
     document: EditorDocument,
   ) => Work<{ readonly now: HintTexts; readonly earlier: HintTexts }>;
+  /** A parts file may be another one now: forgets what depends on it, and says which documents those are. */
+  readonly partsChanged: () => readonly string[];
 }
 
-export function openDocuments(): OpenDocuments {
+export function openDocuments(parts: PartsFiles): OpenDocuments {
   const texts = new TextDocuments(TextDocument);
   const known = new Map<string, EditorDocument & { readonly version: number }>();
   const lastWhole = new Map<string, HintTexts>();
@@ -25,6 +28,8 @@ export function openDocuments(): OpenDocuments {
     known.delete(document.uri);
     lastWhole.delete(document.uri);
   });
+  /** What is open counts as it stands in the editor, saved or not. */
+  const read = (uri: string): string | null => texts.get(uri)?.getText() ?? parts.read(uri);
   return {
     texts,
     get: (uri) => {
@@ -35,8 +40,8 @@ export function openDocuments(): OpenDocuments {
       const { version } = text;
       // The library changes its document in place; the analysis and its positions belong to this version.
       const frozen = TextDocument.create(uri, text.languageId, version, text.getText());
-      const analysis = analyse(snapshotOf([{ id: uri, text: frozen.getText() }]), uri);
-      const document = { text: frozen, analysis, version };
+      const snapshot = snapshotOf([{ id: uri, text: frozen.getText() }], { folders: parts.folders(), read });
+      const document = { text: frozen, analysis: analyse(snapshot, uri), version };
       known.set(uri, document);
       return document;
     },
@@ -47,6 +52,12 @@ export function openDocuments(): OpenDocuments {
       const now = hintTexts(document, readings, order);
       if (isWhole(document)) lastWhole.set(uri, now);
       return { now, earlier: lastWhole.get(uri) ?? now };
+    },
+    partsChanged: () => {
+      parts.forget();
+      const using = [...known.values()].filter(({ analysis }) => analysis.usesOthers());
+      for (const { text } of using) known.delete(text.uri);
+      return using.map(({ text }) => text.uri);
     },
   };
 }

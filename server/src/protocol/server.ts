@@ -6,6 +6,7 @@ import { abilitiesOf } from './abilities.ts';
 import { registerDiagnostics } from './diagnostics.ts';
 import { registerHandlers } from './handlers.ts';
 import { openDocuments } from './open-documents.ts';
+import { isPartsUri, partsFiles, watchPartsFiles } from './parts-files.ts';
 import { registerForSettings, settingsStore } from './settings.ts';
 import type { Time } from './slices.ts';
 
@@ -14,26 +15,50 @@ export interface ServerHost {
   readonly time: Time;
   readonly version: string;
   readonly descriptionOf: DescriptionOf;
+  /** The text of a file by its URI; null where there is none. */
+  readonly readFile: (uri: string) => string | null;
 }
 
 /** Serves one client over a connection. */
-export function startServer(connection: Connection, { time, version, descriptionOf }: ServerHost): void {
-  const documents = openDocuments();
+export function startServer(
+  connection: Connection,
+  { time, version, descriptionOf, readFile }: ServerHost,
+): void {
+  const parts = partsFiles(readFile);
+  const documents = openDocuments(parts);
   connection.onInitialize((params): InitializeResult => {
+    parts.begin(params);
     const abilities = abilitiesOf(params);
-    const refresh = (): void => {
+    const refreshHints = (): void => {
       if (abilities.refreshesHints) void connection.languages.inlayHint.refresh();
+    };
+    const refresh = (): void => {
+      refreshHints();
       if (abilities.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
     };
     const settings = settingsStore(connection, abilities, refresh);
     documents.texts.onDidClose(({ document }) => {
       settings.forget(document.uri);
     });
-    registerDiagnostics({ connection, documents, abilities, descriptionOf, time });
+    const refreshDiagnostics = registerDiagnostics({ connection, documents, abilities, descriptionOf, time });
+    const partsChanged = (): void => {
+      refreshDiagnostics(documents.partsChanged());
+      refreshHints();
+    };
+    documents.texts.onDidChangeContent(({ document }) => {
+      if (isPartsUri(document.uri)) partsChanged();
+    });
+    documents.texts.onDidClose(({ document }) => {
+      if (isPartsUri(document.uri)) partsChanged();
+    });
+    connection.onDidChangeWatchedFiles(partsChanged);
     registerHandlers({ connection, documents, abilities, settings, time, version });
     connection.onInitialized(() => {
       registerForSettings(connection, abilities).catch((error: unknown) => {
         connection.console.warn(`Changes of settings will not be seen: ${String(error)}`);
+      });
+      watchPartsFiles(connection, abilities.registersWatchers).catch((error: unknown) => {
+        connection.console.warn(`Changes of parts files on disk will not be seen: ${String(error)}`);
       });
     });
     return { capabilities: capabilitiesFor(abilities), serverInfo: { name: 'ohmwright', version } };
@@ -54,7 +79,7 @@ export function capabilitiesFor(abilities: Abilities): ServerCapabilities {
       ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] } }
       : {}),
     ...(abilities.pullsDiagnostics
-      ? { diagnosticProvider: { interFileDependencies: false, workspaceDiagnostics: false } }
+      ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } }
       : {}),
   };
 }
