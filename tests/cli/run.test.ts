@@ -56,7 +56,9 @@ describe('check', () => {
     const { out } = ran(['check', join(folder, 'z.procedure.yaml')]);
     expect(out).toContain('error live-touch  step 4');
     expect(out).toContain('Hands on K30 while stage-1 can still fire: battery is connected.');
-    expect(out).toContain('Path: steps 1 to 4.');
+    expect(out).toMatch(
+      /\n {2}The shortest way there:\n {4}1 {2}ignition on\n(?: {4}\d .*\n)* {4}4 {2}unplug K30\n\n/,
+    );
     expect(out).toMatch(/\d+ \| {3}- unplug: K30\n {2} +\| +\^\^\^\n/);
   });
 

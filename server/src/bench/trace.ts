@@ -1,5 +1,6 @@
-import type { Hop, Taken, Trace } from '../text/finding.ts';
+import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
+import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import { refTo } from './graph.ts';
 import type { Edge, StepGraph } from './graph.ts';
@@ -18,19 +19,19 @@ export function stepAt(procedure: Procedure, graph: StepGraph, index: number): S
 
 function hopOf(procedure: Procedure, graph: StepGraph, index: number, by: Edge | null): Hop[] {
   const step = stepAt(procedure, graph, index);
-  return step === undefined ? [] : [{ step, taken: by?.taken ?? null }];
+  return step === undefined ? [] : [{ step, index, taken: by?.taken ?? null }];
 }
 
-/** A path as people say it, with the outcomes taken: `1 to 6 (else), 9, 10`. */
+/** A path as people say it, with the outcomes taken: `1 to 6 (else), 9, 10`, in a routine `5.1 to 5.3`. */
 export function pathInWords(trace: Trace): string {
-  const runs: { first: number; last: number; outcome: string | null }[] = [];
+  const runs: { first: StepRef; last: StepRef; outcome: string | null }[] = [];
   for (const { step, taken } of trace.hops) {
     const run = runs.at(-1);
     const outcome = taken?.kind === 'outcome' ? outcomeInWords(taken) : null;
-    if (run?.outcome === null && step.number === run.last + 1) {
-      run.last = step.number;
+    if (run?.outcome === null && follows(step, run.last)) {
+      run.last = step;
       run.outcome = outcome;
-    } else runs.push({ first: step.number, last: step.number, outcome });
+    } else runs.push({ first: step, last: step, outcome });
   }
   const words = runs.map(inWords);
   const left = words.length - shownRuns.first - shownRuns.last;
@@ -42,15 +43,43 @@ export function pathInWords(trace: Trace): string {
   ].join(', ');
 }
 
+/** Whether a step stands behind another one in the same list, called by the same steps. */
+export function follows(step: StepRef, before: StepRef): boolean {
+  return step.number === before.number + 1 && prefixOf(step) === prefixOf(before);
+}
+
+function prefixOf({ calls }: StepRef): string {
+  return calls.map(({ number }) => number).join('.');
+}
+
 /** Of a long path the stretches at its start and end are told. */
 const shownRuns = { first: 8, last: 6 };
 
-function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
+/** `else`, or with its loop where it belongs to one of several: `stage-1-loop above`. */
+export function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
   return taken.of === undefined ? taken.outcome : `${taken.of} ${taken.outcome}`;
 }
 
-function inWords({ first, last, outcome }: { first: number; last: number; outcome: string | null }): string {
-  const steps =
-    first === last ? String(first) : last === first + 1 ? `${first}, ${last}` : `${first} to ${last}`;
+function inWords({
+  first,
+  last,
+  outcome,
+}: {
+  first: StepRef;
+  last: StepRef;
+  outcome: string | null;
+}): string {
+  const [from, to] = [stepNumber(first), stepNumber(last)];
+  const steps = from === to ? from : last.number === first.number + 1 ? `${from}, ${to}` : `${from} to ${to}`;
   return outcome === null ? steps : `${steps} (${outcome})`;
+}
+
+/** The message of a finding with its path, for where the path has no place of its own: `Path: steps 1 to 6 (else), 9.` */
+export function messageWithPath({ message, trace }: Finding): string {
+  if (trace === undefined) return message;
+  const { hops, repeatsFrom } = trace;
+  const again = repeatsFrom === undefined ? undefined : hops[repeatsFrom]?.step;
+  if (again === undefined && hops.length < 2) return message;
+  const back = again === undefined ? '' : `, and back to ${stepNumber(again)}`;
+  return `${message} Path: steps ${pathInWords(trace)}${back}.`;
 }

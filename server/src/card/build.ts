@@ -1,4 +1,5 @@
 import { stepGraph } from '../bench/graph.ts';
+import { messageWithPath } from '../bench/trace.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { assumptionsOf } from './assumptions.ts';
@@ -87,11 +88,11 @@ function reachesEnd(procedure: Procedure): boolean {
 }
 
 function remarksOf(findings: readonly Finding[]): readonly Remark[] {
-  return findings.map(({ severity, step, message, rule }) => ({
-    severity: severityText[severity],
-    step: step?.number ?? null,
-    message,
-    rule,
+  return findings.map((finding) => ({
+    severity: severityText[finding.severity],
+    step: finding.step?.number ?? null,
+    message: messageWithPath(finding),
+    rule: finding.rule,
   }));
 }
 

@@ -1,7 +1,5 @@
 import { analyse } from '../project/analysis.ts';
-import { checkFile } from './checked.ts';
-import type { CheckedFile } from './checked.ts';
-import type { Finding } from '../text/finding.ts';
+import { checkFile, exitOf } from './checked.ts';
 import { readInput } from './input.ts';
 import { checkJson } from './check-json.ts';
 import { checkText } from './check-text.ts';
@@ -26,10 +24,4 @@ export function check(terminal: Terminal, paths: readonly string[], options: Che
       terminal.out(piece);
   for (const problem of problems) cannotRun(terminal, problem);
   return problems.length > 0 ? 2 : exitOf(checked, options.strict);
-}
-
-function exitOf(checked: readonly CheckedFile[], strict: boolean): Exit {
-  const fails = ({ severity }: Finding): boolean =>
-    severity === 'error' || (strict && severity === 'warning');
-  return checked.some(({ findings, complete }) => !complete || findings.some(fails)) ? 1 : 0;
 }

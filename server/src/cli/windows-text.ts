@@ -4,7 +4,8 @@ import type { Code } from '../readings/codes.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
-import { plural } from './check-text.ts';
+import { isWaived } from './checked.ts';
+import { plural } from './plural.ts';
 import { paintFor } from './terminal.ts';
 import type { Paint, Terminal } from './terminal.ts';
 
@@ -29,7 +30,7 @@ export function windowsText(
       '',
     ];
   });
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const errors = findings.filter((one) => one.severity === 'error' && !isWaived(one)).length;
   const closing =
     errors === 0 ? [] : [`${plural(errors, 'error')} in this file: see \`ohmwright check\`.`, ''];
   if (blocks.length === 0) return ['No step reads a loop.', '', ...closing].join('\n');

@@ -1,7 +1,7 @@
 import { owedBy } from '../bench/owed.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait, formatWire } from '../quantity/quantity.ts';
 import type { Battery, Connector, Id, Load, Loop, Monitor, Part, Procedure } from '../text/procedure.ts';
-import { stepInWords } from './step-in-words.ts';
+import { stepInWords } from '../text/step-in-words.ts';
 
 /** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
 export function describeId(procedure: Procedure, written: string): readonly string[] {

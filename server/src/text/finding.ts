@@ -17,6 +17,8 @@ export type Taken =
 
 export interface Hop {
   readonly step: StepRef;
+  /** Of the step, in `steps` of the procedure. */
+  readonly index: number;
   /** null for the last step of a path that is told because of the step itself, not of the way out of it. */
   readonly taken: Taken | null;
 }

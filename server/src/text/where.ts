@@ -32,3 +32,8 @@ export interface StepRef {
   /** The `run` steps that lead here, outermost first. */
   readonly calls: readonly StepRef[];
 }
+
+/** The number of a step as it is printed: those of the calls that lead to it before its own, `5.2`. */
+export function stepNumber({ number, calls }: Pick<StepRef, 'number' | 'calls'>): string {
+  return [...calls.map((call) => call.number), number].join('.');
+}
