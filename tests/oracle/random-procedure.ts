@@ -177,7 +177,7 @@ function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
   if (opens && chance.happens(0.5)) {
     way.push(fit);
     if (chance.happens(0.5)) way.push(...powered, goesOn(), ...dead);
-    way.push({ remove: load });
+    if (chance.happens(0.9)) way.push({ remove: load });
   }
   if (repairs) way.push({ replace: chance.pick(pathOf(circuit, loop)) });
   if (opens) way.push({ plug: connector });

@@ -200,6 +200,16 @@ describe('impossible', () => {
     expect(twice({ fit: 'lamp', at: 'K1.end' }, { move: 'lamp', to: 'K2.end' })).toEqual([]);
     expect(twice({ ignition: 'off' }, { move: 'lamp', to: 'K2.end' })).toEqual(['lamp at 2 in 2']);
   });
+  test('replacing what a load sits on', () => {
+    const replacing = (at: string, replace: string | string[]) => twice({ fit: 'lamp', at }, { replace });
+    expect(replacing('K1.end', 'K1')).toEqual(['K1 at 2 in 2']);
+    expect(replacing('K1.end', 'K2')).toEqual([]);
+    // The half of a connector goes with what it hangs on.
+    expect(replacing('K1.end', ['cable', 'unit'])).toEqual(['cable at 2 in 2']);
+    expect(replacing('K1.monitor', ['cable', 'unit'])).toEqual(['unit at 2 in 2']);
+    expect(replacing('K2.monitor', 'stage')).toEqual([]);
+    expect(replacing('K2.end', 'stage')).toEqual(['stage at 2 in 2']);
+  });
   test('sources and monitors', () => {
     expect(twice({ disconnect: 'battery' }, { disconnect: 'battery' })).toEqual(['battery at 2 in 2']);
     expect(twice({ ignition: 'off' }, { reconnect: 'battery' })).toEqual(['battery at 2 in 2']);
