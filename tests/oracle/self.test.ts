@@ -221,6 +221,19 @@ describe('impossible', () => {
 });
 
 describe('the file itself', () => {
+  test('a test current above a tenth of the no-fire current', () => {
+    const stated = (current: string, noFire: string, live = true) =>
+      said('test-current', [{ ignition: 'on' }], {
+        instruments: { unit: { ...circuit.instruments.unit, 'test-current': current } },
+        parts: { ...circuit.parts, stage: { ...circuit.parts.stage, 'no-fire': noFire, live } },
+      });
+    expect(stated('40 mA', '400 mA')).toEqual([]);
+    expect(stated('40 mA', '0.4 A')).toEqual([]);
+    expect(stated('40.1 mA', '400 mA')).toEqual(['stage at - in -']);
+    expect(stated('30..50 mA', '400 mA')).toEqual(['stage at - in -']);
+    expect(stated('40 mA', '390..500 mA')).toEqual(['stage at - in -']);
+    expect(stated('50 mA', '400 mA', false)).toEqual([]);
+  });
   test('unfed circuits and monitors', () => {
     const sources = { battery: { ...circuit.sources.battery, feeds: ['K3'] } };
     expect(said('unfed-circuit', [{ ignition: 'off' }], { sources })).toEqual(['live at - in -']);
