@@ -1,4 +1,5 @@
 import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { commanded } from './commands.ts';
 import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet, shownOf } from './values.ts';
@@ -167,6 +168,8 @@ function standing(procedure: Procedure): Told[] {
         loopsThrough(procedure, subject).length === 0
       )
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
+    for (const subject of commanded(procedure, step))
+      told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
     if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
         if (known.has(subject) && !step.at.includes(subject))

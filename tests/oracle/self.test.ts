@@ -250,6 +250,21 @@ describe('the file itself', () => {
     const steps = [{ unplug: 'K9' }, { fit: 'lamp', at: 'K9.end' }, { unplug: 'K1' }];
     expect(said('in-no-circuit', steps, { connectors })).toEqual(['K9 at 1 in -', 'K9 at 2 in -']);
   });
+  test('hands in a note', () => {
+    const noted = (note: string) => said('hands-in-text', [{ ignition: 'on', note }]);
+    expect(noted('Unplug K1.')).toEqual(['K1 at 1 in -']);
+    expect(noted('If it sticks, wiggle the harness at K2 and touch the stage.')).toEqual([
+      'K2 at 1 in -',
+      'stage at 1 in -',
+    ]);
+    expect(noted('You must first Disconnect battery')).toEqual(['battery at 1 in -']);
+    for (const mention of ['K1 is unplugged now.', 'Do not touch K1.', 'Before you unplug K1, look.'])
+      expect(noted(mention)).toEqual([]);
+    for (const mention of ['Plug K1 is the yellow one.', 'Write the colour of plug K1 down.', 'Look at K1.'])
+      expect(noted(mention)).toEqual([]);
+    expect(said('hands-in-text', [{ stop: 'Reconnect battery.' }])).toEqual(['battery at 1 in -']);
+    expect(said('hands-in-text', [{ unplug: 'K1', note: 'Pull K1 straight, never K2.' }])).toEqual([]);
+  });
   test('hands in a text', () => {
     expect(said('hands-in-text', [{ do: 'Clean K1, not K10.' }])).toEqual(['K1 at 1 in -']);
     expect(said('hands-in-text', [{ do: 'Clean K1.', at: ['K1'] }])).toEqual([]);
