@@ -23,8 +23,14 @@ const commands: Readonly<Record<string, Command>> = {
       check(terminal, rest, { format, strict: options.strict === true, ...named(options) }),
   },
   windows: {
-    options: ['format', 'name'],
-    run: (terminal, { rest, options }, format) => windows(terminal, rest, { format, ...named(options) }),
+    options: ['format', 'name', 'step', 'why'],
+    run: (terminal, { rest, options }, format) =>
+      windows(terminal, rest, {
+        format,
+        why: options.why === true,
+        ...(options.step === undefined ? {} : { step: options.step }),
+        ...named(options),
+      }),
   },
   card: {
     options: ['output', 'draft', 'date', 'paper', 'name'],

@@ -1,7 +1,6 @@
 import { MarkupKind } from 'vscode-languageserver-types';
 import type { Hover, Position } from 'vscode-languageserver-types';
-import type { Order } from '../project/analysis.ts';
-import type { Readings } from '../readings/reading.ts';
+import type { Work } from '../bench/work.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';
 import { describeId } from './hover-id.ts';
@@ -10,12 +9,7 @@ import { describeReading } from './hover-reading.ts';
 import { describeCodes, describeOwed } from './hover-step.ts';
 
 /** What is known of the key or value under the cursor, as Markdown. */
-export function hover(
-  document: EditorDocument,
-  position: Position,
-  readings: Readings,
-  order: Order,
-): Hover | null {
+export function* hover(document: EditorDocument, position: Position): Work<Hover | null> {
   const { analysis, text } = document;
   const place = analysis.placeAt(text.offsetAt(position));
   if (place === null) return null;
@@ -26,9 +20,9 @@ export function hover(
   const step = procedure.steps[index];
   const isVerb = step !== undefined && place.path[2] === step.verb;
   const blocks = [
-    ...(isVerb ? describeReading(procedure, readings, index) : []),
-    ...(isVerb ? describeOwed(order, index, step) : []),
-    ...(isVerb ? describeCodes(readings, index) : []),
+    ...(isVerb ? yield* describeReading(analysis, index) : []),
+    ...(isVerb ? describeOwed((yield* analysis.order()).value, index, step) : []),
+    ...(isVerb ? describeCodes((yield* analysis.windows()).value, index) : []),
     ...(place.part === 'value' ? describeId(procedure, place.text ?? '') : []),
     ...(place.part === 'key' ? describeKey(analysis.schemaOf(place.path), place.text ?? '') : []),
     ...(place.part === 'key' ? describeId(procedure, place.text ?? '') : []),
