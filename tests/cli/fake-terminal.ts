@@ -33,6 +33,7 @@ export function fakeTerminal(changed: Partial<Terminal> = {}, input = ''): Fake 
     },
     today: () => '2026-01-31',
     colours: false,
+    folder: process.cwd(),
     server: null,
     ...changed,
   };

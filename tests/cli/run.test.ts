@@ -290,7 +290,6 @@ describe('the words after the name', () => {
     [['check', shipped, '--draft'], 'takes no --draft'],
     [['check', shipped, '--paper', 'a5'], 'takes no --paper'],
     [['check', shipped, '--format', 'xml'], 'no format xml'],
-    [['check', shipped, '--format', 'sarif'], 'later version'],
     [['faults', shipped], 'later version'],
     [['serve', '--draft'], 'takes no --draft'],
     [['serve'], 'needs --stdio'],

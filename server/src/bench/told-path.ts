@@ -14,7 +14,7 @@ export type Weight = 'essential' | 'important' | 'unimportant';
 /** One step of a path, to be shown to people. */
 export interface ToldHop {
   readonly step: StepRef;
-  /** The step as it is written, in a few words: `read driver-loop`. */
+  /** The step as it is written, in a few words on one line: `read driver-loop`. */
   readonly words: string;
   /** How the path leaves it, to be put right behind the words: `: else`. Empty where it just goes on. */
   readonly way: string;
@@ -30,7 +30,7 @@ export function tellPath({ steps }: Procedure, { hops, repeatsFrom }: Trace): re
     const back = isLast && again !== undefined ? `, and step ${stepNumber(again.step)} again` : '';
     return {
       step,
-      words: written === undefined ? '' : stepInWords(written),
+      words: written === undefined ? '' : shortened(stepInWords(written)),
       way: wayInWords(taken, hops[position + 1]) + back,
       weight: isLast ? 'essential' : weightOf(written, taken),
     };
@@ -87,4 +87,21 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
     case undefined:
       return taken?.kind === 'run' ? 'important' : 'unimportant';
   }
+}
+
+/** No more of what a step says is told than this many characters. */
+const longestWords = 80;
+
+/** What a step says may run over several lines, hold what would steer a terminal, and be as long as a page. */
+function shortened(words: string): string {
+  const clean = words
+    .replace(/\s+/g, ' ')
+    .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
+    .trim();
+  return clean.length <= longestWords ? clean : `${cutAt(clean, longestWords - 1).trimEnd()}…`;
+}
+
+/** Never between the halves of a character. */
+export function cutAt(text: string, length: number): string {
+  return text.slice(0, length).replace(/[\uD800-\uDBFF]$/, '');
 }

@@ -19,6 +19,9 @@ export interface Arguments {
   };
 }
 
+/** In which form something is written: for people, or for programs. */
+export type Format = 'text' | 'json' | 'sarif';
+
 type OptionName = keyof Arguments['options'];
 
 /** Reads the words after the program's name; what is wrong with them comes back as one line. */

@@ -1,7 +1,7 @@
 export const help = `ohmwright - write, check and print test procedures for airbag and other low-resistance circuits
 
   ohmwright check PATHS...         findings in files and folders
-      --format text|json           for people or for programs (default: text)
+      --format text|json|sarif     for people or for programs (default: text)
       --strict                     warnings fail too
   ohmwright windows FILE           what each reading step should read
       --step N                     only the step of this number or id

@@ -1,5 +1,5 @@
 import { pathLines } from '../bench/path-lines.ts';
-import { tellPath } from '../bench/told-path.ts';
+import { cutAt, tellPath } from '../bench/told-path.ts';
 import type { ToldHop } from '../bench/told-path.ts';
 import type { Trace } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
@@ -39,21 +39,12 @@ function plain(words: string): Words {
 
 /** Cut in the words of the step, never in the way that the path takes from there. */
 function cut({ words, way, weight }: Words, room: number): Words {
-  const clean = onOneLine(words);
   const left = Math.max(8, room - way.length);
-  const short = clean.length <= left ? clean : `${clean.slice(0, left - 1).trimEnd()}…`;
+  const short = words.length <= left ? words : `${cutAt(words, left - 1).trimEnd()}…`;
   return { words: short, way, weight };
 }
 
 function painted(paint: Paint, { words, way, weight }: Words, isLast: boolean): string {
   if (isLast) return paint.bold(`${words}${way}`);
   return weight === 'unimportant' ? paint.dim(`${words}${way}`) : words + (way === '' ? '' : paint.cyan(way));
-}
-
-/** What a step says may run over several lines, and must not steer the terminal. */
-function onOneLine(text: string): string {
-  return text
-    .replace(/\s+/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
-    .trim();
 }
