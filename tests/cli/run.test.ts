@@ -56,7 +56,9 @@ describe('check', () => {
     const { out } = ran(['check', join(folder, 'z.procedure.yaml')]);
     expect(out).toContain('error live-touch  step 4');
     expect(out).toContain('Hands on K30 while stage-1 can still fire: battery is connected.');
-    expect(out).toContain('Path: steps 1 to 4.');
+    expect(out).toMatch(
+      /\n {2}The shortest way there:\n {4}1 {2}ignition on\n(?: {4}\d .*\n)* {4}4 {2}unplug K30\n\n/,
+    );
     expect(out).toMatch(/\d+ \| {3}- unplug: K30\n {2} +\| +\^\^\^\n/);
   });
 
@@ -163,6 +165,57 @@ describe('windows', () => {
   });
 });
 
+describe('windows --why', () => {
+  interface Why {
+    readonly 'root-sum-square': { readonly least: number; readonly most: number };
+    readonly drawn: { readonly draws: number; readonly least: number; readonly most: number };
+    readonly shares: readonly { readonly part: string; readonly share: number }[];
+    readonly assumed: readonly { readonly what: string; readonly value: string; readonly source: string }[];
+  }
+
+  test('explains each window by likely values within it, by shares that sum to 1, and by what is assumed', () => {
+    const { exit, out } = ran(['windows', shipped, '--why', '--step', 'complaint', '--format', 'json']);
+    const { readings } = JSON.parse(out) as {
+      readings: { good: [{ least: number; most: number }]; why: Why }[];
+    };
+    expect([exit, readings.length]).toEqual([0, 1]);
+    for (const { good, why } of readings) {
+      const [worst] = good;
+      for (const likely of [why['root-sum-square'], why.drawn]) {
+        expect(likely.least).toBeGreaterThan(worst.least);
+        expect(likely.most).toBeLessThan(worst.most);
+        expect(likely.least).toBeLessThan(likely.most);
+      }
+      expect(why.shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+      expect(why.shares.map(({ part }) => part)).toEqual(
+        expect.arrayContaining(['control-unit', 'stage-1', 'dash-harness', 'K30']),
+      );
+      expect(why.assumed.map(({ source }) => source).join()).toContain('IEC 60228');
+    }
+  });
+
+  test('draws the same circuits each time', () => {
+    const words = ['windows', shipped, '--why', '--step', 'lamp-at-stage'];
+    expect(ran(words).out).toBe(ran(words).out);
+    expect(ran(words).out).toMatch(/root sum of squares: [\d.]+ Ω to [\d.]+ Ω/);
+    expect(ran(words).out).toMatch(/bench-lamp +█+▌? +\d+ %/);
+  });
+
+  test('--step takes a number or an id, and shows that step alone', () => {
+    const byNumber = ran(['windows', shipped, '--step', '3']);
+    expect(byNumber.out).toBe(ran(['windows', shipped, '--step', 'complaint']).out);
+    expect(byNumber.out).toMatch(/^Step 3 /);
+    expect(byNumber.out).not.toMatch(/\nStep /);
+    expect(byNumber.out).not.toContain('squares');
+  });
+
+  test.each(['1', 'make-safe', '999', 'nowhere'])('--step %s, which reads no loop, cannot run', (step) => {
+    const { exit, out, err } = ran(['windows', shipped, '--step', step]);
+    expect([exit, out]).toEqual([2, '']);
+    expect(err).toBe(`ohmwright: no step ${step} of this file reads a loop\n`);
+  });
+});
+
 describe('card', () => {
   test('a sound procedure gives a card', () => {
     const { exit, out, written } = ran(['card', shipped, '-o', 'card.html', '--date', '1 March 2026']);
@@ -237,7 +290,6 @@ describe('the words after the name', () => {
     [['check', shipped, '--draft'], 'takes no --draft'],
     [['check', shipped, '--paper', 'a5'], 'takes no --paper'],
     [['check', shipped, '--format', 'xml'], 'no format xml'],
-    [['check', shipped, '--format', 'sarif'], 'later version'],
     [['faults', shipped], 'later version'],
     [['serve', '--draft'], 'takes no --draft'],
     [['serve'], 'needs --stdio'],

@@ -8,9 +8,7 @@ import { atCursor } from './opened.ts';
 function said(before: string, marked: string): string {
   expect(template).toContain(before);
   const { document, position } = atCursor(template.replace(before, marked));
-  const { value: readings } = finish(document.analysis.windows());
-  const { value: order } = finish(document.analysis.order());
-  const contents = hover(document, position, readings, order)?.contents;
+  const contents = finish(hover(document, position))?.contents;
   return contents === undefined ? '' : (contents as { value: string }).value;
 }
 
@@ -18,9 +16,18 @@ describe('the hover', () => {
   test('of a reading step says the window, bench by bench, and where the width comes from', () => {
     const text = said('- read: stage-1-loop', '- re|ad: stage-1-loop');
     expect(text).toContain('**stage-1-loop** reads **1.64..2.81 Ω** (computed)');
-    expect(text).toContain('as built, ignition on: 1.65 Ω to 2.809 Ω, nominal 2.217 Ω');
-    // The stage is 1.7..2.3 Ω, the coupling twice 0.05..0.15 Ω, K30 twice 2..15 mΩ.
-    expect(text).toContain('stage-1 ±0.3 Ω; coil-coupling ±0.1 Ω; K30 ±13 mΩ; control-unit 3 % + 0.1 Ω');
+    expect(text).toContain('as built, ignition on: worst case 1.65 Ω to 2.809 Ω, nominal 2.217 Ω');
+    // The stage is 1.7..2.3 Ω wide 0.6, the coupling twice 0.05..0.15 Ω wide 0.2, K30 twice 2..15 mΩ wide 0.026, the
+    // instrument at 2.217 Ω twice 0.03 * 2.217 + 0.1 wide 0.333: of 1.159 in all that is 52, 29, 17 and 2 %.
+    expect(text).toMatch(
+      /```text\nstage-1 +█+▌? +52 %\ncontrol-unit +█+▌? +29 %\ncoil-coupling +█+▌? +17 %\nK30 +█?▌? +2 %\n```/,
+    );
+    // Twice the root of 0.3², 0.1² (both conductors together), twice 0.0065² and 0.1665², over √3, is 0.4128.
+    expect(text).toContain('Root sum of squares: 1.804 Ω to 2.63 Ω, about 95 of 100 sound circuits.');
+    expect(text).toContain('- ambient temperature: ');
+    expect(text).toContain(
+      '- error of control-unit: at most 3 % + 0.1 Ω, open beyond 10 Ω (stated in this file)',
+    );
   });
 
   test('of a step that takes the last source away says the wait', () => {
@@ -61,9 +68,7 @@ describe('the hover', () => {
     for (let at = 0; at < template.length; at += 7) {
       const cut = template.slice(0, at + 40);
       const { document, position } = atCursor(`${cut.slice(0, at)}|${cut.slice(at)}`);
-      const { value: readings } = finish(document.analysis.windows());
-      const { value: order } = finish(document.analysis.order());
-      const found = hover(document, position, readings, order);
+      const found = finish(hover(document, position));
       if (found?.range !== undefined) expect(found.range.start.line).toBeLessThanOrEqual(position.line);
     }
   });

@@ -26,6 +26,7 @@ export const ORACLE_RULES: readonly string[] = [
   'repair-not-verified',
   'loop-not-verified',
   'hands-in-text',
+  'test-current',
 ];
 
 /** A finding of the engine in the oracle's terms. */

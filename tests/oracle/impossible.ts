@@ -1,5 +1,5 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
-import { feedersOfMonitor, isPowered, loadsAt } from './world.ts';
+import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { allLoops, feedersOfMonitor, isPowered, loadsAt } from './world.ts';
 import type { World } from './world.ts';
 
 /* What cannot be done on the bench as it stands. */
@@ -9,6 +9,16 @@ export function monitorsRead(procedure: Procedure, step: Step): Id[] {
   if (step.verb !== 'read') return [];
   const found = step.loops.map((loop) => procedure.loops.get(loop)?.monitor ?? null);
   return [...new Set(found)].filter((id) => id !== null);
+}
+
+/** A load goes away with its connector, and with the part or unit that carries the half it sits on. */
+function goesWith(procedure: Procedure, replaced: Id, { connector, side }: Place): boolean {
+  if (replaced === connector) return true;
+  return allLoops(procedure).some((loop) => {
+    const row = [loop.monitor, ...loop.elements.map((element) => element.id)];
+    const at = row.lastIndexOf(connector);
+    return at > 0 && row[side === 'monitor' ? at - 1 : at + 1] === replaced;
+  });
 }
 
 /** What the verb acts on, where it cannot. */
@@ -30,6 +40,12 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
       return fitted(step.load) ? [] : [step.load];
     case 'move':
       return !fitted(step.load) || cannotFit(step.load, step.to.connector) ? [step.load] : [];
+    case 'replace':
+      return step.what
+        .flatMap(({ members }) => members)
+        .filter((id) =>
+          Object.values(world.loads).some((place) => place !== null && goesWith(procedure, id, place)),
+        );
     case 'disconnect':
       return world.connected[step.source] === true ? [] : [step.source];
     case 'reconnect':

@@ -1,4 +1,5 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { commanded } from './commands.ts';
 import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet, shownOf } from './values.ts';
@@ -129,6 +130,14 @@ function idsHandled(step: Step): Id[] {
   }
 }
 
+/** Whether a monitor's greatest test current is above a tenth of what a live stage surely bears; in nanoamperes. */
+function readTooHard(procedure: Procedure, loop: Loop, id: Id): boolean {
+  const stage = procedure.parts.get(id);
+  const current = procedure.monitors.get(loop.monitor ?? '')?.testCurrent?.most;
+  if (stage?.live !== true || stage.noFire === null || current === undefined) return false;
+  return Math.round(current * 1e10) > Math.round(stage.noFire.least * 1e9);
+}
+
 /** What can be said of the file without following a path. */
 function standing(procedure: Procedure): Told[] {
   const told: Told[] = [];
@@ -143,6 +152,10 @@ function standing(procedure: Procedure): Told[] {
       if (feedersOfMonitor(procedure, monitor).length === 0 && !toldWith.has(monitor))
         told.push({ rule: 'unfed-monitor', step: null, subject: monitor, shortest: null });
   }
+  for (const loop of liveLoops(procedure))
+    for (const { id } of loop.elements)
+      if (readTooHard(procedure, loop, id))
+        told.push({ rule: 'test-current', step: null, subject: id, shortest: null });
   const { monitors, parts, connectors, sources, loads } = procedure;
   const known = new Set([monitors, parts, connectors, sources, loads].flatMap((each) => [...each.keys()]));
   // A path that could not be read may hold anything: its own finding stands.
@@ -155,6 +168,8 @@ function standing(procedure: Procedure): Told[] {
         loopsThrough(procedure, subject).length === 0
       )
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
+    for (const subject of commanded(procedure, step))
+      told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
     if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
         if (known.has(subject) && !step.at.some(({ members }) => members.includes(subject)))

@@ -175,6 +175,12 @@ function loop(plain: Entries[string], connectors: Entries): Omit<Loop, 'id' | 'p
   };
 }
 
+const textKeys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
+
+function textsOf(step: PlainStep): Partial<Record<(typeof textKeys)[number], string>> {
+  return Object.fromEntries(textKeys.filter((key) => key in step).map((key) => [key, text(step[key])]));
+}
+
 /** The typed form of a plain procedure: what the text layer is to make of its YAML. */
 export function typedProcedure(plain: PlainProcedure): Procedure {
   const loops: ReadonlyMap<string, Loop> = table(plain.loops, 'loops', (_, entry) =>
@@ -295,8 +301,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       calls: [],
       path: ['steps', index],
       ...(typeof step.id === 'string' ? { id: step.id } : {}),
-      ...(typeof step.warning === 'string' ? { warning: step.warning } : {}),
-      ...(typeof step.danger === 'string' ? { danger: step.danger } : {}),
+      ...textsOf(step),
       ...action(step, at + 1),
     })),
   };

@@ -14,6 +14,10 @@ export const pathOf = (circuit: PlainCircuit, loop: string): string[] =>
 export const through = (circuit: PlainCircuit, id: string): string[] =>
   Object.keys(circuit.loops).filter((loop) => pathOf(circuit, loop).includes(id));
 
+/* A tenth of the second list's is in the first, and hardly more. */
+const testCurrents = ['40 mA', '40 mA', '40.01 mA', '0.04 A', '30..41 mA', '120 mA'];
+const noFireCurrents = ['400 mA', '0.4 A', '400..500 mA', '1.2 A'];
+
 function randomMonitor(chance: Chance): Plain {
   return {
     kind: 'monitor',
@@ -21,6 +25,7 @@ function randomMonitor(chance: Chance): Plain {
     accuracy: chance.pick(['3 % + 0.1 Ω', '2 % + 0.05 Ω', '5 % + 0.2 Ω']),
     resolution: chance.pick(['0.01 Ω', '0.1 Ω']),
     codes: { 'too-low': 'below 1.0 Ω', 'too-high': chance.pick(['above 4.5 Ω', 'above 3.4 Ω']) },
+    ...(chance.happens(0.5) ? { 'test-current': chance.pick(testCurrents) } : {}),
     ...(chance.happens(0.25) ? { leak: 'below 5 kΩ' } : {}),
   };
 }
@@ -54,7 +59,9 @@ function randomConnector(chance: Chance): Plain {
 function randomEnd(chance: Chance): Plain {
   const kind = chance.pick(['initiator', 'initiator', 'initiator', 'resistor']);
   const resistance = chance.pick(['1.7..2.3 Ω', '2.0..2.4 Ω', '1.9..2.6 Ω']);
-  return kind === 'resistor' ? { kind, resistance } : { kind, resistance, live: chance.happens(0.8) };
+  if (kind === 'resistor') return { kind, resistance };
+  const noFire = chance.happens(0.5) ? { 'no-fire': chance.pick(noFireCurrents) } : {};
+  return { kind, resistance, ...noFire, live: chance.happens(0.8) };
 }
 
 function randomLoads(chance: Chance): Record<string, Plain> {

@@ -63,6 +63,35 @@ function randomRead(chance: Chance, circuit: PlainCircuit): Draft {
   return step;
 }
 
+/** Words of a note: at times a command, at times nothing but a mention. */
+function said(chance: Chance, circuit: PlainCircuit): string {
+  const { connectors, parts, instruments, sources, loads } = circuit;
+  const id = chance.pick(
+    [connectors, parts, instruments, sources, loads].flatMap((each) => Object.keys(each)),
+  );
+  const word = chance.pick([
+    'unplug',
+    'Plug',
+    'disconnect',
+    'Fit',
+    'remove',
+    'Replace',
+    'wiggle',
+    'Measure',
+    'Look at',
+  ]);
+  return chance.pick([
+    `${word} ${id}.`,
+    `First ${word} ${id} with care.`,
+    `Wait, then you must ${word} the seat of ${id}.`,
+    `Do not ${word} ${id}.`,
+    `It was so when they came to ${word} ${id}.`,
+    `${word} ${id} is how it is called.`,
+    `${word} it and look at ${id}.`,
+    `${id} stays as it is: ${word} nothing.`,
+  ]);
+}
+
 function randomStep(chance: Chance, circuit: PlainCircuit): Draft {
   const connectors = Object.keys(circuit.connectors);
   const monitors = Object.keys(circuit.instruments);
@@ -132,7 +161,10 @@ function randomStep(chance: Chance, circuit: PlainCircuit): Draft {
     case 18:
       return { go: '*' };
     default:
-      return { stop: 'It ends here.', leaves: leaves(chance, circuit, 0.3) };
+      return {
+        stop: chance.happens(0.3) ? said(chance, circuit) : 'It ends here.',
+        leaves: leaves(chance, circuit, 0.3),
+      };
   }
 }
 
@@ -177,7 +209,7 @@ function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
   if (opens && chance.happens(0.5)) {
     way.push(fit);
     if (chance.happens(0.5)) way.push(...powered, goesOn(), ...dead);
-    way.push({ remove: load });
+    if (chance.happens(0.9)) way.push({ remove: load });
   }
   if (repairs) way.push({ replace: chance.pick(pathOf(circuit, loop)) });
   if (opens) way.push({ plug: connector });
@@ -193,7 +225,7 @@ function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
 
 function spoil(chance: Chance, circuit: PlainCircuit, way: Draft[]): void {
   const at = chance.whole(0, way.length - 1);
-  switch (chance.whole(0, 5)) {
+  switch (chance.whole(0, 6)) {
     case 0:
     case 1:
       way.splice(at, 1);
@@ -203,6 +235,9 @@ function spoil(chance: Chance, circuit: PlainCircuit, way: Draft[]): void {
       break;
     case 3:
       way.splice(chance.whole(0, way.length), 0, { ...way[at] });
+      break;
+    case 4:
+      way[at] = { ...way[at], [chance.pick(['note', 'why', 'caution', 'danger'])]: said(chance, circuit) };
       break;
     default:
       way.splice(at, 0, randomStep(chance, circuit));

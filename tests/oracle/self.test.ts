@@ -200,6 +200,16 @@ describe('impossible', () => {
     expect(twice({ fit: 'lamp', at: 'K1.end' }, { move: 'lamp', to: 'K2.end' })).toEqual([]);
     expect(twice({ ignition: 'off' }, { move: 'lamp', to: 'K2.end' })).toEqual(['lamp at 2 in 2']);
   });
+  test('replacing what a load sits on', () => {
+    const replacing = (at: string, replace: string | string[]) => twice({ fit: 'lamp', at }, { replace });
+    expect(replacing('K1.end', 'K1')).toEqual(['K1 at 2 in 2']);
+    expect(replacing('K1.end', 'K2')).toEqual([]);
+    // The half of a connector goes with what it hangs on.
+    expect(replacing('K1.end', ['cable', 'unit'])).toEqual(['cable at 2 in 2']);
+    expect(replacing('K1.monitor', ['cable', 'unit'])).toEqual(['unit at 2 in 2']);
+    expect(replacing('K2.monitor', 'stage')).toEqual([]);
+    expect(replacing('K2.end', 'stage')).toEqual(['stage at 2 in 2']);
+  });
   test('sources and monitors', () => {
     expect(twice({ disconnect: 'battery' }, { disconnect: 'battery' })).toEqual(['battery at 2 in 2']);
     expect(twice({ ignition: 'off' }, { reconnect: 'battery' })).toEqual(['battery at 2 in 2']);
@@ -211,6 +221,19 @@ describe('impossible', () => {
 });
 
 describe('the file itself', () => {
+  test('a test current above a tenth of the no-fire current', () => {
+    const stated = (current: string, noFire: string, live = true) =>
+      said('test-current', [{ ignition: 'on' }], {
+        instruments: { unit: { ...circuit.instruments.unit, 'test-current': current } },
+        parts: { ...circuit.parts, stage: { ...circuit.parts.stage, 'no-fire': noFire, live } },
+      });
+    expect(stated('40 mA', '400 mA')).toEqual([]);
+    expect(stated('40 mA', '0.4 A')).toEqual([]);
+    expect(stated('40.1 mA', '400 mA')).toEqual(['stage at - in -']);
+    expect(stated('30..50 mA', '400 mA')).toEqual(['stage at - in -']);
+    expect(stated('40 mA', '390..500 mA')).toEqual(['stage at - in -']);
+    expect(stated('50 mA', '400 mA', false)).toEqual([]);
+  });
   test('unfed circuits and monitors', () => {
     const sources = { battery: { ...circuit.sources.battery, feeds: ['K3'] } };
     expect(said('unfed-circuit', [{ ignition: 'off' }], { sources })).toEqual(['live at - in -']);
@@ -226,6 +249,21 @@ describe('the file itself', () => {
     const connectors = { ...circuit.connectors, K9: { contact: '2..15 mΩ' } };
     const steps = [{ unplug: 'K9' }, { fit: 'lamp', at: 'K9.end' }, { unplug: 'K1' }];
     expect(said('in-no-circuit', steps, { connectors })).toEqual(['K9 at 1 in -', 'K9 at 2 in -']);
+  });
+  test('hands in a note', () => {
+    const noted = (note: string) => said('hands-in-text', [{ ignition: 'on', note }]);
+    expect(noted('Unplug K1.')).toEqual(['K1 at 1 in -']);
+    expect(noted('If it sticks, wiggle the harness at K2 and touch the stage.')).toEqual([
+      'K2 at 1 in -',
+      'stage at 1 in -',
+    ]);
+    expect(noted('You must first Disconnect battery')).toEqual(['battery at 1 in -']);
+    for (const mention of ['K1 is unplugged now.', 'Do not touch K1.', 'Before you unplug K1, look.'])
+      expect(noted(mention)).toEqual([]);
+    for (const mention of ['Plug K1 is the yellow one.', 'Write the colour of plug K1 down.', 'Look at K1.'])
+      expect(noted(mention)).toEqual([]);
+    expect(said('hands-in-text', [{ stop: 'Reconnect battery.' }])).toEqual(['battery at 1 in -']);
+    expect(said('hands-in-text', [{ unplug: 'K1', note: 'Pull K1 straight, never K2.' }])).toEqual([]);
   });
   test('hands in a text', () => {
     expect(said('hands-in-text', [{ do: 'Clean K1, not K10.' }])).toEqual(['K1 at 1 in -']);

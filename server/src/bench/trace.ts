@@ -1,4 +1,4 @@
-import type { Hop, Taken, Trace } from '../text/finding.ts';
+import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import { refTo } from './graph.ts';
@@ -43,7 +43,7 @@ export function pathInWords(trace: Trace): string {
 }
 
 /** Whether a step stands behind another one in the same list, called by the same steps. */
-function follows(step: StepRef, before: StepRef): boolean {
+export function follows(step: StepRef, before: StepRef): boolean {
   return step.number === before.number + 1 && prefixOf(step) === prefixOf(before);
 }
 
@@ -54,7 +54,8 @@ function prefixOf({ calls }: StepRef): string {
 /** Of a long path the stretches at its start and end are told. */
 const shownRuns = { first: 8, last: 6 };
 
-function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
+/** `else`, or with its loop where it belongs to one of several: `stage-1-loop above`. */
+export function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
   return taken.of === undefined ? taken.outcome : `${taken.of} ${taken.outcome}`;
 }
 
@@ -70,4 +71,14 @@ function inWords({
   const [from, to] = [stepNumber(first), stepNumber(last)];
   const steps = from === to ? from : last.number === first.number + 1 ? `${from}, ${to}` : `${from} to ${to}`;
   return outcome === null ? steps : `${steps} (${outcome})`;
+}
+
+/** The message of a finding with its path, for where the path has no place of its own: `Path: steps 1 to 6 (else), 9.` */
+export function messageWithPath({ message, trace }: Finding): string {
+  if (trace === undefined) return message;
+  const { hops, repeatsFrom } = trace;
+  const again = repeatsFrom === undefined ? undefined : hops[repeatsFrom]?.step;
+  if (again === undefined && hops.length < 2) return message;
+  const back = again === undefined ? '' : `, and back to ${stepNumber(again)}`;
+  return `${message} Path: steps ${pathInWords(trace)}${back}.`;
 }

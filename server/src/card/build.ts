@@ -1,4 +1,5 @@
 import { stepGraph } from '../bench/graph.ts';
+import { messageWithPath } from '../bench/trace.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Procedure } from '../text/procedure.ts';
@@ -88,11 +89,11 @@ function reachesEnd(procedure: Procedure): boolean {
 }
 
 function remarksOf(findings: readonly Finding[]): readonly Remark[] {
-  return findings.map(({ severity, step, message, rule }) => ({
-    severity: severityText[severity],
-    step: step === undefined ? null : stepNumber(step),
-    message,
-    rule,
+  return findings.map((finding) => ({
+    severity: severityText[finding.severity],
+    step: finding.step === undefined ? null : stepNumber(finding.step),
+    message: messageWithPath(finding),
+    rule: finding.rule,
   }));
 }
 

@@ -20,16 +20,17 @@ export function needsOf(procedure: Procedure): readonly NeedGroup[] {
 }
 
 function monitorWords(monitor: Monitor): Words {
-  const figures = [
-    monitor.range === null ? null : `range ${formatSpan(monitor.range, 'resistance')}`,
-    monitor.accuracy === null ? null : `error up to ${formatAccuracy(monitor.accuracy, 'resistance')}`,
-    monitor.resolution === null ? null : `shows steps of ${digitText(monitor.resolution)}`,
-    monitor.testCurrent === null ? null : `test current ${formatSpan(monitor.testCurrent, 'current')}`,
+  const { range, accuracy, resolution, testCurrent } = monitor;
+  const assumed = [
+    range === null ? null : `a range of ${formatSpan(range, 'resistance')}`,
+    accuracy === null ? null : `an error up to ${formatAccuracy(accuracy, 'resistance')}`,
+    resolution === null ? null : `steps of ${digitText(resolution)}`,
   ].filter((figure) => figure !== null);
-  const rest = figures.length === 0 ? '' : `: ${figures.join(', ')}`;
+  const windows = assumed.length === 0 ? '' : `. The windows assume ${assumed.join(', ')}, all at its worst`;
+  const current = testCurrent === null ? '' : `. Test current ${formatSpan(testCurrent, 'current')}`;
   return [
     { id: monitor.id },
-    `, which reads its own loops${rest}; and a tool that displays its readings and codes`,
+    `, which reads its own loops; and a tool that displays its readings and codes${windows}${current}`,
   ];
 }
 

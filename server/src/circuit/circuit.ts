@@ -1,11 +1,22 @@
 /** The door of this folder: everything that other folders need of it. */
 export type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
+export type { Flow } from './flow.ts';
+export { flowBetween } from './flow.ts';
 export { guardedWindow } from './guarded.ts';
 export type { Indication, Instrument } from './instrument.ts';
 export { indicate } from './instrument.ts';
+export { wireBasis } from './materials.ts';
+export type { Drawn } from './monte-carlo.ts';
+export { drawReadings, middlePart } from './monte-carlo.ts';
 export type { Element, Network } from './network.ts';
 export { networkWindow } from './network.ts';
 export type { Dependence, PartModel, Trend } from './parts.ts';
 export { dependenceOf, resistanceAt, resistanceWithin } from './parts.ts';
+export { usualTolerance } from './preferred-values.ts';
+export type { Likely } from './root-sum-square.ts';
+export { rootSumSquare } from './root-sum-square.ts';
+export type { Shares } from './shares.ts';
+export { sharesOfWidth } from './shares.ts';
 export type { Edge } from './solver.ts';
 export { resistanceBetween } from './solver.ts';
+export type { UncertainReading } from './uncertain.ts';

@@ -1,4 +1,5 @@
 import type { Span } from '../quantity/quantity.ts';
+import { withError, withLeads } from './instrument.ts';
 import type { Instrument } from './instrument.ts';
 
 /**
@@ -11,13 +12,24 @@ import type { Instrument } from './instrument.ts';
  */
 export function guardedWindow(
   circuit: Span,
-  { range, accuracy, resolution }: Instrument,
+  instrument: Instrument,
 ): { readonly least: number; readonly most: number } | null {
-  const constant = accuracy.constant + accuracy.digits * resolution;
-  const least = circuit.least > 0 ? circuit.least * (1 + accuracy.fraction) + constant : 0;
-  const most = circuit.most * (1 - accuracy.fraction) - constant;
+  const { range, resolution } = instrument;
+  const whole = guardedLeads(circuit, instrument);
+  const least = circuit.least > 0 ? withError(whole.least, instrument).most : 0;
+  const most = withError(whole.most, instrument).least;
   // The least of the range is shown for everything below it, so it proves nothing; one step above it is a number of its own.
   const firstProving = least > 0 && least <= range.least ? range.least + resolution : range.least;
   const inRange = { least: Math.max(least, firstProving), most: Math.min(most, range.most) };
   return inRange.least > inRange.most ? null : inRange;
+}
+
+/** Leads count at their most where the circuit is at its least, and the other way round: they are unknown on each reading. */
+function guardedLeads(circuit: Span, instrument: Instrument): Span {
+  const { leads } = instrument;
+  if (leads === undefined) return circuit;
+  return withLeads(circuit, {
+    ...instrument,
+    leads: { least: leads.most, nominal: leads.nominal, most: leads.least },
+  });
 }

@@ -1,5 +1,6 @@
 import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
+import { numbered } from './numbered.ts';
 import type { PartModel } from './parts.ts';
 import { resistanceWithin } from './parts.ts';
 import { resistanceBetween } from './solver.ts';
@@ -26,32 +27,16 @@ export function networkWindow(
   to: string,
   ranges: ConditionRanges,
 ): Span | 'open' {
-  const solve = numbered(network, from, to);
+  const whole = numbered(network, from, to);
+  const solve = (ohms: (part: PartModel) => number): number => {
+    const edges = whole.edgesWith(({ part }) => ohms(part));
+    return resistanceBetween(edges, whole.nodes, whole.from, whole.to);
+  };
   const least = solve((part) => resistanceWithin(part, ranges).least);
   if (least === Infinity) return 'open';
   return {
     least,
     nominal: solve((part) => resistanceWithin(part, ranges).nominal),
     most: solve((part) => resistanceWithin(part, ranges).most),
-  };
-}
-
-type Solve = (ohms: (part: PartModel) => number) => number;
-
-/** Gives every node a number; a probe that touches nothing is a node of its own. */
-function numbered(network: Network, from: string, to: string): Solve {
-  const numbers = new Map<string, number>();
-  const numberOf = (node: string): number => {
-    const known = numbers.get(node);
-    if (known !== undefined) return known;
-    numbers.set(node, numbers.size);
-    return numbers.size - 1;
-  };
-  const start = numberOf(from);
-  const end = numberOf(to);
-  const joints = network.map(({ between: [a, b], part }) => ({ a: numberOf(a), b: numberOf(b), part }));
-  return (ohms) => {
-    const edges = joints.map(({ a, b, part }) => ({ a, b, ohms: ohms(part) }));
-    return resistanceBetween(edges, numbers.size, start, end);
   };
 }

@@ -9,6 +9,8 @@ export interface Arguments {
     readonly output?: string | undefined;
     readonly date?: string | undefined;
     readonly paper?: string | undefined;
+    readonly step?: string | undefined;
+    readonly why?: boolean | undefined;
     readonly strict?: boolean | undefined;
     readonly draft?: boolean | undefined;
     readonly stdio?: boolean | undefined;
@@ -16,6 +18,9 @@ export interface Arguments {
     readonly version?: boolean | undefined;
   };
 }
+
+/** In which form something is written: for people, or for programs. */
+export type Format = 'text' | 'json' | 'sarif';
 
 type OptionName = keyof Arguments['options'];
 
@@ -31,6 +36,8 @@ export function readArguments(words: readonly string[]): Arguments | { readonly 
         output: { type: 'string', short: 'o' },
         date: { type: 'string' },
         paper: { type: 'string' },
+        step: { type: 'string' },
+        why: { type: 'boolean' },
         strict: { type: 'boolean' },
         draft: { type: 'boolean' },
         stdio: { type: 'boolean' },

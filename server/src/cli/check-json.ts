@@ -1,8 +1,9 @@
 import type { Finding } from '../text/finding.ts';
+import type { Where } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
-import { count } from './checked.ts';
+import { count, isWaived } from './checked.ts';
 import { jsonList, jsonTaken, placesOf } from './json.ts';
-import type { Places } from './json.ts';
+import type { JsonRange, Places } from './json.ts';
 import { version } from './version.ts';
 
 /** One document, in pieces, a line for each finding. */
@@ -12,7 +13,11 @@ export function* checkJson(checked: readonly CheckedFile[]): Generator<string> {
     version: 1,
     tool: version,
     complete: checked.every(({ complete }) => complete),
-    summary: { errors: count(checked, 'error'), warnings: count(checked, 'warning'), waived: 0 },
+    summary: {
+      errors: count(checked, 'error'),
+      warnings: count(checked, 'warning'),
+      waived: checked.flatMap(({ findings }) => findings).filter(isWaived).length,
+    },
   };
   yield `${JSON.stringify(head).slice(0, -1)},"files":[`;
   for (const [index, { analysis, findings }] of checked.entries()) {
@@ -25,7 +30,7 @@ export function* checkJson(checked: readonly CheckedFile[]): Generator<string> {
 }
 
 function jsonFinding(places: Places, finding: Finding): unknown {
-  const { trace, step } = finding;
+  const { trace, step, waived } = finding;
   return {
     rule: finding.rule,
     severity: finding.severity,
@@ -36,8 +41,12 @@ function jsonFinding(places: Places, finding: Finding): unknown {
     range: places.range(finding.at),
     path: (trace?.hops ?? []).map((hop) => ({ step: places.step(hop.step), ...jsonTaken(hop.taken) })),
     'repeats-from': trace?.repeatsFrom ?? null,
-    related: finding.related.map(({ at, message }) => ({ message, file: at.file, range: places.range(at) })),
-    waived: null,
+    related: finding.related.map(({ at, message }) => ({ message, ...place(places, at) })),
+    waived: waived === undefined ? null : { reason: waived.reason, ...place(places, waived.at) },
     key: finding.key,
   };
+}
+
+function place(places: Places, at: Where): { readonly file: string; readonly range: JsonRange } {
+  return { file: at.file, range: places.range(at) };
 }

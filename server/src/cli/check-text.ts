@@ -1,9 +1,12 @@
 import { ruleMeaning } from './rule-meaning.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
+import type { StepRef } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
-import { count } from './checked.ts';
+import { count, isWaived } from './checked.ts';
 import { placesOf } from './json.ts';
+import { pathText } from './path-text.ts';
+import { plural } from './plural.ts';
 import type { Places } from './json.ts';
 import { paintFor } from './terminal.ts';
 import type { Paint, Terminal } from './terminal.ts';
@@ -13,20 +16,41 @@ export function* checkText(terminal: Terminal, checked: readonly CheckedFile[]):
   const paint = paintFor(terminal);
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
-    for (const finding of findings) yield `${block(paint, places, analysis.file, finding)}\n`;
+    const { value: procedure } = analysis.procedure();
+    for (const finding of findings) {
+      const path = pathText(paint, procedure, finding.trace);
+      yield `${block(paint, places, finding, path)}\n`;
+    }
   }
   yield [...hints(checked), summary(paint, checked)].join('\n');
 }
 
-function block(paint: Paint, places: Places, file: string, finding: Finding): string {
-  const { start } = places.range(finding.at);
-  const number = finding.step === undefined ? '' : paint.dim(`  step ${stepNumber(finding.step)}`);
-  const head = `${file}:${start.line + 1}:${start.character + 1}: ${severity(paint, finding)} ${paint.bold(finding.rule)}${number}`;
-  const related = finding.related.map(({ at, message }) => {
-    const line = places.range(at).start.line + 1;
-    return `    ${paint.dim(`line ${line}:`)} ${message}`;
+function block(paint: Paint, places: Places, finding: Finding, path: readonly string[]): string {
+  const { at, step, waived } = finding;
+  const { start } = places.range(at);
+  const number = step === undefined ? '' : paint.dim(`  step ${stepInWords(step)}`);
+  const head = `${at.file}:${start.line + 1}:${start.character + 1}: ${severity(paint, finding)} ${paint.bold(finding.rule)}${number}`;
+  const related = finding.related.map((one) => {
+    const line = places.range(one.at).start.line + 1;
+    const file = one.at.file === at.file ? '' : `${one.at.file} `;
+    return `    ${paint.dim(`${file}line ${line}:`)} ${one.message}`;
   });
-  return [head, `  ${finding.message}`, ...excerpt(paint, places, finding), ...related, ''].join('\n');
+  const reason = waived === undefined ? [] : [`  ${paint.green('waived:')} ${waived.reason}`];
+  return [
+    head,
+    `  ${finding.message}`,
+    ...reason,
+    ...excerpt(paint, places, finding),
+    ...related,
+    ...(path.length === 0 ? [] : [paint.dim('  The shortest way there:'), ...path]),
+    '',
+  ].join('\n');
+}
+
+/** Its number; of a step in a routine that is not looked at from one of its calls, also the routine. */
+function stepInWords(step: StepRef): string {
+  const { routine, calls } = step;
+  return routine === undefined || calls.length > 0 ? stepNumber(step) : `${stepNumber(step)} of ${routine}`;
 }
 
 function severity(paint: Paint, { severity: name }: Finding): string {
@@ -45,8 +69,8 @@ const longest = 100;
 
 function excerpt(paint: Paint, places: Places, finding: Finding): readonly string[] {
   const { start, end } = places.range(finding.at);
-  const { document } = places;
-  const line = document
+  const line = places
+    .document(finding.at.file)
     .getText({ start: { line: start.line, character: 0 }, end: { line: start.line + 1, character: 0 } })
     .replace(/[\r\n]+$/, '')
     .replace(/[\p{Cc}\p{Cf}]/gu, ' ');
@@ -78,12 +102,10 @@ function summary(paint: Paint, checked: readonly CheckedFile[]): string {
   const warnings = count(checked, 'warning');
   const informations = count(checked, 'information');
   const files = plural(checked.length, 'file');
-  if (errors + warnings + informations === 0) return paint.green(`${files} checked, no findings.\n`);
+  const waived = checked.flatMap(({ findings }) => findings).filter(isWaived).length;
+  if (errors + warnings + informations + waived === 0) return paint.green(`${files} checked, no findings.\n`);
   const parts = [plural(errors, 'error'), plural(warnings, 'warning')];
   if (informations > 0) parts.push(`${informations} for information`);
+  if (waived > 0) parts.push(`${waived} waived`);
   return paint.bold(`${files} checked: ${parts.join(', ')}.\n`);
-}
-
-export function plural(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
 }

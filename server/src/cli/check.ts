@@ -1,15 +1,16 @@
 import { analyse } from '../project/analysis.ts';
-import { checkFile } from './checked.ts';
-import type { CheckedFile } from './checked.ts';
-import type { Finding } from '../text/finding.ts';
+import { checkFile, exitOf } from './checked.ts';
+import type { Format } from './arguments.ts';
 import { readInput } from './input.ts';
 import { checkJson } from './check-json.ts';
+import { checkSarif } from './check-sarif.ts';
+import type { SarifRun } from './check-sarif.ts';
 import { checkText } from './check-text.ts';
 import { cannotRun } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
 
 export interface CheckOptions {
-  readonly format: 'text' | 'json';
+  readonly format: Format;
   /** Warnings fail too. */
   readonly strict: boolean;
   /** The name of standard input. */
@@ -21,15 +22,16 @@ export function check(terminal: Terminal, paths: readonly string[], options: Che
   if (paths.length === 0) return cannotRun(terminal, 'check needs a file or a folder');
   const { snapshot, files, problems } = readInput(terminal, paths, options.name);
   const checked = files.map((file) => checkFile(analyse(snapshot, file)));
-  if (files.length > 0 || problems.length === 0)
-    for (const piece of options.format === 'json' ? checkJson(checked) : checkText(terminal, checked))
-      terminal.out(piece);
+  const exit = problems.length > 0 ? 2 : exitOf(checked, options.strict);
+  for (const piece of written(terminal, options.format, { checked, problems, exit, folder: terminal.folder }))
+    terminal.out(piece);
   for (const problem of problems) cannotRun(terminal, problem);
-  return problems.length > 0 ? 2 : exitOf(checked, options.strict);
+  return exit;
 }
 
-function exitOf(checked: readonly CheckedFile[], strict: boolean): Exit {
-  const fails = ({ severity }: Finding): boolean =>
-    severity === 'error' || (strict && severity === 'warning');
-  return checked.some(({ findings, complete }) => !complete || findings.some(fails)) ? 1 : 0;
+/** SARIF has a place for what could not be read; in the other forms nothing is written where nothing was. */
+function written(terminal: Terminal, format: Format, run: SarifRun): Iterable<string> {
+  if (format === 'sarif') return checkSarif(run);
+  if (run.checked.length === 0 && run.problems.length > 0) return [];
+  return format === 'json' ? checkJson(run.checked) : checkText(terminal, run.checked);
 }

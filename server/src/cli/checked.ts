@@ -1,6 +1,7 @@
 import { finish } from '../bench/work.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
+import type { Exit } from './terminal.ts';
 
 /** What was found in one file. */
 export interface CheckedFile {
@@ -14,8 +15,21 @@ export function checkFile(analysis: Analysis): CheckedFile {
   return { analysis, findings, complete: finish(analysis.order()).complete };
 }
 
-/** How many findings of a severity there are. */
+/** A finding that the author takes upon himself is shown and never counted. */
+export function isWaived({ waived }: Finding): boolean {
+  return waived !== undefined;
+}
+
+/** How many findings of a severity there are that count. */
 export function count(checked: readonly CheckedFile[], severity: Finding['severity']): number {
-  return checked.flatMap(({ findings }) => findings).filter((finding) => finding.severity === severity)
-    .length;
+  return checked
+    .flatMap(({ findings }) => findings)
+    .filter((finding) => finding.severity === severity && !isWaived(finding)).length;
+}
+
+/** 1 where an error counts, under `strict` also a warning, or where a bound was met. */
+export function exitOf(checked: readonly CheckedFile[], strict: boolean): Exit {
+  const isComplete = checked.every(({ complete }) => complete);
+  const failing = count(checked, 'error') + (strict ? count(checked, 'warning') : 0);
+  return isComplete && failing === 0 ? 0 : 1;
 }

@@ -1,9 +1,11 @@
 export const help = `ohmwright - write, check and print test procedures for airbag and other low-resistance circuits
 
   ohmwright check PATHS...         findings in files and folders
-      --format text|json           for people or for programs (default: text)
+      --format text|json|sarif     for people or for programs (default: text)
       --strict                     warnings fail too
   ohmwright windows FILE           what each reading step should read
+      --step N                     only the step of this number or id
+      --why                        how likely the values are, and what the width comes from
       --format text|json
   ohmwright card FILE -o CARD.html the printable card; refused while there are errors
       --draft                      write it all the same, marked on every page

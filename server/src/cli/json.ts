@@ -1,12 +1,12 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Analysis } from '../project/analysis.ts';
 import type { Taken } from '../text/finding.ts';
-import type { StepRef, Where } from '../text/where.ts';
+import type { FileId, StepRef, Where } from '../text/where.ts';
 
 /* The pieces that the machine formats share: positions from 0 in UTF-16 units, numbers of 12 significant digits. */
 
 export interface Places {
-  readonly document: TextDocument;
+  readonly document: (file: FileId) => TextDocument;
   readonly range: (where: Where) => JsonRange;
   readonly step: (step: StepRef) => JsonStep;
 }
@@ -30,11 +30,20 @@ export interface JsonStep {
 }
 
 export function placesOf(analysis: Analysis): Places {
-  const text = analysis.snapshot.files.get(analysis.file)?.text ?? '';
-  const document = TextDocument.create(analysis.file, 'yaml', 0, text);
+  const documents = new Map<FileId, TextDocument>();
+  const document = (file: FileId): TextDocument => {
+    const known = documents.get(file);
+    if (known !== undefined) return known;
+    const text =
+      file === analysis.file ? analysis.snapshot.files.get(file)?.text : textOfUsed(analysis, file);
+    const opened = TextDocument.create(file, 'yaml', 0, text ?? '');
+    documents.set(file, opened);
+    return opened;
+  };
   const range = (where: Where): JsonRange => {
     const { from, to } = analysis.range(where);
-    return { start: document.positionAt(from), end: document.positionAt(to) };
+    const text = document(where.file);
+    return { start: text.positionAt(from), end: text.positionAt(to) };
   };
   const step = (ref: StepRef): JsonStep => ({
     number: ref.number,
@@ -44,6 +53,10 @@ export function placesOf(analysis: Analysis): Places {
     line: range({ file: ref.file, path: ref.path, part: 'value' }).start.line,
   });
   return { document, range, step };
+}
+
+function textOfUsed(analysis: Analysis, file: FileId): string | undefined {
+  return analysis.used().find(({ id }) => id === file)?.text;
 }
 
 /** SI base units, at most 12 significant digits; null where there is no number. */

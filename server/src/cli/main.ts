@@ -21,6 +21,7 @@ const terminal: Terminal = {
   writeFile: writeTextFile,
   today,
   colours: wantsColours(),
+  folder: process.cwd(),
   server: besideProgram('server.cjs'),
 };
 

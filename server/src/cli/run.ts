@@ -1,5 +1,5 @@
 import { readArguments, strayOption } from './arguments.ts';
-import type { Arguments } from './arguments.ts';
+import type { Arguments, Format } from './arguments.ts';
 import { card } from './card.ts';
 import { check } from './check.ts';
 import { help } from './help.ts';
@@ -13,18 +13,30 @@ import { windows } from './windows.ts';
 
 interface Command {
   readonly options: readonly (keyof Arguments['options'])[];
-  readonly run: (terminal: Terminal, given: Arguments, format: 'text' | 'json') => Exit | 'serving';
+  readonly run: (terminal: Terminal, given: Arguments) => Exit | 'serving';
 }
 
 const commands: Readonly<Record<string, Command>> = {
   check: {
     options: ['format', 'strict', 'name'],
-    run: (terminal, { rest, options }, format) =>
-      check(terminal, rest, { format, strict: options.strict === true, ...named(options) }),
+    run: (terminal, { rest, options }) => {
+      const format = formatOf(options, ['text', 'json', 'sarif']);
+      if ('wrong' in format) return cannotRun(terminal, format.wrong);
+      return check(terminal, rest, { ...format, strict: options.strict === true, ...named(options) });
+    },
   },
   windows: {
-    options: ['format', 'name'],
-    run: (terminal, { rest, options }, format) => windows(terminal, rest, { format, ...named(options) }),
+    options: ['format', 'name', 'step', 'why'],
+    run: (terminal, { rest, options }) => {
+      const format = formatOf(options, ['text', 'json']);
+      if ('wrong' in format) return cannotRun(terminal, format.wrong);
+      return windows(terminal, rest, {
+        ...format,
+        why: options.why === true,
+        ...(options.step === undefined ? {} : { step: options.step }),
+        ...named(options),
+      });
+    },
   },
   card: {
     options: ['output', 'draft', 'date', 'paper', 'name'],
@@ -71,11 +83,18 @@ export function run(terminal: Terminal, words: readonly string[]): Exit | 'servi
   const stray = strayOption(given, command.options);
   if (stray !== undefined)
     return cannotRun(terminal, `\`${name}\` takes no --${stray}; see \`ohmwright --help\``);
-  const format = options.format ?? 'text';
-  if (format === 'sarif') return cannotRun(terminal, 'the format sarif comes in a later version');
-  if (format !== 'text' && format !== 'json')
-    return cannotRun(terminal, `there is no format ${format}: text or json`);
-  return command.run(terminal, given, format);
+  return command.run(terminal, given);
+}
+
+/** The form that was asked for, one of those that the command has; text where none was. */
+function formatOf<T extends Format>(
+  { format = 'text' }: Arguments['options'],
+  has: readonly T[],
+): { readonly format: T } | { readonly wrong: string } {
+  const found = has.find((one) => one === format);
+  return found === undefined
+    ? { wrong: `there is no format ${format}: ${has.join(', ')}` }
+    : { format: found };
 }
 
 function named(options: Arguments['options']): { readonly name?: string } {

@@ -9,6 +9,8 @@ export interface Terminal {
   /** Today, `2026-01-31`. */
   readonly today: () => string;
   readonly colours: boolean;
+  /** The folder that the program runs in, absolute. */
+  readonly folder: string;
   /** Where the language server's bundle lies; null: not beside this program. */
   readonly server: string | null;
 }

@@ -2,11 +2,14 @@ import { classesShown } from '../readings/classes.ts';
 import { placeInWords } from '../bench/hardware.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
+import type { Explanation } from '../readings/explain.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { refTo } from '../bench/graph.ts';
 import { jsonNumber, placesOf, printJson } from './json.ts';
+import { readingsAsked } from './windows-asked.ts';
+import type { Asked } from './windows-asked.ts';
 
-export function windowsJson(analysis: Analysis, readings: Readings, complete: boolean): string {
+export function windowsJson(analysis: Analysis, readings: Readings, complete: boolean, asked: Asked): string {
   const places = placesOf(analysis);
   const { steps } = analysis.procedure().value;
   return printJson({
@@ -14,7 +17,7 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
     version: 1,
     file: analysis.file,
     complete,
-    readings: readings.readings.flatMap((reading) => {
+    readings: readingsAsked(readings, asked).flatMap((reading) => {
       const step = steps[reading.index];
       if (step === undefined) return [];
       return [
@@ -27,11 +30,30 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
           accepted: jsonAccepted(reading),
           printed: reading.printed,
           good: reading.good.map((good) => jsonGood(reading, good)),
+          ...jsonWhy(asked.explanation(reading)),
           codes: readings.codes.find(({ index }) => index === reading.index)?.codes ?? [],
         },
       ];
     }),
   });
+}
+
+function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {
+  if (explanation === null) return {};
+  const { rootSumSquare, drawn, shares, assumed, bench } = explanation;
+  const interval = ({ least, most }: { readonly least: number; readonly most: number }): object => ({
+    least: jsonNumber(least),
+    most: jsonNumber(most),
+  });
+  return {
+    why: {
+      'bench-text': benchInWords(bench),
+      'root-sum-square': interval(rootSumSquare),
+      drawn: drawn === null ? null : { draws: drawn.draws, part: 0.95, ...interval(drawn) },
+      shares: shares.map(({ part, share }) => ({ part, share: jsonNumber(share) })),
+      assumed,
+    },
+  };
 }
 
 function jsonAccepted({ accepted }: Reading): unknown {

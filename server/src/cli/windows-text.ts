@@ -1,12 +1,17 @@
 import { benchInWords } from '../readings/bench-in-words.ts';
+import type { Explanation } from '../readings/explain.ts';
+import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Code } from '../readings/codes.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
-import { plural } from './check-text.ts';
+import { isWaived } from './checked.ts';
+import { plural } from './plural.ts';
 import { paintFor } from './terminal.ts';
+import { readingsAsked } from './windows-asked.ts';
+import type { Asked } from './windows-asked.ts';
 import type { Paint, Terminal } from './terminal.ts';
 
 /** A block for each reading step: the window, then what a sound circuit shows on each bench. */
@@ -15,22 +20,28 @@ export function windowsText(
   analysis: Analysis,
   readings: Readings,
   findings: readonly Finding[],
+  asked: Asked,
 ): string {
   const paint = paintFor(terminal);
   const { steps } = analysis.procedure().value;
+  const all = readingsAsked(readings, asked);
   const blocks = steps.flatMap((step, index) => {
-    const here = readings.readings.filter((reading) => reading.index === index);
+    if (!asked.steps.has(index)) return [];
+    const here = all.filter((reading) => reading.index === index);
     const codes = readings.codes.find((one) => one.index === index)?.codes ?? [];
     if (here.length === 0 && codes.length === 0) return [];
     const id = step.id === undefined ? '' : paint.dim(`  ${step.id}`);
     return [
       `${paint.bold(`Step ${stepNumber(step)}`)}${id}`,
-      ...here.flatMap((reading) => readingLines(paint, reading)),
+      ...here.flatMap((reading) => [
+        ...readingLines(paint, reading),
+        ...whyLines(paint, reading, asked.explanation(reading)),
+      ]),
       ...codes.map((code) => paint.dim(`  ${codeInWords(code)}`)),
       '',
     ];
   });
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const errors = findings.filter((one) => one.severity === 'error' && !isWaived(one)).length;
   const closing =
     errors === 0 ? [] : [`${plural(errors, 'error')} in this file: see \`ohmwright check\`.`, ''];
   if (blocks.length === 0) return ['No step reads a loop.', '', ...closing].join('\n');
@@ -43,6 +54,18 @@ function readingLines(paint: Paint, reading: Reading): readonly string[] {
   const from = reading.accepted !== null && reading.accepted !== 'open' && reading.accepted.from === 'expect';
   const head = `  ${reading.loop.id}${monitor}  ${paint.green(printed)}${from ? paint.dim('  as stated') : ''}`;
   return [head, ...reading.good.map((good) => paint.dim(`    ${goodInWords(good)}`))];
+}
+
+function whyLines(paint: Paint, { good }: Reading, explanation: Explanation | null): readonly string[] {
+  if (explanation === null) return [];
+  const where = good.length > 1 ? ` (${benchInWords(explanation.bench)})` : '';
+  const bars = shareBars(explanation);
+  return [
+    ...likelyInWords(explanation).map((line) => `    ${line}${where}`),
+    ...(bars.length === 0 ? [] : [`    its width comes from`, ...bars.map((line) => `      ${line}`)]),
+    '    assumed',
+    ...assumedInWords(explanation).map((line) => paint.dim(`      ${line}`)),
+  ];
 }
 
 function goodInWords({ arrival, indication }: GoodOnBench): string {

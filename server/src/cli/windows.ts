@@ -1,15 +1,26 @@
 import { finish } from '../bench/work.ts';
 import { analyse } from '../project/analysis.ts';
+import { isWaived } from './checked.ts';
+import type { Analysis } from '../project/analysis.ts';
 import { readInput } from './input.ts';
 import { cannotRun } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
+import { readingsAsked } from './windows-asked.ts';
+import type { Asked } from './windows-asked.ts';
 import { windowsJson } from './windows-json.ts';
 import { windowsText } from './windows-text.ts';
 
 export interface WindowsOptions {
   readonly format: 'text' | 'json';
   readonly name?: string;
+  /** A step by its number or its id; absent: all steps. */
+  readonly step?: string;
+  /** Whether each window is explained. */
+  readonly why: boolean;
 }
+
+/** So many circuits are drawn for an explanation: the ends of the middle 95 % then move by less than a percent of it. */
+const draws = 10_000;
 
 /** What each reading step of a file reads. */
 export function windows(terminal: Terminal, paths: readonly string[], options: WindowsOptions): Exit {
@@ -22,10 +33,24 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
   const analysis = analyse(snapshot, file);
   const checked = finish(analysis.windows());
   const findings = finish(analysis.findings('windows'));
+  const steps = stepsAsked(analysis, options.step);
+  const asked: Asked = {
+    steps,
+    explanation: ({ index, loop }) => (options.why ? finish(analysis.explain(index, loop.id, draws)) : null),
+  };
+  if (options.step !== undefined && readingsAsked(checked.value, asked).length === 0)
+    return cannotRun(terminal, `no step ${options.step} of this file reads a loop`);
   terminal.out(
     options.format === 'json'
-      ? windowsJson(analysis, checked.value, checked.complete)
-      : windowsText(terminal, analysis, checked.value, findings),
+      ? windowsJson(analysis, checked.value, checked.complete, asked)
+      : windowsText(terminal, analysis, checked.value, findings, asked),
   );
-  return checked.complete && !findings.some(({ severity }) => severity === 'error') ? 0 : 1;
+  return checked.complete && !findings.some((one) => one.severity === 'error' && !isWaived(one)) ? 0 : 1;
+}
+
+function stepsAsked(analysis: Analysis, wanted: string | undefined): ReadonlySet<number> {
+  const { steps } = analysis.procedure().value;
+  const isWanted = ({ number, id }: (typeof steps)[number]): boolean =>
+    wanted === undefined || String(number) === wanted || id === wanted;
+  return new Set(steps.flatMap((step, index) => (isWanted(step) ? [index] : [])));
 }

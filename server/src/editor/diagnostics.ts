@@ -1,9 +1,12 @@
 import { DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
 import type { Diagnostic, DiagnosticRelatedInformation } from 'vscode-languageserver-types';
-import type { Finding, Hop, Severity } from '../text/finding.ts';
+import { pathLines } from '../bench/path-lines.ts';
+import { hopInWords, tellPath } from '../bench/told-path.ts';
+import { messageWithPath } from '../bench/trace.ts';
+import type { Finding, Severity } from '../text/finding.ts';
+import type { Where } from '../text/where.ts';
 import { locationOf, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
-import { hopInWords } from './hop-in-words.ts';
 
 /** Where the description of a rule can be read; null: nowhere. */
 export type DescriptionOf = (rule: string) => string | null;
@@ -44,41 +47,25 @@ function diagnosticOf(document: EditorDocument, finding: Finding, options: Diagn
     source: 'ohmwright',
     code: finding.rule,
     ...(href === null ? {} : { codeDescription: { href } }),
-    message: finding.message,
+    message: options.related ? finding.message : messageWithPath(finding),
     ...(finding.rule === 'unreachable' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(related.length === 0 ? {} : { relatedInformation: related }),
     data,
   };
 }
 
-function relatedTo(document: EditorDocument, finding: Finding): DiagnosticRelatedInformation[] {
-  const own = finding.related.map(({ at, message }) => ({ location: locationOf(document, at), message }));
-  const hops = (finding.trace?.hops ?? []).slice(0, -1).filter((hop) => isTelling(document, hop));
-  const way = hops.map((hop) => ({
-    location: locationOf(document, { file: hop.step.file, path: hop.step.path, part: 'key' }),
-    message: hopInWords(document.analysis, hop),
-  }));
-  return [...own, ...way];
+function relatedTo(document: EditorDocument, { related, trace }: Finding): DiagnosticRelatedInformation[] {
+  const { analysis } = document;
+  const placed = (at: Where, message: string): DiagnosticRelatedInformation => ({
+    location: locationOf(document, at),
+    message,
+  });
+  const told = trace === undefined ? [] : pathLines(tellPath(analysis.procedure().value, trace).slice(0, -1));
+  const way = told.flatMap((line) => {
+    if (line.kind !== 'hop' || line.hop.weight === 'unimportant') return [];
+    return [
+      placed({ file: line.hop.step.file, path: line.hop.step.path, part: 'key' }, hopInWords(line.hop)),
+    ];
+  });
+  return [...related.map(({ at, message }) => placed(at, message)), ...way];
 }
-
-/** Hops that say how the bench came to be as it is, or which way was taken. The others only follow one another. */
-function isTelling({ analysis }: EditorDocument, { index, taken }: Hop): boolean {
-  if (taken?.kind === 'outcome' || taken?.kind === 'go') return true;
-  const verb = analysis.procedure().value.steps[index]?.verb;
-  return verb !== undefined && switching.has(verb);
-}
-
-const switching: ReadonlySet<string> = new Set([
-  'ignition',
-  'disconnect',
-  'reconnect',
-  'wait',
-  'unlock',
-  'unplug',
-  'plug',
-  'fit',
-  'move',
-  'remove',
-  'replace',
-  'clear-codes',
-]);

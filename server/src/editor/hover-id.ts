@@ -12,7 +12,7 @@ import type {
   Routine,
 } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
-import { stepInWords } from './step-in-words.ts';
+import { stepInWords } from '../text/step-in-words.ts';
 
 /** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
 export function describeId(procedure: Procedure, written: string): readonly string[] {

@@ -1,26 +1,22 @@
-import { formatAccuracy } from '../quantity/quantity.ts';
+import type { Work } from '../bench/work.ts';
+import type { Analysis } from '../project/analysis.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
-import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
+import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
+import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
-import { contributions } from '../readings/width.ts';
-import type { Procedure } from '../text/procedure.ts';
 
-/** No more causes of the width than this are listed. */
-const listedCauses = 5;
-
-/** The window of a reading step, bench by bench, and where its width comes from. */
-export function describeReading(
-  procedure: Procedure,
-  { readings }: Readings,
-  index: number,
-): readonly string[] {
-  return readings
-    .filter((reading) => reading.index === index)
-    .flatMap((reading) => [
+/** The windows of a reading step, bench by bench, how likely their values are, and what they come from. */
+export function* describeReading(analysis: Analysis, index: number): Work<readonly string[]> {
+  const { readings } = (yield* analysis.windows()).value;
+  const blocks: string[] = [];
+  for (const reading of readings.filter((one) => one.index === index)) {
+    blocks.push(
       `**${reading.loop.id}** reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
       reading.good.map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good)}`).join('\n'),
-      ...width(procedure, reading),
-    ]);
+      ...(yield* explained(analysis, reading)),
+    );
+  }
+  return blocks;
 }
 
 function origin({ accepted }: Reading): string {
@@ -32,20 +28,19 @@ function shown({ indication }: GoodOnBench): string {
   const nominal = indication?.value?.nominal;
   return nominal === undefined
     ? shownInWords(indication)
-    : `${shownInWords(indication)}, nominal ${ohmsInWords(nominal)}`;
+    : `worst case ${shownInWords(indication)}, nominal ${ohmsInWords(nominal)}`;
 }
 
-function width(procedure: Procedure, { good, loop, monitor }: Reading): readonly string[] {
-  const [nearest] = good;
-  if (nearest === undefined) return [];
-  const causes = contributions(procedure, loop, nearest.arrival.state.hardware)
-    .slice(0, listedCauses)
-    .map(({ of, halfWidth }) => `${of} ±${ohmsInWords(halfWidth)}`);
-  const accuracy = monitor?.accuracy ?? null;
-  const error =
-    accuracy === null || monitor === undefined
-      ? []
-      : [`${monitor.id} ${formatAccuracy(accuracy, 'resistance')}`];
-  const all = [...causes, ...error];
-  return all.length === 0 ? [] : [`Width, each alone: ${all.join('; ')}`];
+function* explained(analysis: Analysis, { index, loop, good }: Reading): Work<readonly string[]> {
+  const explanation = yield* analysis.explain(index, loop.id);
+  if (explanation === null) return [];
+  const where = good.length > 1 ? `, ${benchInWords(explanation.bench)}` : '';
+  const bars = shareBars(explanation);
+  return [
+    ...likelyInWords(explanation).map((line) => `${line.charAt(0).toUpperCase()}${line.slice(1)}${where}.`),
+    ...(bars.length === 0 ? [] : ['Its width comes from', ['```text', ...bars, '```'].join('\n')]),
+    `Assumed:\n${assumedInWords(explanation)
+      .map((line) => `- ${line}`)
+      .join('\n')}`,
+  ];
 }

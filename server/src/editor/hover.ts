@@ -1,8 +1,8 @@
 import { MarkupKind } from 'vscode-languageserver-types';
 import type { Hover, Position } from 'vscode-languageserver-types';
-import type { Order } from '../project/analysis.ts';
-import type { Readings } from '../readings/reading.ts';
-import type { Procedure, Step } from '../text/procedure.ts';
+import type { Work } from '../bench/work.ts';
+import type { Analysis } from '../project/analysis.ts';
+import type { Step } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { FileId, Path } from '../text/where.ts';
 import { toRange } from './document.ts';
@@ -21,35 +21,30 @@ function isVerbOf(step: Step, path: Path, file: FileId): boolean {
   return step.file === file && verb.every((key, at) => path[at] === key);
 }
 
-function aboutStep(procedure: Procedure, readings: Readings, order: Order, step: Step): readonly string[] {
+function* aboutStep(analysis: Analysis, step: Step): Work<readonly string[]> {
   const blocks = [
-    ...describeReading(procedure, readings, step.index),
-    ...describeOwed(order, step.index, step),
-    ...describeCodes(readings, step.index),
+    ...(yield* describeReading(analysis, step.index)),
+    ...describeOwed((yield* analysis.order()).value, step.index, step),
+    ...describeCodes((yield* analysis.windows()).value, step.index),
   ];
-  return step.calls.length === 0 || blocks.length === 0
-    ? blocks
-    : [`As step ${stepNumber(step)}:`, ...blocks];
+  if (step.calls.length === 0 || blocks.length === 0) return blocks;
+  return [`As step ${stepNumber(step)}:`, ...blocks];
 }
 
 /** What is known of the key or value under the cursor, as Markdown. */
-export function hover(
-  document: EditorDocument,
-  position: Position,
-  readings: Readings,
-  order: Order,
-): Hover | null {
+export function* hover(document: EditorDocument, position: Position): Work<Hover | null> {
   const { analysis, text } = document;
   const place = analysis.placeAt(text.offsetAt(position));
   if (place === null) return null;
   const procedure = analysis.procedure().value;
   const steps = procedure.steps.filter((step) => isVerbOf(step, place.path, analysis.file));
-  const blocks = [
-    ...steps.slice(0, mostCalls).flatMap((step) => aboutStep(procedure, readings, order, step)),
+  const blocks: string[] = [];
+  for (const step of steps.slice(0, mostCalls)) blocks.push(...(yield* aboutStep(analysis, step)));
+  blocks.push(
     ...(place.part === 'value' ? describeId(procedure, place.text ?? '') : []),
     ...(place.part === 'key' ? describeKey(analysis.schemaOf(place.path), place.text ?? '') : []),
     ...(place.part === 'key' ? describeId(procedure, place.text ?? '') : []),
-  ];
+  );
   if (blocks.length === 0) return null;
   return {
     contents: { kind: MarkupKind.Markdown, value: blocks.join('\n\n') },

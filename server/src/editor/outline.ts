@@ -5,7 +5,7 @@ import type { Path } from '../text/where.ts';
 import type { Step } from '../text/procedure.ts';
 import { rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
-import { stepInWords } from './step-in-words.ts';
+import { stepInWords } from '../text/step-in-words.ts';
 
 /** The circuit by what it is made of, and the steps below their headings. */
 export function outline(document: EditorDocument): DocumentSymbol[] {

@@ -13,12 +13,14 @@ import type { Work } from '../bench/work.ts';
 import { whatIsLeft } from '../readings/left.ts';
 import type { Left } from '../readings/left.ts';
 import { computeReadings } from '../readings/reading.ts';
+import { explainReading } from '../readings/explain.ts';
+import type { Explanation } from '../readings/explain.ts';
 import type { Readings } from '../readings/reading.ts';
 import type { Context } from '../rules/rule.ts';
 import { applyRules } from '../rules/apply.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
 import type { Names } from '../text/names.ts';
-import type { Procedure, Step } from '../text/procedure.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { emptyProcedure, isPartsFile, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
 import type { StepLines } from '../text/step-lines.ts';
@@ -51,6 +53,11 @@ export interface Analysis {
   windows(): Work<Checked<Readings>>;
   /** Whether the order is safe on every path. Includes the windows. */
   order(): Work<Checked<Order>>;
+  /**
+   * Where the window of a reading comes from: what the step at an index reads of a loop. With `draws` circuits are drawn
+   * as well. null: there is no such reading, or it shows no number.
+   */
+  explain(index: number, of: Id, draws?: number): Work<Explanation | null>;
   /** All findings up to a stage, sorted by position. */
   findings(upTo: Exclude<Stage, 'diagnosis'>): Work<readonly Finding[]>;
   /** The only way to offsets. */
@@ -139,6 +146,11 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     procedure,
     windows,
     order,
+    *explain(index, of, draws = 0) {
+      const { value } = yield* windows();
+      const reading = value.at(index, of);
+      return reading === undefined ? null : yield* explainReading(base().procedure, reading, draws);
+    },
     *findings(upTo) {
       const { read, procedure: analysed } = base();
       const found = [...read.findings];

@@ -48,12 +48,9 @@ export function registerHandlers({
   );
 
   connection.onHover(({ textDocument: { uri }, position }, token) =>
-    safely(console, 'Hover', null, token, async () => {
+    safely(console, 'Hover', null, token, () => {
       const document = documents.get(uri);
-      if (document === undefined) return null;
-      const { value: readings } = await inSlices(document.analysis.windows(), token, time);
-      const { value: order } = await inSlices(document.analysis.order(), token, time);
-      return hover(document, position, readings, order);
+      return document === undefined ? null : inSlices(hover(document, position), token, time);
     }),
   );
 

@@ -9,5 +9,6 @@ export type { Wire } from './parse-wire.ts';
 export { parseRating, parseWire } from './parse-wire.ts';
 export { formatAccuracy, formatLimit, formatQuantity, formatSpan, formatWait, formatWire } from './print.ts';
 export type { Accuracy, Limit, Span } from './span.ts';
+export { isMoreThanTenth } from './tenth.ts';
 export type { Window } from './window.ts';
 export { formatWindow, roundOutward } from './window.ts';

@@ -42,7 +42,7 @@ function goodReading(procedure: Procedure, loop: Loop, hardware: Hardware): Good
   return { circuit, indication: instrument === null ? null : indicate(circuit, instrument) };
 }
 
-function instrumentOf(monitor: Monitor): Instrument | null {
+export function instrumentOf(monitor: Monitor): Instrument | null {
   const { range, accuracy, resolution } = monitor;
   return range === null || accuracy === null || resolution === null ? null : { range, accuracy, resolution };
 }

@@ -33,6 +33,17 @@ export function loopNetwork(procedure: Procedure, loop: Loop, hardware: Hardware
   return { network, probes };
 }
 
+/** The id of the part, connector or load that an element belongs to. */
+export function ownerOf({ id }: Element): Id {
+  return id.split('.')[0] ?? id;
+}
+
+/** What varies by itself: the two conductors of one part are of one make and vary together, each contact alone. */
+export function causeOf(element: Element): string {
+  const [owner = element.id, piece] = element.id.split('.');
+  return piece === 'contact' || piece === 'shorting-bar' ? element.id : owner;
+}
+
 interface Built {
   readonly elements: readonly Element[];
   readonly far: Pair;

@@ -1,5 +1,5 @@
 import { textRules } from '../text/rules.ts';
-import type { Example } from './rule.ts';
+import type { Example, Rule } from './rule.ts';
 import { rules } from './rules.ts';
 
 /** All rules as one Markdown text, and the line (from 0) at which each begins. */
@@ -17,20 +17,31 @@ export function handbook(): Handbook {
     '',
   ];
   const lineOf = new Map<string, number>();
-  for (const rule of rules) {
+  for (const rule of [...rules, ...textRules]) {
     lineOf.set(rule.name, lines.length);
-    lines.push(`## ${rule.name} (${rule.severity})`, '', rule.meaning, '', `Why: ${rule.why}`, '');
-    lines.push(`Source: ${rule.source}`, '');
-    lines.push(
-      ...example('Found here', rule.examples.triggers),
-      ...example('Not here', rule.examples.passes),
-    );
-  }
-  for (const rule of textRules) {
-    lineOf.set(rule.name, lines.length);
-    lines.push(`## ${rule.name} (${rule.severity})`, '', rule.meaning, '', `Why: ${rule.why}`, '');
+    lines.push(`## ${rule.name} (${rule.severity})`, '', rule.meaning, '', ...helpLines(rule));
   }
   return { text: `${lines.join('\n').trimEnd()}\n`, lineOf };
+}
+
+type AnyRule = Rule | (typeof textRules)[number];
+
+/** What there is to say of a rule beside its meaning, with an example of each kind where it has them. */
+export function helpInMarkdown(rule: AnyRule): string {
+  return `${helpLines(rule).join('\n').trimEnd()}\n`;
+}
+
+function helpLines(rule: AnyRule): readonly string[] {
+  const why = [`Why: ${rule.why}`, ''];
+  if (!('examples' in rule)) return why;
+  const { triggers, passes } = rule.examples;
+  return [
+    ...why,
+    `Source: ${rule.source}`,
+    '',
+    ...example('Found here', triggers),
+    ...example('Not here', passes),
+  ];
 }
 
 function example(title: string, { shows, text }: Example): readonly string[] {

@@ -1,18 +1,25 @@
 import { isMeant } from '../text/mentioned.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { handsInNotes } from './hands-in-notes-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
-/* Hands hidden in a sentence: a `do` or `inspect` that names something of the file without saying that it is touched. */
+/* Hands hidden in a sentence: what a `do` or `inspect` names and does not say that it touches, and what a text
+ * beside a step tells the reader to do. */
 
 export const handsInTextFinder: Finder = { check: handsInText };
 
 function handsInText({ procedure, graph }: Context): readonly Seen[] {
-  return graph.steps.flatMap((step, index) => {
-    if (step.verb !== 'do' && step.verb !== 'inspect') return [];
-    return named(procedure, step).map((id): Seen => {
-      const message = `The text names ${id}, ${advice(procedure, id)}.`;
-      return { index, issue: { rule: 'hands-in-text', subject: id, message } };
-    });
+  return graph.steps.flatMap((step, index) => [
+    ...handsInDeeds(procedure, step, index),
+    ...handsInNotes(procedure, step, index),
+  ]);
+}
+
+function handsInDeeds(procedure: Procedure, step: Step, index: number): readonly Seen[] {
+  if (step.verb !== 'do' && step.verb !== 'inspect') return [];
+  return named(procedure, step).map((id): Seen => {
+    const message = `The text names ${id}, ${advice(procedure, id)}.`;
+    return { index, issue: { rule: 'hands-in-text', subject: id, message } };
   });
 }
 

@@ -6,7 +6,8 @@ export const handsInText: Rule = {
   name: 'hands-in-text',
   severity: 'warning',
   stage: 'order',
-  meaning: 'A `do` or `inspect` names something of the file that `at` does not.',
+  meaning:
+    'A text tells hands to do something that no step says: a `do` or `inspect` names what its `at` does not, or a note, notice or `stop` gives a command.',
   why: 'Hands and switches hidden in a sentence are not checked. With `at` the step counts as a touch; what switches or fits has verbs of its own.',
   source: 'common practice',
   finder: handsInTextFinder,

@@ -13,7 +13,8 @@ import type { Issue } from '../bench/issue.ts';
 import { isPowered, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
-import type { Id, Place, Procedure, Step } from '../text/procedure.ts';
+import type { Id, Place, Procedure, Side, Step, Mentioned } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
 import type { Finder } from './rule.ts';
 import { listed } from './words.ts';
 
@@ -54,6 +55,13 @@ function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step:
     const reason = refusal(step.verb, state) ?? obstruction(step.verb, loadsAt(hardware, id));
     return reason === null ? [] : [impossible(id, `${id} ${reason}.`)];
   }
+  if (step.verb === 'replace')
+    return eachMeant(step.what).flatMap(([what, place]): Issue[] => {
+      const sitting = loadsHeldBy(procedure, what, id, hardware);
+      if (sitting.length === 0) return [];
+      const message = `${what} cannot be replaced while ${listed(sitting)} sits on ${what === id ? 'it' : id}: remove it first.`;
+      return [{ ...impossible(what, message), underline: place }];
+    });
   const fitting = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
   if ((step.verb !== 'fit' && step.verb !== 'move') || fitting?.connector !== id || state === 'unplugged')
     return [];
@@ -67,6 +75,33 @@ function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step:
       underline: [step.verb === 'fit' ? 'at' : 'to'],
     },
   ];
+}
+
+/**
+ * Loads on a connector that go away with a thing that is replaced: all of them with the connector itself, those on the
+ * half of it that hangs on a part or monitor with that.
+ */
+function loadsHeldBy(procedure: Procedure, what: Id, connector: Id, hardware: Hardware): readonly Id[] {
+  if (what === connector) return loadsAt(hardware, connector);
+  return loadsAt(hardware, connector).filter((load) => {
+    const side = hardware.loads.get(load)?.side;
+    return side !== undefined && besides(procedure, connector, side).includes(what);
+  });
+}
+
+/** What stands next to one side of a connector in its loops: the owner of that half. */
+function besides(procedure: Procedure, connector: Id, side: Side): readonly Id[] {
+  return [...procedure.loops.values()].flatMap((loop) => {
+    const at = loop.elements.findIndex(({ id }) => id === connector);
+    if (at === -1) return [];
+    const beside = side === 'end' ? loop.elements[at + 1]?.id : (loop.elements[at - 1]?.id ?? loop.monitor);
+    return beside === undefined || beside === null ? [] : [beside];
+  });
+}
+
+/** Everything that is replaced, with the place that names it or its assembly. */
+function eachMeant(mentioned: readonly Mentioned[]): readonly (readonly [Id, Path])[] {
+  return mentioned.flatMap(({ members, place }) => members.map((id) => [id, place] as const));
 }
 
 function obstruction(verb: 'unlock' | 'unplug' | 'plug', sitting: readonly Id[]): string | null {

@@ -24,6 +24,7 @@ import { expectExcludesGood } from './expect-excludes-good.ts';
 import { inertStage } from './inert-stage.ts';
 import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
+import { testCurrent } from './test-current.ts';
 import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
 import { tooManyStates } from './too-many-states.ts';
@@ -39,6 +40,7 @@ export const rules: readonly Rule[] = [
   unfedMonitor,
   noWait,
   inNoCircuit,
+  testCurrent,
   inertStage,
   zeroWait,
   handsInText,

@@ -1,10 +1,10 @@
 import type { StepGraph } from '../bench/graph.ts';
 import type { Reported } from '../bench/explore.ts';
 import type { Issue } from '../bench/issue.ts';
-import { pathInWords, stepAt, traceOf } from '../bench/trace.ts';
+import { stepAt, traceOf } from '../bench/trace.ts';
 import type { Hops } from '../bench/trace.ts';
 import type { Seen } from './rule.ts';
-import type { Finding, Related, Severity, Stage, Trace } from '../text/finding.ts';
+import type { Finding, Related, Severity, Stage } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { sectionAndId, stepNumber } from '../text/where.ts';
 import type { Path, StepRef, Where } from '../text/where.ts';
@@ -41,7 +41,7 @@ function finding(
     rule: issue.rule,
     severity: issue.severity ?? naming.severityOf(issue.rule),
     stage: naming.stageOf(issue.rule),
-    message: issue.message + byPath(trace, repeatsFrom),
+    message: issue.message,
     at: placeOf(naming, issue, index),
     ...(step === undefined ? {} : { step }),
     ...(issue.subject === undefined ? {} : { subject: issue.subject }),
@@ -49,13 +49,6 @@ function finding(
     ...(trace === null ? {} : { trace: { ...trace, ...(repeatsFrom === undefined ? {} : { repeatsFrom }) } }),
     key: [issue.rule, step === undefined ? '' : naming.stepContent(step.path), issue.subject ?? ''].join('/'),
   };
-}
-
-function byPath(trace: Trace | null, repeatsFrom: number | undefined): string {
-  const again = repeatsFrom === undefined ? undefined : trace?.hops[repeatsFrom]?.step;
-  if (trace !== null && again !== undefined)
-    return ` Path: steps ${pathInWords(trace)}, and back to ${stepNumber(again)}.`;
-  return trace === null || trace.hops.length < 2 ? '' : ` Path: steps ${pathInWords(trace)}.`;
 }
 
 function placeOf({ procedure, graph }: Naming, issue: Issue, index: number | null): Where {

@@ -1,5 +1,5 @@
 import { formatWait } from '../quantity/quantity.ts';
-import type { Mentioned, Step } from '../text/procedure.ts';
+import type { Mentioned, Step } from './procedure.ts';
 
 /** A step in a few words, as it is written: `unplug K30`. */
 export function stepInWords(step: Step): string {

@@ -1,0 +1,108 @@
+import type { Hop, Taken, Trace } from '../text/finding.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
+import { stepInWords } from '../text/step-in-words.ts';
+import { stepNumber } from '../text/where.ts';
+import type { StepRef } from '../text/where.ts';
+import { outcomeInWords } from './trace.ts';
+
+/**
+ * How much a hop says of how the finding comes about. `essential`: power is switched or waited for, or an outcome is
+ * taken. `important`: the bench changes otherwise, or the way leads elsewhere. `unimportant`: it only lies between.
+ */
+export type Weight = 'essential' | 'important' | 'unimportant';
+
+/** One step of a path, to be shown to people. */
+export interface ToldHop {
+  readonly step: StepRef;
+  /** The step as it is written, in a few words on one line: `read driver-loop`. */
+  readonly words: string;
+  /** How the path leaves it, to be put right behind the words: `: else`. Empty where it just goes on. */
+  readonly way: string;
+  readonly weight: Weight;
+}
+
+/** Tells a path of a procedure. The last hop is the step that the finding is about, and always essential. */
+export function tellPath({ steps }: Procedure, { hops, repeatsFrom }: Trace): readonly ToldHop[] {
+  const again = repeatsFrom === undefined ? undefined : hops[repeatsFrom];
+  return hops.map(({ step, index, taken }, position) => {
+    const written = steps[index];
+    const isLast = position === hops.length - 1;
+    const back = isLast && again !== undefined ? `, and step ${stepNumber(again.step)} again` : '';
+    return {
+      step,
+      words: written === undefined ? '' : shortened(stepInWords(written)),
+      way: wayInWords(taken, hops[position + 1]) + back,
+      weight: isLast ? 'essential' : weightOf(written, taken),
+    };
+  });
+}
+
+/** `step 3, read stage-1-loop: else`. */
+export function hopInWords({ step, words, way }: ToldHop): string {
+  return `step ${stepNumber(step)}${words === '' ? '' : `, ${words}`}${way}`;
+}
+
+function wayInWords(taken: Taken | null, next: Hop | undefined): string {
+  switch (taken?.kind) {
+    case 'outcome':
+      return `: ${outcomeInWords(taken)}`;
+    case 'go':
+      return next === undefined ? '' : ` to step ${stepNumber(next.step)}`;
+    case 'return':
+      return next === undefined ? '' : `, then back to step ${stepNumber(next.step)}`;
+    case 'end':
+      return ', then the end';
+    case 'next':
+    case 'run':
+    case undefined:
+      return '';
+  }
+}
+
+function weightOf(step: Step | undefined, taken: Taken | null): Weight {
+  if (taken?.kind === 'outcome') return 'essential';
+  switch (step?.verb) {
+    case 'ignition':
+    case 'disconnect':
+    case 'reconnect':
+    case 'wait':
+      return 'essential';
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+    case 'fit':
+    case 'move':
+    case 'remove':
+    case 'replace':
+    case 'clear-codes':
+    case 'go':
+      return 'important';
+    case 'read':
+    case 'read-codes':
+    case 'inspect':
+    case 'do':
+    case 'conclude':
+    case 'stop':
+    case 'run':
+    case 'broken':
+    case undefined:
+      return taken?.kind === 'run' ? 'important' : 'unimportant';
+  }
+}
+
+/** No more of what a step says is told than this many characters. */
+const longestWords = 80;
+
+/** What a step says may run over several lines, hold what would steer a terminal, and be as long as a page. */
+function shortened(words: string): string {
+  const clean = words
+    .replace(/\s+/g, ' ')
+    .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
+    .trim();
+  return clean.length <= longestWords ? clean : `${cutAt(clean, longestWords - 1).trimEnd()}…`;
+}
+
+/** Never between the halves of a character. */
+export function cutAt(text: string, length: number): string {
+  return text.slice(0, length).replace(/[\uD800-\uDBFF]$/, '');
+}

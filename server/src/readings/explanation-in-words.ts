@@ -1,0 +1,48 @@
+import type { Explanation } from './explain.ts';
+import { ohmsInWords } from './shown-in-words.ts';
+
+/** Cells of a bar of the whole width. */
+const barCells = 24;
+
+/** Shares below this part are told together. */
+const leastToldAlone = 0.005;
+
+/** The root sum of squares, and what was drawn if it was. */
+export function likelyInWords({ rootSumSquare, drawn }: Explanation): readonly string[] {
+  const { least, most } = rootSumSquare;
+  return [
+    `root sum of squares: ${ohmsInWords(least)} to ${ohmsInWords(most)}, about 95 of 100 sound circuits`,
+    ...(drawn === null ? [] : [`95 of 100 among ${drawn.draws} drawn: ${drawnInWords(drawn)}`]),
+  ];
+}
+
+function drawnInWords({ least, most }: { readonly least: number; readonly most: number }): string {
+  const end = most === Infinity ? 'open' : ohmsInWords(most);
+  return least === Infinity ? 'open' : `${ohmsInWords(least)} to ${end}`;
+}
+
+/** A line with a bar for each share of the width, in characters of one width: they show in light and dark alike. */
+export function shareBars({ shares }: Explanation): readonly string[] {
+  const alone = shares.filter(({ share }) => share >= leastToldAlone);
+  const rest = shares.slice(alone.length).reduce((sum, { share }) => sum + share, 0);
+  const rows = [
+    ...alone,
+    ...(rest > 0 ? [{ part: alone.length === 0 ? 'everything' : 'the rest', share: rest }] : []),
+  ];
+  const widest = Math.max(0, ...rows.map(({ part }) => part.length));
+  return rows.map(({ part, share }) => `${part.padEnd(widest)}  ${bar(share)}  ${percent(share)}`);
+}
+
+function bar(share: number): string {
+  const halves = Math.round(2 * barCells * share);
+  const full = '█'.repeat(Math.floor(halves / 2));
+  return `${full}${halves % 2 === 1 ? '▌' : ''}`.padEnd(barCells);
+}
+
+function percent(share: number): string {
+  return share < leastToldAlone ? ' <1 %' : `${Math.round(100 * share)} %`.padStart(5);
+}
+
+export function assumedInWords({ assumed }: Explanation): readonly string[] {
+  return assumed.map(({ what, value, source }) => `${what}: ${value} (${source})`);
+}

@@ -1,0 +1,66 @@
+import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { commandsIn } from './doing-words.ts';
+import type { Command, Handled } from './doing-words.ts';
+import type { Seen } from './rule.ts';
+
+/* Commands beside a step: a note that says to unplug something is done by its reader and checked by nobody. */
+
+const keys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
+
+export function handsInNotes(procedure: Procedure, step: Step, index: number): readonly Seen[] {
+  const own = new Set(namedBy(step));
+  const texts = keys.map((key): [string, string] => [key, step[key] ?? '']);
+  if (step.verb === 'stop') texts.unshift(['stop', step.text]);
+  return texts.flatMap(([key, text]) =>
+    commandsIn(text)
+      .filter(({ name, to }) => !own.has(name) && to.some((kind) => procedure[kind].has(name)))
+      .map((command): Seen => {
+        const message = `This ${key} says to ${command.word} ${command.name}, but only steps are checked: ${advice(procedure, command)}, or leave the name out.`;
+        return { index, issue: { rule: 'hands-in-text', subject: command.name, underline: [key], message } };
+      }),
+  );
+}
+
+/** What the step itself acts on: a note may say how. */
+function namedBy(step: Step): readonly Id[] {
+  switch (step.verb) {
+    case 'disconnect':
+    case 'reconnect':
+      return [step.source];
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+      return [step.connector];
+    case 'fit':
+      return [step.load, step.at.connector];
+    case 'move':
+      return [step.load, step.to.connector];
+    case 'remove':
+      return [step.load];
+    case 'inspect':
+    case 'do':
+      return step.at.flatMap(({ id, members }) => [id, ...members]);
+    case 'replace':
+      return step.what.flatMap(({ id, members }) => [id, ...members]);
+    default:
+      return [];
+  }
+}
+
+/** Verbs that can be written as steps of their own, for what they can be written. */
+const verbs: Readonly<Record<string, readonly Handled[]>> = {
+  unlock: ['connectors'],
+  unplug: ['connectors'],
+  plug: ['connectors'],
+  disconnect: ['sources'],
+  reconnect: ['sources'],
+  fit: ['loads'],
+  move: ['loads'],
+  remove: ['loads'],
+  replace: ['connectors', 'parts', 'monitors'],
+};
+
+function advice(procedure: Procedure, { word, name }: Command): string {
+  const isVerb = (verbs[word] ?? []).some((kind) => procedure[kind].has(name));
+  return isVerb ? `write a step \`${word}: ${name}\`` : `write it as a \`do\` with \`at: ${name}\``;
+}

@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import { pathLines } from '../../server/src/bench/path-lines.ts';
+import type { PathLine } from '../../server/src/bench/path-lines.ts';
+import { hopInWords, tellPath } from '../../server/src/bench/told-path.ts';
+import type { Hop, Taken, Trace } from '../../server/src/text/finding.ts';
+import { stepNumber } from '../../server/src/text/where.ts';
+import type { StepRef } from '../../server/src/text/where.ts';
+import { analysed } from '../readings/analysed.ts';
+import { rules } from '../../server/src/rules/rules.ts';
+
+const text = (steps: readonly string[]): string => {
+  const circuit = rules[0]?.examples.passes.text.split('\nsteps:\n')[0] ?? '';
+  return `${circuit}\nsteps:\n${steps.map((step) => `  - ${step}\n`).join('')}`;
+};
+
+/** The path through these steps as they are written, with the way out of the last one. */
+function path(steps: readonly string[], last: Taken | null = null): Trace {
+  return { hops: steps.map((_, index) => hop(index, index === steps.length - 1 ? last : { kind: 'next' })) };
+}
+
+function hop(index: number, taken: Taken | null, calls: readonly StepRef[] = [], number = index + 1): Hop {
+  return { step: ref(number, calls), index, taken };
+}
+
+function ref(number: number, calls: readonly StepRef[] = []): StepRef {
+  return { file: 'test.procedure.yaml', path: ['steps', number - 1], number, calls };
+}
+
+function shown(line: PathLine): string {
+  switch (line.kind) {
+    case 'hop':
+      return hopInWords(line.hop);
+    case 'stretch':
+      return `${stepNumber(line.first)} to ${stepNumber(line.last)}: ${line.count}`;
+    case 'left-out':
+      return `left out: ${line.count}`;
+  }
+}
+
+function lines(steps: readonly string[], trace: Trace): readonly string[] {
+  const { procedure } = analysed(text(steps));
+  expect(procedure.steps).toHaveLength(steps.length);
+  return pathLines(tellPath(procedure, trace)).map(shown);
+}
+
+describe('a path that is told step by step', () => {
+  test('folds what only lies between, and tells what switches, moves or decides', () => {
+    const steps = [
+      'ignition: on',
+      'do: Look.',
+      'do: Look again.',
+      'read: driver-loop',
+      'unplug: K30',
+      'do: Look once more.',
+      'ignition: off',
+      'do: Hands in.',
+    ];
+    expect(lines(steps, path(steps))).toEqual([
+      'step 1, ignition on',
+      '2 to 4: 3',
+      'step 5, unplug K30',
+      'step 6, do: Look once more.',
+      'step 7, ignition off',
+      'step 8, do: Hands in.',
+    ]);
+  });
+
+  test('tells the way that is taken', () => {
+    const steps = ['read: driver-loop', 'go: last', 'do: Not here.', 'do: Here.', 'stop: Done.'];
+    const trace: Trace = {
+      hops: [
+        hop(0, { kind: 'outcome', outcome: 'above', of: 'driver-loop' }),
+        hop(1, { kind: 'go' }),
+        hop(3, { kind: 'next' }),
+        hop(4, { kind: 'end' }),
+      ],
+    };
+    expect(lines(steps, trace)).toEqual([
+      'step 1, read driver-loop: driver-loop above',
+      'step 2, go to step 4',
+      'step 4, do: Here.',
+      'step 5, stop: Done., then the end',
+    ]);
+  });
+
+  test('says where a circle closes', () => {
+    const steps = ['do: Once.', 'read: driver-loop'];
+    const outcome = { kind: 'outcome', outcome: 'else' } as const;
+    expect(lines(steps, { ...path(steps, outcome), repeatsFrom: 0 }).at(-1)).toBe(
+      'step 2, read driver-loop: else, and step 1 again',
+    );
+  });
+
+  test('numbers the steps of a routine behind those of its calls, and never folds across its border', () => {
+    const steps = ['do: A.', 'do: B.', 'do: C.', 'do: D.', 'do: E.', 'do: F.', 'do: G.'];
+    const call = ref(2);
+    const trace: Trace = {
+      hops: [
+        hop(0, { kind: 'next' }),
+        hop(1, { kind: 'run' }),
+        hop(2, { kind: 'next' }, [call], 1),
+        hop(3, { kind: 'return' }, [call], 2),
+        hop(4, { kind: 'next' }, [], 3),
+        hop(5, { kind: 'next' }, [], 4),
+        hop(6, null, [], 5),
+      ],
+    };
+    expect(lines(steps, trace)).toEqual([
+      'step 1, do: A.',
+      'step 2, do: B.',
+      '2.1 to 2.2: 2',
+      '3 to 4: 2',
+      'step 5, do: G.',
+    ]);
+    const { procedure } = analysed(text(steps));
+    expect(tellPath(procedure, trace).map(({ weight, way }) => [weight, way])).toEqual([
+      ['unimportant', ''],
+      ['important', ''],
+      ['unimportant', ''],
+      ['unimportant', ', then back to step 3'],
+      ['unimportant', ''],
+      ['unimportant', ''],
+      ['essential', ''],
+    ]);
+  });
+
+  test('keeps the start and the end of a long one, and every step is in one line', () => {
+    for (const length of [20, 21, 22, 100]) {
+      const steps = Array.from({ length }, (_, index) =>
+        index % 2 === 0 ? 'ignition: on' : 'ignition: off',
+      );
+      const told = lines(steps, path(steps));
+      expect(told.length).toBe(Math.min(length, 21));
+      const leftOut = told.flatMap((line) => (line.startsWith('left out: ') ? [Number(line.slice(10))] : []));
+      expect(told.length - leftOut.length + (leftOut[0] ?? 0)).toBe(length);
+      expect(told.slice(0, 8)).toEqual(
+        steps.slice(0, 8).map((step, i) => `step ${i + 1}, ${step.replace(':', '')}`),
+      );
+      expect(told.at(-12)).toMatch(new RegExp(`^step ${length - 11},`));
+    }
+  });
+});

@@ -1,0 +1,59 @@
+import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+
+/* Commands in the texts beside a step: a piece of a sentence that begins with a word of doing and names its object. */
+
+const handling =
+  'measure probe touch wiggle shake bend tap pull push press lift loosen seat clean cut remove replace swap ' +
+  'connect disconnect reconnect';
+
+const wordsFor = {
+  connectors: `unlock unplug plug ${handling}`,
+  parts: handling,
+  monitors: handling,
+  sources: 'connect disconnect reconnect',
+  loads: 'fit move remove replace swap',
+} as const;
+
+const before =
+  'you|must|should|shall|please|now|then|first|next|again|also|always|just|only|carefully|gently|finally';
+const description = 'is|are|was|were|has|had|sits|stands|stays|belongs|carries|may|must|can|should|needs';
+
+function commandsTo(id: Id, words: string, text: string): boolean {
+  return text.split(/[.,;:!?()\n]| and | or | then /i).some((piece) => {
+    const rest = piece.trim().replace(new RegExp(`^(?:(?:${before})\\s+)+`, 'i'), '');
+    const said = new RegExp(
+      `^(?:${words.replaceAll(' ', '|')})\\s(?:.*\\s)?${id}(?![A-Za-z0-9-])(.*)$`,
+      'i',
+    ).exec(rest);
+    // Names are told apart by case, words are not.
+    if (said === null || !new RegExp(`\\s${id}(?![A-Za-z0-9-])`).test(rest)) return false;
+    return !new RegExp(`^\\s+(?:${description})\\b`, 'i').test(said[1] ?? '');
+  });
+}
+
+/** What the step acts on itself. */
+function actedOn(step: Step): Id[] {
+  const place = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
+  return [
+    ...('source' in step ? [step.source] : []),
+    ...('connector' in step ? [step.connector] : []),
+    ...('load' in step ? [step.load] : []),
+    ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
+    ...(step.verb === 'do' || step.verb === 'inspect' ? step.at.flatMap(({ members }) => members) : []),
+    ...(place === null ? [] : [place.connector]),
+  ];
+}
+
+/** Ids that a text beside the step tells the reader to do something to. */
+export function commanded(procedure: Procedure, step: Step): Id[] {
+  const texts = [step.note, step.why, step.caution, step.warning, step.danger];
+  if (step.verb === 'stop') texts.push(step.text);
+  const own = actedOn(step);
+  const kinds = ['connectors', 'parts', 'monitors', 'sources', 'loads'] as const;
+  return kinds.flatMap((kind) =>
+    [...procedure[kind].keys()].filter(
+      (id) =>
+        !own.includes(id) && texts.some((text) => text !== undefined && commandsTo(id, wordsFor[kind], text)),
+    ),
+  );
+}

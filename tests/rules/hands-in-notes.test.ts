@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { finish } from '../../server/src/bench/work.ts';
+import { analyse } from '../../server/src/project/analysis.ts';
+import { snapshotOf } from '../../server/src/project/snapshot.ts';
+import { handsInText } from '../../server/src/rules/hands-in-text.ts';
+
+/* Sentences as workshops write them. Common practice, no source. */
+
+/** What is found when a sentence stands as a note at the reading of the loop. */
+function found(note: string): readonly (string | undefined)[] {
+  const text = handsInText.examples.passes.text.replace(
+    '- read: driver-loop\n',
+    `- read: driver-loop\n    note: ${JSON.stringify(note)}\n`,
+  );
+  const findings = finish(analyse(snapshotOf([{ id: 'note', text }]), 'note').findings('order'));
+  expect(findings.every(({ rule }) => rule === 'hands-in-text')).toBe(true);
+  return findings.map(({ subject }) => subject);
+}
+
+describe('a note that gives a command', () => {
+  test.each([
+    ['Wiggle K30 while you watch the value.', ['K30']],
+    ['Keep the key in your pocket, then unplug K10', ['K10']],
+    ['Now carefully touch the pins of K30.', ['K30']],
+    ['If it jumps: disconnect battery.', ['battery']],
+    ['Fit bench-lamp (cold), and measure stage-1!', ['bench-lamp', 'stage-1']],
+    ['Push the control-unit home.', ['control-unit']],
+  ])('%s', (note, ids) => {
+    expect(found(note)).toEqual(ids);
+  });
+});
+
+describe('a note that only mentions', () => {
+  test.each([
+    'K30 stays unplugged until the lamp is out again.',
+    'Never measure at K30 with an ohmmeter.',
+    'Do not touch K30 now.',
+    'A stage that was replaced is told apart by its plug at K30.',
+    'Touch bare metal first, as at K30 before.',
+    'The reading holds whether or not you replace stage-1 later.',
+    'Plug K30 is the yellow one under the module.',
+    'Nobody may touch the module of stage-1.',
+    'The battery was disconnected, so codes of K10 may come.',
+    'Cutting K10 open would make the part useless.',
+  ])('%s', (note) => {
+    expect(found(note)).toEqual([]);
+  });
+});
