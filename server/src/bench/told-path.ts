@@ -1,5 +1,6 @@
 import type { Hop, Taken, Trace } from '../text/finding.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
+import { printable } from '../text/printable.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
@@ -94,10 +95,7 @@ const longestWords = 80;
 
 /** What a step says may run over several lines, hold what would steer a terminal, and be as long as a page. */
 function shortened(words: string): string {
-  const clean = words
-    .replace(/\s+/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
-    .trim();
+  const clean = printable(words.replace(/\s+/g, ' ')).trim();
   return clean.length <= longestWords ? clean : `${cutAt(clean, longestWords - 1).trimEnd()}…`;
 }
 
