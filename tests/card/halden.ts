@@ -9,6 +9,7 @@ import type {
   Procedure,
   Step,
 } from '../../server/src/text/procedure.ts';
+import type { Resistance } from '../../server/src/text/resistance.ts';
 import type { CardInput } from '../../server/src/card/model.ts';
 import type { Span } from '../../server/src/quantity/span.ts';
 
@@ -23,6 +24,10 @@ export const range = (least: number, most: number): Span => ({
   nominal: Number(((least + most) / 2).toPrecision(12)),
   most,
 });
+
+export function stated(least: number, most: number): Resistance {
+  return { kind: 'stated', resistance: range(least, most) };
+}
 
 type Extras = Partial<
   Pick<Step, 'id' | 'section' | 'note' | 'why' | 'caution' | 'warning' | 'danger' | 'minutes' | 'see'>
@@ -200,6 +205,7 @@ export const procedure: Procedure = {
     information: ["maker's service information, chapter 88"],
   },
   ambient: { ...range(10, 35), assumed: false },
+  entries: new Map(),
   sources: byId([
     {
       id: 'battery',
@@ -236,22 +242,27 @@ export const procedure: Procedure = {
       id: 'bench-lamp',
       path: ['loads', 'bench-lamp'],
       kind: 'lamp',
-      resistance: range(2.85, 3.15),
+      resistance: stated(2.85, 3.15),
       opensShortingBar: false,
     },
     {
       id: 'load-plug',
       path: ['loads', 'load-plug'],
       kind: 'resistor',
-      resistance: range(2.178, 2.222),
+      resistance: stated(2.178, 2.222),
       opensShortingBar: true,
     },
   ]),
   parts: byId([
-    part('dash-harness', 'cable', { wire: { squareMillimetres: 0.5 }, length: exact(1.2) }),
-    part('coil-coupling', 'rotary-coupling', range(0.05, 0.15)),
-    part('stage-1', 'initiator', range(1.7, 2.3), true),
-    part('stage-2', 'initiator', range(1.7, 2.3), false),
+    part('dash-harness', 'cable', {
+      kind: 'copper-wire',
+      wire: { squareMillimetres: 0.5 },
+      length: exact(1.2),
+      temperature: 'ambient',
+    }),
+    part('coil-coupling', 'rotary-coupling', stated(0.05, 0.15)),
+    part('stage-1', 'initiator', stated(1.7, 2.3), true),
+    part('stage-2', 'initiator', stated(1.7, 2.3), false),
   ]),
   connectors: byId([connector('K10'), connector('K21'), connector('K30', bar(null))]),
   loops: byId([

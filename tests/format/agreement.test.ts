@@ -24,13 +24,23 @@ title: All of it
 purpose: Every key once
 requires: { information: [handbook] }
 sources: { b: { kind: battery, voltage: 12 V, feeds: m } }
+entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments: { m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω } }
-loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω } }
+loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:
   c: { kind: cable, resistance: 50 mΩ }
   s: { kind: series, resistance: 50 mΩ }
   e: { kind: resistor, resistance: 2 Ω }
   f: { kind: lamp, resistance: 2 Ω }
+  g: { kind: lamp, rated: 12 V 21 W }
+  h: { kind: heater, resistance: 4 Ω }
+  i: { kind: switch, resistance: 20 mΩ }
+  j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
+  k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
+  n: { kind: thermistor, coefficients: [1.129148e-3, 2.34125e-4, 8.76741e-8], tolerance: 1 °C }
+  o: { kind: rtd, r0: 100 Ω, class: AA }
+  p: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
+  q: { kind: cable, wire: AWG 20, length: 1 m, temperature: t }
 connectors: { K1: { contact: 5 mΩ, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } } }
 loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
 steps:

@@ -126,6 +126,11 @@ function monitor(plain: Entries[string]): Omit<Monitor, 'id' | 'path'> {
   };
 }
 
+function stated(value: unknown): Part['resistance'] {
+  const resistance = spanOrNull(value);
+  return resistance === null ? null : { kind: 'stated', resistance };
+}
+
 function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
   const kind = plain.kind as Part['kind'];
   const wire = plain.wire;
@@ -134,10 +139,12 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
     form: kind === 'cable' || kind === 'rotary-coupling' || kind === 'series' ? 'two-conductor' : 'end',
     resistance:
       wire === undefined
-        ? spanOrNull(plain.resistance)
+        ? stated(plain.resistance)
         : {
+            kind: 'copper-wire',
             wire: { squareMillimetres: Number(text(wire).replace(' mm²', '')) },
             length: plainSpan(text(plain.length)),
+            temperature: 'ambient',
           },
     live: plain.live === true,
     statedInert: plain.live === false,
@@ -270,11 +277,12 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       ...plainSpan(plain.conditions?.ambient ?? '10..35 °C'),
       assumed: plain.conditions === undefined,
     },
+    entries: new Map(),
     sources: table(plain.sources, 'sources', (_, entry) => battery(entry)),
     monitors: table(plain.instruments, 'instruments', (_, entry) => monitor(entry)),
     loads: table(plain.loads, 'loads', (_, entry): Omit<Load, 'id' | 'path'> => ({
       kind: entry.kind as Load['kind'],
-      resistance: spanOrNull(entry.resistance),
+      resistance: stated(entry.resistance),
       opensShortingBar: entry['opens-shorting-bar'] === true,
     })),
     parts: table(plain.parts, 'parts', (_, entry) => part(entry)),

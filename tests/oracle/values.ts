@@ -1,4 +1,5 @@
 import type { Id, Loop, Monitor, Part, Procedure, Side } from '../../server/src/text/procedure.ts';
+import type { Resistance } from '../../server/src/text/resistance.ts';
 import { isPowered, loadsAt } from './world.ts';
 import type { World } from './world.ts';
 
@@ -44,11 +45,16 @@ function copper(
   };
 }
 
+/** No other kinds stand in the random procedures. */
+function statedOnly(resistance: Resistance | null): Interval | null {
+  return resistance?.kind === 'stated' ? resistance.resistance : null;
+}
+
 function resistanceOf(procedure: Procedure, part: Part | undefined): Interval | null {
-  if (!part?.resistance) return null;
-  return 'wire' in part.resistance
-    ? copper(procedure, part.resistance.wire, part.resistance.length)
-    : part.resistance;
+  const resistance = part?.resistance ?? null;
+  return resistance?.kind === 'copper-wire'
+    ? copper(procedure, resistance.wire, resistance.length)
+    : statedOnly(resistance);
 }
 
 /** What lies across the loop's pins on one side of a connector: loads and a closed bar. null: not known. */
@@ -56,7 +62,7 @@ function rungs(procedure: Procedure, world: World, loop: Loop, id: Id, side: Sid
   const here = loadsAt(world, id).filter((load) => world.loads[load]?.side === side);
   const found: (Interval | null)[] = here
     .filter((load) => world.loads[load]?.loop === loop.id)
-    .map((load) => procedure.loads.get(load)?.resistance ?? null);
+    .map((load) => statedOnly(procedure.loads.get(load)?.resistance ?? null));
   if (here.some((load) => world.loads[load]?.loop === null)) return null;
   const bar = procedure.connectors.get(id)?.shortingBar;
   if (bar?.side === side) {

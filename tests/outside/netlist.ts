@@ -1,6 +1,7 @@
 import type { Hardware } from '../../server/src/bench/hardware.ts';
 import type { Span } from '../../server/src/quantity/span.ts';
 import type { Connector, Loop, Part, Procedure } from '../../server/src/text/procedure.ts';
+import type { Resistance } from '../../server/src/text/resistance.ts';
 import type { OracleNetwork } from './ngspice.ts';
 
 /*
@@ -44,7 +45,7 @@ export function netlist(procedure: Procedure, loop: Loop, bench: Hardware, corne
         resistor(...sides[connector.shortingBar.side], bar);
       for (const [load, place] of fitted)
         if (place.loop === loop.id)
-          resistor(...sides[place.side], procedure.loads.get(load)?.resistance?.[corner] ?? NaN);
+          resistor(...sides[place.side], statedOhms(procedure.loads.get(load)?.resistance ?? null, corner));
       [left, right] = [far, farther];
     }
   }
@@ -65,10 +66,15 @@ function barOhms(
 /** Greatest resistance at 20 °C of a 0.5 mm² stranded conductor, IEC 60228 class 5, plain: 39.0 Ω/km. */
 const greatestPerMetre = new Map([[0.5, 39.0e-3]]);
 
+function statedOhms(resistance: Resistance | null, corner: Corner): number {
+  if (resistance === null) return NaN;
+  if (resistance.kind !== 'stated') throw new Error(`this netlist does not know ${resistance.kind}`);
+  return resistance.resistance[corner];
+}
+
 /** Annealed copper at 20 °C, IEC 60028: 1/58 Ω mm²/m, 0.00393 per kelvin. */
 function partOhms({ ambient }: Procedure, { resistance }: Part, corner: Corner): number {
-  if (resistance === null) return NaN;
-  if (!('wire' in resistance)) return resistance[corner];
+  if (resistance?.kind !== 'copper-wire') return statedOhms(resistance, corner);
   if (!('squareMillimetres' in resistance.wire))
     throw new Error('this netlist knows square millimetres only');
   const { squareMillimetres: area } = resistance.wire;

@@ -1,5 +1,8 @@
 import type { Battery, Id, Procedure } from '../text/procedure.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
+import { basisInWords } from '../readings/basis.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import type { Resistance } from '../text/resistance.ts';
 import { valueText } from './drawn.ts';
 import type { CardInput, Fact, Words } from './model.ts';
 import { digitText, listedIds, sourceWords } from './words.ts';
@@ -15,6 +18,8 @@ export function assumptionsOf(input: CardInput): readonly Fact[] {
     ...contacts(procedure),
     ...shortingBars(procedure),
     ...parts(procedure),
+    ...loads(procedure),
+    ...entries(procedure),
   ];
 }
 
@@ -122,7 +127,33 @@ function parts(procedure: Procedure): readonly Fact[] {
   return [...procedure.parts.values()].flatMap((part): readonly Fact[] => {
     const value = valueText(part);
     if (value === null) return [];
-    const each = part.form === 'two-conductor' && part.resistance !== null && !('wire' in part.resistance);
-    return [{ label: 'Part', words: [{ id: part.id }, `: ${value}${each ? ' each conductor' : ''}`] }];
+    return [{ label: 'Part', words: [{ id: part.id }, `: ${value}${basisText(part.resistance)}`] }];
+  });
+}
+
+/** Loads of which the resistance is estimated or usual: the others stand under what is needed. */
+function loads(procedure: Procedure): readonly Fact[] {
+  return [...procedure.loads.values()].flatMap(({ id, resistance }): readonly Fact[] => {
+    const basis = basisText(resistance);
+    if (resistance === null || basis === '') return [];
+    return [{ label: 'Load', words: [{ id }, `: ${resistanceInWords(resistance)}${basis}`] }];
+  });
+}
+
+function basisText(resistance: Resistance | null): string {
+  const basis = resistance === null ? null : basisInWords(resistance);
+  return basis === null ? '' : ` (${basis})`;
+}
+
+function entries(procedure: Procedure): readonly Fact[] {
+  return [...procedure.entries.values()].flatMap(({ id, ask, range, accuracy }): readonly Fact[] => {
+    if (range === null || accuracy === null) return [];
+    const off = formatQuantity(accuracy, 'temperature');
+    return [
+      {
+        label: 'Entered',
+        words: [{ id }, `: ${ask}, ${formatSpan(range, 'temperature')}, measured to ± ${off}`],
+      },
+    ];
   });
 }

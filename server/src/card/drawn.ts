@@ -1,5 +1,5 @@
 import type { Connector, Id, Loop, Part, Procedure } from '../text/procedure.ts';
-import { formatSpan, formatWire } from '../quantity/print.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
 
 /** What is drawn of each loop, and the same in words. */
@@ -67,10 +67,9 @@ function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {
 }
 
 function partDrawn(part: Part): Drawn {
-  const each = part.form === 'two-conductor' ? ' each conductor' : '';
   const value = valueText(part);
   const lines = [part.kind === 'initiator' && !part.live ? 'initiator, taken as inert' : kindText[part.kind]];
-  if (value !== null) lines.push(part.kind === 'cable' && isWire(part) ? value : value + each);
+  if (value !== null) lines.push(value);
   if (part.form === 'two-conductor') return { kind: 'part', id: part.id, lines };
   return { kind: 'end', id: part.id, live: part.live ? 'LIVE' : null, lines };
 }
@@ -81,19 +80,19 @@ const kindText: Readonly<Record<Part['kind'], string>> = {
   series: 'in series, two conductors',
   initiator: 'pyrotechnic stage',
   resistor: 'resistor',
+  heater: 'heater',
+  switch: 'switch, counted as closed',
+  coil: 'coil',
+  thermistor: 'temperature sensor (NTC)',
+  rtd: 'temperature sensor (platinum)',
   lamp: 'lamp',
 };
 
-function isWire(part: Part): boolean {
-  return part.resistance !== null && 'wire' in part.resistance;
-}
-
-export function valueText(part: Part): string | null {
-  const { resistance } = part;
+/** The value of a part; of each conductor where it has two, but a cable is given by its length. */
+export function valueText({ form, resistance }: Part): string | null {
   if (resistance === null) return null;
-  if ('wire' in resistance)
-    return `${formatSpan(resistance.length, 'length')} of ${formatWire(resistance.wire)} copper`;
-  return formatSpan(resistance, 'resistance');
+  const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' each conductor' : '';
+  return `${resistanceInWords(resistance)}${each}`;
 }
 
 function describe(elements: readonly Drawn[]): string {

@@ -1,5 +1,6 @@
-import type { Id, Monitor, Procedure } from '../text/procedure.ts';
+import type { Id, Load, Monitor, Procedure } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
 import { digitText, thingWords } from './words.ts';
 
@@ -42,10 +43,14 @@ function usedLoads(procedure: Procedure): readonly Id[] {
 function loadWords(procedure: Procedure, id: Id): Words {
   const load = procedure.loads.get(id);
   if (load === undefined) return [{ id }];
-  const kind = load.kind === 'lamp' ? 'lamp, measured cold' : 'resistor';
+  const kind = load.kind === 'lamp' ? lampText(load) : 'resistor';
   const adapter = load.opensShortingBar ? ', in an adapter that opens the shorting bar' : '';
-  const value = load.resistance === null ? '' : `: ${formatSpan(load.resistance, 'resistance')}`;
+  const value = load.resistance === null ? '' : `: ${resistanceInWords(load.resistance)}`;
   return [{ id }, ` (${kind}${adapter})${value}`];
+}
+
+function lampText({ resistance }: Load): string {
+  return resistance?.kind === 'lamp-rating' ? 'lamp, by its rating' : 'lamp, measured cold';
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {

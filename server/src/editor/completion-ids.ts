@@ -33,6 +33,8 @@ export function idsThatFit(procedure: Procedure, ids: KnownIds, place: CursorPla
   const fitting = ((): readonly Word[] | null => {
     if (section === 'sources' && key === 'feeds')
       return described(procedure, [...ids.instruments, ...ids.parts, ...ids.connectors]);
+    if (section === 'parts' && key === 'temperature' && ids.entries.length > 0)
+      return described(procedure, ids.entries);
     if (section === 'loops' && key === 'path') return described(procedure, onPath(procedure, ids, place));
     return section === 'steps' ? inStep(procedure, ids, place, key) : null;
   })();

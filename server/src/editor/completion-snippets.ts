@@ -94,14 +94,34 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
         lamp: ['bench-lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
         resistor: ['load-plug', '{ kind: resistor, resistance: ${2:2.2 Ω ± 1 %} }'],
       };
-    case 'parts':
+    case 'parts': {
+      const entry = choice(5, ids.entries, '15..35 °C');
       return {
         cable: ['harness', '{ kind: cable, wire: ${2:0.5 mm²}, length: ${3:1.2 m} }'],
         'rotary-coupling': ['coil-coupling', '{ kind: rotary-coupling, resistance: ${2:0.05..0.15 Ω} }'],
         series: ['filter', '{ kind: series, resistance: ${2:0.05..0.1 Ω} }'],
         initiator: ['stage-1', '{ kind: initiator, resistance: ${2:1.7..2.3 Ω}, live: ${3|true,false|} }'],
         resistor: ['end-resistor', '{ kind: resistor, resistance: ${2:120 Ω ± 1 %} }'],
+        heater: ['heater', '{ kind: heater, resistance: ${2:4.0 Ω ± 10 %} }'],
+        switch: ['switch', '{ kind: switch, resistance: ${2:5..50 mΩ} }'],
+        coil: ['coil', '{ kind: coil, resistance: ${2:12 Ω ± 5 %} }'],
+        thermistor: [
+          'temperature-sensor',
+          `{ kind: thermistor, r25: \${2:10 kΩ}, beta: \${3:3380 K}, tolerance: \${4:3 %}, temperature: ${entry} }`,
+        ],
+        rtd: [
+          'temperature-sensor',
+          `{ kind: rtd, r0: \${2:100 Ω}, class: \${3|AA,A,B|}, temperature: ${entry} }`,
+        ],
         lamp: ['lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
+      };
+    }
+    case 'entries':
+      return {
+        entry: [
+          'coolant',
+          '{ ask: ${2:Coolant temperature at the sensor}, range: ${3:15..90 °C}, accuracy: ${4:1 °C} }',
+        ],
       };
     case 'connectors':
       return {

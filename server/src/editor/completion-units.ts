@@ -38,6 +38,12 @@ const measures: Readonly<Record<string, Measure>> = {
   'a duration': { units: ['min', 's'] },
   'a length': { units: ['m', 'cm'] },
   'a wire size': { units: ['mm²'] },
+  'a rating of voltage and power': { units: ['V', 'W'] },
+  'a temperature in kelvin': { units: ['K'], spread: '1 %' },
+  'a percentage or a temperature': { units: ['%', '°C'] },
+  'an exact temperature': { units: ['°C'] },
+  'a temperature range': { units: ['°C'], isRange: true },
+  'a temperature range or an id of `entries`': { units: ['°C'], isRange: true },
   'a temperature with its spread': { units: ['°C'], spread: '5 °C', isRange: true },
 };
 

@@ -1,6 +1,19 @@
 import { owedBy } from '../bench/owed.ts';
-import { formatAccuracy, formatQuantity, formatSpan, formatWait, formatWire } from '../quantity/quantity.ts';
-import type { Battery, Connector, Id, Load, Loop, Monitor, Part, Procedure } from '../text/procedure.ts';
+import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/quantity.ts';
+import { basisInWords } from '../readings/basis.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import type {
+  Battery,
+  Connector,
+  Entry,
+  Id,
+  Load,
+  Loop,
+  Monitor,
+  Part,
+  Procedure,
+} from '../text/procedure.ts';
+import type { Resistance } from '../text/resistance.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
 /** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
@@ -25,6 +38,8 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   if (loop !== undefined) return loopInWords(loop);
   const monitor = procedure.monitors.get(id);
   if (monitor !== undefined) return monitorInWords(monitor);
+  const entry = procedure.entries.get(id);
+  if (entry !== undefined) return entryInWords(entry);
   const source = procedure.sources.get(id);
   return source === undefined ? null : sourceInWords(source);
 }
@@ -37,10 +52,22 @@ function ofStep(procedure: Procedure, id: Id): string | null {
 function partInWords({ kind, form, resistance, live }: Part): string {
   const what = live ? `${kind}, **live**` : kind;
   if (resistance === null) return what;
-  if ('wire' in resistance)
-    return `${what}, ${formatWire(resistance.wire)}, ${formatSpan(resistance.length, 'length')}, copper`;
-  const each = form === 'two-conductor' ? ' per conductor' : '';
-  return `${what}, ${formatSpan(resistance, 'resistance')}${each}`;
+  const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
+  return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance)}`;
+}
+
+function basis(resistance: Resistance): string {
+  const words = basisInWords(resistance);
+  return words === null ? '' : ` (${words})`;
+}
+
+function entryInWords({ ask, range, accuracy }: Entry): string {
+  const words = [
+    `entered before reading, ${ask}`,
+    ...(range === null ? [] : [formatSpan(range, 'temperature')]),
+    ...(accuracy === null ? [] : [`measured to ± ${formatQuantity(accuracy, 'temperature')}`]),
+  ];
+  return words.join(', ');
 }
 
 function connectorInWords({ contact, shortingBar }: Connector): string {
@@ -60,7 +87,7 @@ function sideInWords(connector: Connector, side: string): string {
 }
 
 function loadInWords({ kind, resistance, opensShortingBar }: Load): string {
-  const ohms = resistance === null ? '' : `, ${formatSpan(resistance, 'resistance')}`;
+  const ohms = resistance === null ? '' : `, ${resistanceInWords(resistance)}${basis(resistance)}`;
   return `${kind}${ohms}${opensShortingBar ? ', opens the shorting bar on its side' : ''}`;
 }
 

@@ -1,11 +1,8 @@
 import * as z from 'zod';
 import { idPattern } from './ids.ts';
-import { flag, group, ids, keyword, kind, pinPair, quantity } from './values.ts';
+import { group, ids, keyword, kind, pinPair, quantity, resistance, text } from './values.ts';
 
-/* What stands in a circuit: one definition a kind. */
-
-const resistance = (description: string) =>
-  quantity('a resistance with its spread', description, '1.7..2.3 Ω', '2.2 Ω ± 1 %');
+/* What stands in a circuit beside its parts: one definition a kind. */
 
 export const reserve = group(
   z.strictObject({
@@ -83,78 +80,13 @@ export const monitor = z
   })
   .meta({ id: 'monitor', description: 'A control unit that reads the resistance of its own loops.' });
 
-const opensShortingBar = flag(
-  'A keyed adapter: it needs the mating face of the connector and opens the shorting bar on its side.',
-  true,
-).optional();
-
-export const lampLoad = z
+export const entry = z
   .strictObject({
-    kind: kind('lamp', 'A filament lamp.'),
-    resistance: resistance('Its resistance, measured cold.'),
-    'opens-shorting-bar': opensShortingBar,
+    ask: text('What is measured and entered, and where.', 'Coolant temperature at the sensor'),
+    range: quantity('a temperature range', 'The temperatures for which the procedure holds.', '15..90 °C'),
+    accuracy: quantity('an exact temperature', 'How far what is entered may be off.', '1 °C'),
   })
-  .meta({ id: 'lamp-load', description: "A lamp that is fitted in a part's place." });
-
-export const resistorLoad = z
-  .strictObject({
-    kind: kind('resistor', 'A resistor.'),
-    resistance: resistance('Its resistance.'),
-    'opens-shorting-bar': opensShortingBar,
-  })
-  .meta({ id: 'resistor-load', description: "A resistor that is fitted in a part's place." });
-
-export const cableBySize = z
-  .strictObject({
-    kind: kind('cable', 'A pair of conductors.'),
-    wire: quantity('a wire size', 'The cross-section of each conductor, copper.', '0.5 mm²', 'AWG 20'),
-    length: quantity('a length', 'The length of each of the two conductors.', '1.2 m'),
-  })
-  .meta({ id: 'cable-by-size', description: 'A pair of copper conductors of this size and length.' });
-
-export const cableByResistance = z
-  .strictObject({
-    kind: kind('cable', 'A pair of conductors.'),
-    resistance: resistance('The resistance of each of the two conductors.'),
-  })
-  .meta({ id: 'cable-by-resistance', description: 'A pair of conductors of this resistance each.' });
-
-export const rotaryCoupling = z
-  .strictObject({
-    kind: kind('rotary-coupling', 'The coiled flat cable between steering column and wheel.'),
-    resistance: resistance('The resistance of each of its two conductors.'),
-  })
-  .meta({ id: 'rotary-coupling', description: 'The coiled flat cable between steering column and wheel.' });
-
-export const series = z
-  .strictObject({
-    kind: kind('series', 'Any other part with two conductors.'),
-    resistance: resistance('The resistance of each of its two conductors.'),
-  })
-  .meta({ id: 'series', description: 'Any other part with two conductors: a filter, a splice pack.' });
-
-export const initiator = z
-  .strictObject({
-    kind: kind('initiator', 'A pyrotechnic stage.'),
-    resistance: resistance('The resistance of its bridge.'),
-    live: flag("Whether it can fire. `false` only for a trainer's inert part.", true, false),
-    'no-fire': quantity('a current', 'The current at which it surely does not fire.', '400 mA').optional(),
-  })
-  .meta({ id: 'initiator', description: 'A pyrotechnic stage: one airbag or belt tensioner bridge.' });
-
-export const resistorPart = z
-  .strictObject({
-    kind: kind('resistor', 'A resistor that closes a loop.'),
-    resistance: resistance('Its resistance.'),
-  })
-  .meta({ id: 'resistor', description: 'A resistor that closes a loop.' });
-
-export const lampPart = z
-  .strictObject({
-    kind: kind('lamp', 'A filament lamp that closes a loop.'),
-    resistance: resistance('Its resistance, measured cold.'),
-  })
-  .meta({ id: 'lamp', description: 'A filament lamp that closes a loop.' });
+  .meta({ id: 'entry', description: 'A temperature that is measured and entered before a reading.' });
 
 export const connector = z
   .strictObject({

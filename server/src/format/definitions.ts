@@ -1,4 +1,5 @@
 import * as circuit from './circuit.ts';
+import * as parts from './parts.ts';
 import { shell } from './procedure.ts';
 import * as steps from './steps.ts';
 
@@ -7,17 +8,26 @@ export const definitions = {
   shell,
   battery: circuit.battery,
   monitor: circuit.monitor,
-  'lamp-load': circuit.lampLoad,
-  'resistor-load': circuit.resistorLoad,
-  'cable-by-size': circuit.cableBySize,
-  'cable-by-resistance': circuit.cableByResistance,
-  'rotary-coupling': circuit.rotaryCoupling,
-  series: circuit.series,
-  initiator: circuit.initiator,
-  resistor: circuit.resistorPart,
-  lamp: circuit.lampPart,
+  'lamp-load-by-resistance': parts.lampLoadByResistance,
+  'lamp-load-by-rating': parts.lampLoadByRating,
+  'resistor-load': parts.resistorLoad,
+  'cable-by-size': parts.cableBySize,
+  'cable-by-resistance': parts.cableByResistance,
+  'rotary-coupling': parts.rotaryCoupling,
+  series: parts.series,
+  initiator: parts.initiator,
+  resistor: parts.resistorPart,
+  heater: parts.heater,
+  switch: parts.switchPart,
+  coil: parts.coil,
+  'thermistor-by-beta': parts.thermistorByBeta,
+  'thermistor-by-coefficients': parts.thermistorByCoefficients,
+  rtd: parts.rtd,
+  'lamp-by-resistance': parts.lampByResistance,
+  'lamp-by-rating': parts.lampByRating,
   connector: circuit.connector,
   loop: circuit.loop,
+  entry: circuit.entry,
   section: steps.section,
   'step-ignition': steps.ignitionStep,
   'step-disconnect': steps.disconnectStep,
@@ -72,7 +82,62 @@ export const kinds = {
   sources: ['battery'],
   instruments: ['monitor'],
   loads: ['lamp', 'resistor'],
-  parts: ['cable', 'rotary-coupling', 'series', 'initiator', 'resistor', 'lamp'],
+  parts: [
+    'cable',
+    'rotary-coupling',
+    'series',
+    'initiator',
+    'resistor',
+    'heater',
+    'switch',
+    'coil',
+    'thermistor',
+    'rtd',
+    'lamp',
+  ],
 } as const;
 
 export type KindSection = keyof typeof kinds;
+
+export function isKindSection(section: string): section is KindSection {
+  return Object.hasOwn(kinds, section);
+}
+
+/** One way of stating the resistance of a kind: its definition, and the keys that only this way has. */
+export interface Form {
+  readonly definition: DefinitionName;
+  readonly keys: readonly string[];
+}
+
+/** Kinds with more than one form. */
+const forms: Readonly<Partial<Record<KindSection, Readonly<Record<string, readonly Form[]>>>>> = {
+  loads: {
+    lamp: [
+      { definition: 'lamp-load-by-resistance', keys: ['resistance'] },
+      { definition: 'lamp-load-by-rating', keys: ['rated'] },
+    ],
+  },
+  parts: {
+    cable: [
+      { definition: 'cable-by-size', keys: ['wire', 'length'] },
+      { definition: 'cable-by-resistance', keys: ['resistance'] },
+    ],
+    thermistor: [
+      { definition: 'thermistor-by-beta', keys: ['r25', 'beta'] },
+      { definition: 'thermistor-by-coefficients', keys: ['coefficients'] },
+    ],
+    lamp: [
+      { definition: 'lamp-by-resistance', keys: ['resistance'] },
+      { definition: 'lamp-by-rating', keys: ['rated'] },
+    ],
+  },
+};
+
+/** The forms of a kind, at least one; none where the kind is not known. */
+export function formsOf(section: KindSection, kind: string): readonly Form[] {
+  const several = forms[section]?.[kind];
+  if (several !== undefined) return several;
+  const name = section === 'loads' ? `${kind}-load` : kind;
+  const known = kinds[section].some((one) => one === kind) && Object.hasOwn(definitions, name);
+  return known ? [{ definition: name as DefinitionName, keys: [] }] : [];
+}

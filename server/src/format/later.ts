@@ -11,7 +11,6 @@ export const laterKeys: ReadonlySet<string> = new Set([
   'network',
   'routines',
   'waivers',
-  'entries',
   'faults',
 ]);
 
@@ -30,8 +29,8 @@ export const laterStepKeys: ReadonlySet<string> = new Set([
 export const laterEntryKeys: Readonly<
   Record<'loads' | 'parts' | 'connectors' | 'loops', ReadonlySet<string>>
 > = {
-  loads: new Set(['rated']),
-  parts: new Set(['rated', 'temperature', 'faults']),
+  loads: new Set([]),
+  parts: new Set(['faults']),
   connectors: new Set(['sides', 'carries']),
   loops: new Set([]),
 };
@@ -40,5 +39,5 @@ export const laterKinds: Readonly<Record<KindSection, ReadonlySet<string>>> = {
   sources: new Set(['regulated', 'high-voltage']),
   instruments: new Set(['multimeter']),
   loads: new Set([]),
-  parts: new Set(['heater', 'switch', 'coil', 'thermistor', 'rtd', 'hv-section']),
+  parts: new Set(['hv-section']),
 };

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import * as circuit from './circuit.ts';
+import * as parts from './parts.ts';
 import { idPattern } from './ids.ts';
 import * as steps from './steps.ts';
 import { group, list, quantity, text } from './values.ts';
@@ -53,6 +54,11 @@ const entries = <T extends z.ZodType>(schema: T) => z.record(z.string().regex(id
 
 const described = {
   sources: ['sources by id', 'Where energy comes from, and how it is taken away.', 'battery'],
+  entries: [
+    'entries by id',
+    'Temperatures that are measured and entered before a reading that depends on them.',
+    'coolant',
+  ],
   instruments: ['instruments by id', 'What reads the loops.', 'control-unit'],
   loads: ['loads by id', "What is put in a part's place.", 'bench-lamp'],
   parts: ['parts by id', 'What the loops are made of.', 'stage-1'],
@@ -62,6 +68,7 @@ const described = {
 
 const examples = {
   sources: { battery: { kind: 'battery', voltage: '12.6 V', feeds: ['control-unit'], wait: '3 min' } },
+  entries: { coolant: { ask: 'Coolant temperature at the sensor', range: '15..90 °C', accuracy: '1 °C' } },
   instruments: {
     'control-unit': { kind: 'monitor', range: '0..10 Ω', accuracy: '3 % + 0.1 Ω', resolution: '0.01 Ω' },
   },
@@ -114,21 +121,32 @@ export const step = z.union([
 ]);
 
 const part = z.union([
-  circuit.cableBySize,
-  circuit.cableByResistance,
-  circuit.rotaryCoupling,
-  circuit.series,
-  circuit.initiator,
-  circuit.resistorPart,
-  circuit.lampPart,
+  parts.cableBySize,
+  parts.cableByResistance,
+  parts.rotaryCoupling,
+  parts.series,
+  parts.initiator,
+  parts.resistorPart,
+  parts.heater,
+  parts.switchPart,
+  parts.coil,
+  parts.thermistorByBeta,
+  parts.thermistorByCoefficients,
+  parts.rtd,
+  parts.lampByResistance,
+  parts.lampByRating,
 ]);
 
 /** A whole procedure file. */
 export const procedure = z.strictObject({
   ...head,
   sources: section('sources', circuit.battery),
+  entries: section('entries', circuit.entry).optional(),
   instruments: section('instruments', circuit.monitor),
-  loads: section('loads', z.discriminatedUnion('kind', [circuit.lampLoad, circuit.resistorLoad])).optional(),
+  loads: section(
+    'loads',
+    z.union([parts.lampLoadByResistance, parts.lampLoadByRating, parts.resistorLoad]),
+  ).optional(),
   parts: section('parts', part),
   connectors: section('connectors', circuit.connector).optional(),
   loops: section('loops', circuit.loop),
@@ -139,6 +157,7 @@ export const procedure = z.strictObject({
 export const shell = z.strictObject({
   ...head,
   sources: section('sources', z.unknown()),
+  entries: section('entries', z.unknown()).optional(),
   instruments: section('instruments', z.unknown()),
   loads: section('loads', z.unknown()).optional(),
   parts: section('parts', z.unknown()),

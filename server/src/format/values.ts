@@ -31,6 +31,11 @@ export function quantity(expected: string, description: string, ...examples: Exa
   return z.string().meta(told(expected, description, examples));
 }
 
+/** A resistance with its spread. */
+export function resistance(description: string) {
+  return quantity('a resistance with its spread', description, '1.7..2.3 Ω', '2.2 Ω ± 1 %');
+}
+
 export function flag(description: string, ...examples: Examples) {
   return z.boolean().meta(told('`true` or `false`', description, examples));
 }

@@ -94,7 +94,8 @@ export function expectedIn(schema: Schema, root: Schema): string {
   return example === null || expected.includes('`') ? expected : `${expected}, such as \`${example}\``;
 }
 
-function exampleIn(schema: Schema): string | null {
+/** The first example of a schema as it is written; null: none that is short. */
+export function exampleIn(schema: Schema): string | null {
   const [first] = Array.isArray(schema.examples) ? (schema.examples as unknown[]) : [];
   if (typeof first === 'string') return first;
   const items = Array.isArray(first) ? (first as unknown[]) : [];

@@ -4,6 +4,7 @@ import { indicate, networkWindow } from '../circuit/circuit.ts';
 import type { Indication, Instrument } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Loop, Monitor, Procedure } from '../text/procedure.ts';
+import { conditionsOf } from './conditions.ts';
 import { loopNetwork } from './loop-network.ts';
 
 /** What a loop without a fault reads on a bench. */
@@ -33,10 +34,7 @@ function goodReading(procedure: Procedure, loop: Loop, hardware: Hardware): Good
   const compiled = loopNetwork(procedure, loop, hardware);
   if (compiled === null) return unknown;
   const { network, probes } = compiled;
-  const circuit = networkWindow(network, probes[0], probes[1], {
-    ambient: procedure.ambient,
-    entered: new Map(),
-  });
+  const circuit = networkWindow(network, probes[0], probes[1], conditionsOf(procedure));
   const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
   const instrument = monitor === undefined ? null : instrumentOf(monitor);
   return { circuit, indication: instrument === null ? null : indicate(circuit, instrument) };

@@ -39,5 +39,8 @@ export function entriesOf(section: Section, bench: Bench): ReadonlyMap<Id, unkno
       return bench.connectors;
     case 'loops':
       return bench.loops;
+    case 'entries':
+      // No step acts on one.
+      return new Map();
   }
 }

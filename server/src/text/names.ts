@@ -22,7 +22,7 @@ export interface Names {
   readonly complete: boolean;
 }
 
-const laterSections = ['assemblies', 'entries'];
+const laterSections = ['assemblies'];
 
 export function namesIn(root: Node | null, report: (problem: Problem) => void): Names {
   const things = new Map<string, Named>();
@@ -68,6 +68,7 @@ function duplicate(id: string, at: Spot, first: Spot): Problem {
 
 const articles: Readonly<Record<Section, string>> = {
   sources: 'a source',
+  entries: 'an entry',
   instruments: 'an instrument',
   loads: 'a load',
   parts: 'a part',

@@ -1,5 +1,7 @@
+import type { kinds } from '../format/definitions.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
+import type { Resistance } from './resistance.ts';
 import type { FileId, Path } from './where.ts';
 
 /*
@@ -53,19 +55,30 @@ export interface Monitor extends Defined {
 
 export interface Load extends Defined {
   readonly kind: 'lamp' | 'resistor';
-  readonly resistance: Span | null;
+  /** null: unreadable. */
+  readonly resistance: Resistance | null;
   /** A keyed adapter: needs the mating face, and opens the shorting bar on its side. */
   readonly opensShortingBar: boolean;
 }
 
-export type WireSize = { readonly squareMillimetres: number } | { readonly awg: number };
+/** A temperature that somebody measures and enters before a reading. */
+export interface Entry extends Defined {
+  /** What is measured, and where. */
+  readonly ask: string;
+  /** °C. null: unreadable. */
+  readonly range: Span | null;
+  /** How far what is entered may be off, °C. */
+  readonly accuracy: number | null;
+}
+
+export type PartKind = (typeof kinds)['parts'][number];
 
 export interface Part extends Defined {
-  readonly kind: 'cable' | 'rotary-coupling' | 'series' | 'initiator' | 'resistor' | 'lamp';
+  readonly kind: PartKind;
   /** `two-conductor` parts stand inside a loop, per conductor; `end` parts close it. */
   readonly form: 'two-conductor' | 'end';
-  /** Stated resistance, or copper wire of a size and length in metres. null: unreadable. */
-  readonly resistance: Span | { readonly wire: WireSize; readonly length: Span } | null;
+  /** Of each conductor where it has two. null: unreadable. */
+  readonly resistance: Resistance | null;
   /** A pyrotechnic stage that can fire. false also where it could not be read: its own finding stands for it. */
   readonly live: boolean;
   /** An initiator that is written as `live: false`: the inert part of a trainer. */
@@ -190,6 +203,7 @@ export interface Procedure {
   /** °C. `assumed`: not stated in the file, the default. */
   readonly ambient: Span & { readonly assumed: boolean };
   readonly sources: ReadonlyMap<Id, Battery>;
+  readonly entries: ReadonlyMap<Id, Entry>;
   readonly monitors: ReadonlyMap<Id, Monitor>;
   readonly loads: ReadonlyMap<Id, Load>;
   readonly parts: ReadonlyMap<Id, Part>;

@@ -13,8 +13,10 @@ import type { Procedure } from './procedure.ts';
 import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
 import type { Reader } from './reader.ts';
-import { readConnectors, readLoads, readMonitors, readParts } from './read-circuit.ts';
+import { readConnectors, readMonitors } from './read-circuit.ts';
+import { readEntered } from './read-entered.ts';
 import { readLoops } from './read-loops.ts';
+import { readLoads, readParts } from './read-parts.ts';
 import { readSources } from './read-sources.ts';
 import { readSteps } from './read-steps.ts';
 import { placeAt } from './place-at.ts';
@@ -114,8 +116,9 @@ function readRoot(file: FileId, root: MapNode, report: Reader['report']): Proced
   const { values } = checkEntry('shell', root, [], rules, report);
   const ambient = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
   const monitors = readMonitors(reader);
+  const entries = readEntered(reader);
   const loads = readLoads(reader);
-  const parts = readParts(reader);
+  const parts = readParts(reader, entries);
   const connectors = readConnectors(reader);
   const circuit = { monitors, parts, connectors };
   const readable = (id: string) => monitors.has(id) || parts.has(id) || connectors.has(id);
@@ -135,6 +138,7 @@ function readRoot(file: FileId, root: MapNode, report: Reader['report']): Proced
     },
     ...(ambient === null ? {} : { ambient: { ...ambient, assumed: false } }),
     sources,
+    entries,
     loads,
     ...circuit,
     loops,
@@ -158,6 +162,7 @@ export function emptyProcedure(file: FileId): Procedure {
     requires: { training: [], protective: [], information: [] },
     ambient: defaultAmbient,
     sources: new Map(),
+    entries: new Map(),
     monitors: new Map(),
     loads: new Map(),
     parts: new Map(),
