@@ -1,6 +1,18 @@
 import type { Step } from '../text/procedure.ts';
 import type { Edge, StepGraph } from './graph.ts';
 import type { Issue } from './issue.ts';
+import { atEnd, nowhere, numberedGraph } from './numbered-graph.ts';
+import type { Hops } from './trace.ts';
+import {
+  addArrival,
+  cellsEach,
+  emptyTrail,
+  hopsAlong,
+  nextCell,
+  none,
+  stateCell,
+  stepCell,
+} from './trail.ts';
 import type { Work } from './work.ts';
 
 /** How a path ends: behind the last step, or at a `stop`. */
@@ -20,28 +32,27 @@ export interface Watcher<S> {
   readonly key: (state: S) => string;
   /** Whether all that can go wrong from `state` goes wrong from `seen` too: then `state` need not be followed. */
   readonly covers?: (seen: S, state: S) => boolean;
-  /** The state after the step's verb; the very same object where the step does not concern it. */
+  /**
+   * The state after the step's verb; the very same object where the step does not concern it. It depends on what the
+   * step does, never on where it stands or leads: it is asked once for all steps that do the same.
+   */
   readonly step: (state: S, step: Step, report: Report) => S;
   /** The state after one way out has been taken. */
   readonly take?: (state: S, step: Step, edge: Edge) => S;
   readonly end?: (state: S, step: Step, ending: Ending, report: Report) => void;
 }
 
-/** One configuration that a path reaches: the state in which a step is entered, and where it came from. */
+/** A state in which a step is entered, and the shortest way to it. */
 export interface Arrival<S> {
-  readonly index: number;
   readonly state: S;
-  readonly key: string;
-  readonly from: Arrival<S> | null;
-  /** The way out of `from` that led here. */
-  readonly by: Edge | null;
+  readonly hops: () => Hops;
 }
 
 export interface Reported {
   readonly issue: Issue;
   readonly index: number;
-  /** The shortest path, by indices of steps, with the way out of each; the last way out is null. */
-  readonly hops: readonly { readonly index: number; readonly by: Edge | null }[];
+  /** The shortest path; the last way out is null where it does not matter. */
+  readonly hops: () => Hops;
 }
 
 /** The most that one exploration may hold; reaching either is reported, never passed over. */
@@ -54,8 +65,8 @@ export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_00
 
 export interface Exploration<S> {
   readonly reported: readonly Reported[];
-  /** By step: every state in which it is entered, nearest first. */
-  readonly arrivals: readonly (readonly Arrival<S>[])[];
+  /** Every state in which a step is entered, nearest first. */
+  readonly arrivals: (index: number) => readonly Arrival<S>[];
   readonly complete: boolean;
 }
 
@@ -65,74 +76,119 @@ export function* explore<S>(
   watcher: Watcher<S>,
   bounds: Bounds = defaultBounds,
 ): Work<Exploration<S>> {
-  const arrivals: Arrival<S>[][] = graph.steps.map(() => []);
-  const seen: (Set<string> | undefined)[] = [];
-  const queue: Arrival<S>[] = [];
+  const { act, firstWay, ways, to } = numberedGraph(graph);
+  const { covers, take } = watcher;
+  const { stateOf, numberOf, afterAct, issuesAt } = numberedStates(watcher, graph);
+  const trail = emptyTrail(graph.steps.length);
   const reported: Reported[] = [];
   const known = new Set<string>();
   let complete = true;
 
-  const record = (arrival: Arrival<S>, issue: Issue, by: Edge | null = null): void => {
-    const identity = `${issue.rule}\n${arrival.index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
+  const record = (at: number, issue: Issue, by: number): void => {
+    const index = trail.cells[at + stepCell] ?? 0;
+    const identity = `${issue.rule}\n${index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
     if (known.has(identity)) return;
     known.add(identity);
-    reported.push({ issue, index: arrival.index, hops: hopsTo(arrival, by) });
+    reported.push({ issue, index, hops: () => hopsAlong(trail, ways, at, by) });
   };
 
-  const arrive = (index: number, state: S, key: string, from: Arrival<S> | null, by: Edge | null): void => {
-    const keys = (seen[index] ??= new Set());
-    if (keys.has(key)) return;
-    const here = arrivals[index];
-    if (here === undefined) return;
-    const { covers } = watcher;
-    if (covers !== undefined && here.some((other) => covers(other.state, state))) return;
-    const arrival: Arrival<S> = { index, state, key, from, by };
-    if (here.length >= bounds.statesPerStep || queue.length >= bounds.configurations) {
-      if (complete) record(arrival, tooMany(watcher.watches, here.length >= bounds.statesPerStep, bounds));
-      complete = false;
+  const arrive = (index: number, state: number, from: number, by: number): void => {
+    const { cells, first, end } = trail;
+    let there = 0;
+    for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
+      const other = cells[at + stateCell] ?? 0;
+      if (other === state || covers?.(stateOf(other), stateOf(state)) === true) return;
+      there += 1;
+    }
+    const atOneStep = there >= bounds.statesPerStep;
+    if (!atOneStep && end < bounds.configurations * cellsEach) {
+      addArrival(trail, index, state, from, by);
       return;
     }
-    keys.add(key);
-    here.push(arrival);
-    queue.push(arrival);
+    const hops = (): Hops => [...hopsAlong(trail, ways, from, by), { index, by: null }];
+    if (complete) reported.push({ issue: tooMany(watcher.watches, atOneStep, bounds), index, hops });
+    complete = false;
   };
 
-  if (graph.steps.length > 0) arrive(0, watcher.start, watcher.key(watcher.start), null, null);
-  for (let done = 0; done < queue.length; done++) {
-    if (done % 2000 === 1999) yield { stage: 'order', done };
-    const arrival = queue[done];
-    const step = arrival === undefined ? undefined : graph.steps[arrival.index];
-    if (arrival === undefined || step === undefined || step.verb === 'broken') continue;
-    const report: Report = (issue) => {
-      record(arrival, issue);
-    };
-    const after = watcher.step(arrival.state, step, report);
-    const keyAfter = after === arrival.state ? arrival.key : watcher.key(after);
-    for (const edge of graph.edges[arrival.index] ?? []) {
-      const taken = watcher.take === undefined ? after : watcher.take(after, step, edge);
-      if (edge.to === 'end')
-        watcher.end?.(taken, step, step.verb === 'stop' ? 'stop' : 'finished', (issue) => {
-          record(arrival, issue, edge);
+  if (graph.steps.length > 0) arrive(0, numberOf(watcher.start), none, none);
+  for (let at = 0; at < trail.end; at += cellsEach) {
+    if (at % (2000 * cellsEach) === 1999 * cellsEach) yield { stage: 'order', done: at / cellsEach };
+    const index = trail.cells[at + stepCell] ?? 0;
+    const entered = trail.cells[at + stateCell] ?? 0;
+    const step = graph.steps[index];
+    const doing = act[index] ?? none;
+    if (step === undefined || doing === none) continue;
+    const after = afterAct(entered, doing, step);
+    for (const issue of issuesAt(entered, doing)) record(at, issue, none);
+    const behind = firstWay[index + 1] ?? 0;
+    for (let way = firstWay[index] ?? 0; way < behind; way++) {
+      const target = to[way] ?? nowhere;
+      const edge = ways[way];
+      if (edge === undefined) continue;
+      const taken = take === undefined ? after : numberOf(take(stateOf(after), step, edge), after);
+      if (target >= 0) arrive(target, taken, at, way);
+      else if (target === atEnd)
+        watcher.end?.(stateOf(taken), step, step.verb === 'stop' ? 'stop' : 'finished', (issue) => {
+          record(at, issue, way);
         });
-      else if (edge.to !== null)
-        arrive(edge.to, taken, taken === after ? keyAfter : watcher.key(taken), arrival, edge);
     }
   }
+
+  const arrivals = (index: number): readonly Arrival<S>[] => {
+    const found: Arrival<S>[] = [];
+    const { cells, first } = trail;
+    for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
+      const hops = (): Hops => hopsAlong(trail, ways, at, none);
+      found.push({ state: stateOf(cells[at + stateCell] ?? 0), hops });
+    }
+    return found;
+  };
   return { reported, arrivals, complete };
 }
 
-/** The way to an arrival, and where it matters the way out of it. */
-export function hopsTo<S>(
-  arrival: Arrival<S>,
-  out: Edge | null = null,
-): { index: number; by: Edge | null }[] {
-  const hops: { index: number; by: Edge | null }[] = [];
-  let by = out;
-  for (let at: Arrival<S> | null = arrival; at !== null; at = at.from) {
-    hops.push({ index: at.index, by });
-    by = at.by;
-  }
-  return hops.reverse();
+/** The states of a watcher, numbered as they are met, with what each act makes of them. */
+interface NumberedStates<S> {
+  readonly stateOf: (number: number) => S;
+  /** `known` is a state that may be the very same. */
+  readonly numberOf: (state: S, known?: number) => number;
+  readonly afterAct: (number: number, act: number, step: Step) => number;
+  readonly issuesAt: (number: number, act: number) => readonly Issue[];
+}
+
+const nothing: readonly Issue[] = [];
+
+function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedStates<S> {
+  const { acts } = numberedGraph(graph);
+  const states: S[] = [];
+  const numbers = new Map<string, number>();
+  /** By state and act: the state after it. */
+  const after: Int32Array[] = [];
+  const issues = new Map<number, readonly Issue[]>();
+
+  const stateOf = (number: number): S => states[number] as S;
+  const numberOf = (state: S, same = none): number => {
+    if (same !== none && state === stateOf(same)) return same;
+    const key = watcher.key(state);
+    const earlier = numbers.get(key);
+    if (earlier !== undefined) return earlier;
+    numbers.set(key, states.length);
+    after.push(new Int32Array(acts).fill(none));
+    return states.push(state) - 1;
+  };
+  const afterAct = (number: number, act: number, step: Step): number => {
+    const ofState = after[number];
+    const earlier = ofState?.[act] ?? none;
+    if (earlier !== none) return earlier;
+    const told: Issue[] = [];
+    const state = watcher.step(stateOf(number), step, (issue) => void told.push(issue));
+    if (told.length > 0) issues.set(number * acts + act, told);
+    const found = numberOf(state, number);
+    if (ofState !== undefined) ofState[act] = found;
+    return found;
+  };
+  const issuesAt = (number: number, act: number): readonly Issue[] =>
+    issues.size === 0 ? nothing : (issues.get(number * acts + act) ?? nothing);
+  return { stateOf, numberOf, afterAct, issuesAt };
 }
 
 function tooMany(watches: string, atOneStep: boolean, bounds: Bounds): Issue {

@@ -26,7 +26,7 @@ export function* owedAfterSteps(
     for (const [index, step] of graph.steps.entries()) {
       if (step.verb !== 'wait' && step.verb !== 'disconnect' && step.verb !== 'ignition') continue;
       for (const [at, group] of cluster.groups.entries()) {
-        const seconds = (arrivals[index] ?? []).map(({ state }) => {
+        const seconds = arrivals(index).map(({ state }) => {
           const after = clockAfter(state, step, cluster);
           const begins = isGroupOff(group, after.power) && !isGroupOff(group, state.power);
           const goesOn = step.verb === 'wait' && isGroupOff(group, after.power);

@@ -36,7 +36,7 @@ export function* whatIsLeft(
     const { arrivals } = yield* explore(graph, watcher, bounds);
     for (const [index, step] of graph.steps.entries()) {
       if (step.verb !== 'stop') continue;
-      const states = (arrivals[index] ?? []).map(({ state }) => as(state));
+      const states = arrivals(index).map(({ state }) => as(state));
       for (const one of new Set(states))
         if (one !== null) left.push({ index, id, as: one, always: states.every((other) => other === one) });
     }

@@ -1,6 +1,6 @@
 import type { Circuits } from '../bench/circuits.ts';
 import { defaultBounds, explore } from '../bench/explore.ts';
-import type { Arrival, Bounds, Reported } from '../bench/explore.ts';
+import type { Arrival, Bounds, Exploration, Reported } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Loop, Monitor, Procedure } from '../text/procedure.ts';
@@ -68,10 +68,10 @@ export function* computeReadings(
     const explored = yield* explore(graph, loopBenchWatcher(automaton), bounds);
     reported.push(...explored.reported);
     complete &&= explored.complete;
-    for (const [index, arrivals] of explored.arrivals.entries()) {
-      const reading = readingAt(procedure, graph, index, automaton, arrivals, good);
+    for (const index of graph.steps.keys()) {
+      const reading = readingAt(procedure, graph, index, automaton, explored, good);
       if (reading !== null) readings.push(reading);
-      const set = codesAt(procedure, graph, index, automaton, arrivals, good);
+      const set = codesAt(procedure, graph, index, automaton, explored, good);
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
     }
   }
@@ -92,14 +92,14 @@ function readingAt(
   graph: StepGraph,
   index: number,
   automaton: LoopAutomaton,
-  arrivals: readonly Arrival<LoopBench>[],
+  { arrivals }: Exploration<LoopBench>,
   goodOf: GoodReadings,
 ): Reading | null {
   const step = graph.steps[index];
   const { loop } = automaton;
   if (step?.verb !== 'read' || !step.loops.includes(loop.id)) return null;
   const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
-  const good = arrivals.map((arrival) => ({ arrival, ...goodOf(loop, arrival.state.hardware) }));
+  const good = arrivals(index).map((arrival) => ({ arrival, ...goodOf(loop, arrival.state.hardware) }));
   const indications = good.flatMap(({ indication }) => (indication === null ? [] : [indication]));
   const resolution = monitor?.resolution ?? null;
   const known = indications.length === good.length;
@@ -116,7 +116,7 @@ function codesAt(
   graph: StepGraph,
   index: number,
   automaton: LoopAutomaton,
-  arrivals: readonly Arrival<LoopBench>[],
+  { arrivals }: Exploration<LoopBench>,
   good: GoodReadings,
 ): readonly Code[] {
   const step = graph.steps[index];
@@ -124,7 +124,9 @@ function codesAt(
   if (step === undefined || !looks(step, automaton, monitorOf)) return [];
   const monitor =
     automaton.loop.monitor === null ? undefined : procedure.monitors.get(automaton.loop.monitor);
-  const sets = arrivals.map(({ state }) => codesSet(automaton, monitor, automaton.after(state, step), good));
+  const sets = arrivals(index).map(({ state }) =>
+    codesSet(automaton, monitor, automaton.after(state, step), good),
+  );
   const names = [...new Set(sets.flatMap((set) => set.map(({ code }) => code)))];
   return names.map((code) => ({
     loop: automaton.loop.id,

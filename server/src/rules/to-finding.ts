@@ -19,7 +19,7 @@ export interface Naming {
 
 /** An issue with the path to it, from an automaton. Several may stand for one finding. */
 export function fromReported(naming: Naming, { issue, index, hops }: Reported): Finding {
-  return finding(naming, issue, index, hops);
+  return finding(naming, issue, index, hops());
 }
 
 export function fromSeen(naming: Naming, { issue, index, hops, repeatsFrom }: Seen): Finding {

@@ -2,7 +2,6 @@ import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
-import { hopsTo } from '../bench/explore.ts';
 import { reachable, refTo } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import { pathInWords, traceOf } from '../bench/trace.ts';
@@ -151,13 +150,13 @@ function seen(
 ): Seen {
   const { procedure, graph } = context;
   const related = sides.flatMap((side): Related[] => {
-    const trace = traceOf(procedure, graph, hopsTo(side.arrival));
+    const trace = traceOf(procedure, graph, side.arrival.hops());
     const last = graph.steps[reading.index];
     if (last === undefined) return [];
     const at = { file: procedure.file, path: refTo(last, procedure.file).path, part: 'value' as const };
     return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
   });
-  const hops = sides[0] === undefined ? [] : hopsTo(sides[0].arrival);
+  const hops = sides[0] === undefined ? [] : sides[0].arrival.hops();
   return {
     index: reading.index,
     issue: { rule, subject: reading.loop.id, underline, message, related },

@@ -1,0 +1,63 @@
+import type { Edge } from './graph.ts';
+import type { Hops } from './trace.ts';
+
+/*
+ * The arrivals of an exploration, nearest first, in one list of numbers since there are very many of them. An arrival is
+ * the place of its first number.
+ */
+
+export interface Trail {
+  cells: Int32Array;
+  /** Behind the last arrival. */
+  end: number;
+  /** By step its first and its last arrival. */
+  readonly first: Int32Array;
+  readonly last: Int32Array;
+}
+
+/* What is held of an arrival, and how many numbers that are. `none` stands where there is none. */
+export const stepCell = 0;
+export const stateCell = 1;
+/** The arrival that it was reached from, and the number of the way out that was taken there. */
+export const fromCell = 2;
+export const byCell = 3;
+/** The next arrival at the same step. */
+export const nextCell = 4;
+export const cellsEach = 5;
+export const none = -1;
+
+export function emptyTrail(steps: number): Trail {
+  const first = new Int32Array(steps).fill(none);
+  return { cells: new Int32Array((2 * steps + 1) * cellsEach), end: 0, first, last: first.slice() };
+}
+
+/** Adds an arrival, as the last one of its step. */
+export function addArrival(trail: Trail, step: number, state: number, from: number, by: number): void {
+  if (trail.end === trail.cells.length) {
+    const grown = new Int32Array(trail.cells.length * 2);
+    grown.set(trail.cells);
+    trail.cells = grown;
+  }
+  const { cells, end: at } = trail;
+  cells[at + stepCell] = step;
+  cells[at + stateCell] = state;
+  cells[at + fromCell] = from;
+  cells[at + byCell] = by;
+  cells[at + nextCell] = none;
+  const before = trail.last[step] ?? none;
+  if (before === none) trail.first[step] = at;
+  else cells[before + nextCell] = at;
+  trail.last[step] = at;
+  trail.end += cellsEach;
+}
+
+/** The way to an arrival, and the way out of it; `none` where that does not matter. */
+export function hopsAlong({ cells }: Trail, ways: readonly Edge[], arrival: number, out: number): Hops {
+  const hops: { index: number; by: Edge | null }[] = [];
+  let by = out;
+  for (let at = arrival; at !== none; at = cells[at + fromCell] ?? none) {
+    hops.push({ index: cells[at + stepCell] ?? 0, by: ways[by] ?? null });
+    by = cells[at + byCell] ?? none;
+  }
+  return hops.reverse();
+}
