@@ -53,12 +53,22 @@ function byId<T extends { readonly id: Id }>(things: readonly T[]): ReadonlyMap<
 }
 
 export function connector(id: Id, shortingBar: Connector['shortingBar'] = null): Connector {
-  return { id, path: ['connectors', id], contact: range(0.002, 0.015), shortingBar };
+  return { id, path: ['connectors', id], contact: range(0.002, 0.015), shortingBar, carries: [] };
 }
 
 export function part(id: Id, kind: Part['kind'], resistance: Part['resistance'], live = false): Part {
   const form = kind === 'initiator' || kind === 'resistor' || kind === 'lamp' ? 'end' : 'two-conductor';
-  return { id, path: ['parts', id], kind, form, resistance, live, statedInert: false, noFire: null };
+  return {
+    id,
+    path: ['parts', id],
+    kind,
+    form,
+    resistance,
+    live,
+    statedInert: false,
+    noFire: null,
+    voltage: null,
+  };
 }
 
 export function loop(
@@ -121,6 +131,7 @@ const steps = numbered([
     section: 'Make safe',
     verb: 'disconnect',
     source: 'battery',
+    connector: null,
     caution: 'The radio and the clock lose their settings.',
   },
   {
@@ -150,6 +161,7 @@ const steps = numbered([
     section: 'Substitute at the stage',
     verb: 'reconnect',
     source: 'battery',
+    connector: null,
     warning: 'Nobody in front of the airbag while power comes back.',
   },
   { section: 'Substitute at the stage', verb: 'ignition', to: 'on' },
@@ -163,7 +175,7 @@ const steps = numbered([
     see: "maker's wiring diagram, sheet 12",
   },
   { section: 'Substitute one connector back', verb: 'ignition', to: 'off' },
-  { section: 'Substitute one connector back', verb: 'disconnect', source: 'battery' },
+  { section: 'Substitute one connector back', verb: 'disconnect', source: 'battery', connector: null },
   { section: 'Substitute one connector back', verb: 'wait', seconds: 180 },
   { section: 'Substitute one connector back', verb: 'move', load: 'bench-lamp', to: atColumn },
   { section: 'Substitute one connector back', verb: 'ignition', to: 'cycle' },
@@ -237,6 +249,7 @@ export const procedure: Procedure = {
       leakBelow: 5000,
     },
   ]),
+  multimeters: new Map(),
   loads: byId([
     {
       id: 'bench-lamp',
@@ -302,6 +315,7 @@ export const input: CardInput = {
     { step: 14, loop: 'stage-1-loop', printed: '1.96..3.63 Ω', from: 'computed', nominal: '2.78 Ω' },
     { step: 20, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null },
   ],
+  proofs: [],
   codes: [
     {
       step: 13,

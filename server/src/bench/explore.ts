@@ -1,5 +1,6 @@
 import type { Step } from '../text/procedure.ts';
-import type { Edge, StepGraph } from './graph.ts';
+import { endingOf } from './graph.ts';
+import type { Edge, Ending, StepGraph } from './graph.ts';
 import type { Issue } from './issue.ts';
 import { atEnd, nowhere, numberedGraph } from './numbered-graph.ts';
 import type { Hops } from './trace.ts';
@@ -14,9 +15,6 @@ import {
   stepCell,
 } from './trail.ts';
 import type { Work } from './work.ts';
-
-/** How a path ends: behind the last step, or at a `stop`. */
-export type Ending = 'finished' | 'stop';
 
 export type Report = (issue: Issue) => void;
 
@@ -128,7 +126,7 @@ export function* explore<S>(
       const taken = take === undefined ? after : numberOf(take(stateOf(after), step, edge), after);
       if (target >= 0) arrive(target, taken, at, way);
       else if (target === atEnd)
-        watcher.end?.(stateOf(taken), step, step.verb === 'stop' ? 'stop' : 'finished', (issue) => {
+        watcher.end?.(stateOf(taken), step, endingOf(step, edge), (issue) => {
           record(at, issue, way);
         });
     }

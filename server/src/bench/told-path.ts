@@ -67,6 +67,7 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
     case 'disconnect':
     case 'reconnect':
     case 'wait':
+    case 'prove-dead':
       return 'essential';
     case 'unlock':
     case 'unplug':

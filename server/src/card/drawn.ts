@@ -1,4 +1,5 @@
 import type { Connector, Id, Loop, Part, Procedure } from '../text/procedure.ts';
+import { formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
 
@@ -40,6 +41,7 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
   const shared = loopsThrough(procedure, connector.id).filter((id) => id !== loop.id);
   const lines = [`connector, pins ${pins[0]} and ${pins[1]}`];
   if (shared.length > 0) lines.push(`also carries ${shared.join(', ')}`);
+  lines.push(...sourcesAt(procedure, connector));
   return {
     kind: 'connector',
     id: connector.id,
@@ -48,6 +50,17 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
     bar,
     lines,
   };
+}
+
+/** What a connector leads or takes away beside its loops. */
+function sourcesAt({ sources }: Procedure, { id, carries }: Connector): readonly string[] {
+  return [...sources.values()].flatMap((source): readonly string[] => {
+    const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
+    const kind = source.kind === 'high-voltage' ? 'HIGH VOLTAGE' : 'voltage';
+    if (source.kind === 'high-voltage' && source.isolatedBy === id)
+      return [`takes ${source.id} away (${kind}${volts})`];
+    return carries.includes(source.id) ? [`leads ${source.id} (${kind}${volts})`] : [];
+  });
 }
 
 function barDrawn(connector: Connector, pins: readonly [string, string]): DrawnBar | null {
@@ -69,6 +82,7 @@ function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {
 function partDrawn(part: Part): Drawn {
   const value = valueText(part);
   const lines = [part.kind === 'initiator' && !part.live ? 'initiator, taken as inert' : kindText[part.kind]];
+  if (part.voltage !== null) lines.push(formatSpan(part.voltage, 'voltage'));
   if (value !== null) lines.push(value);
   if (part.form === 'two-conductor') return { kind: 'part', id: part.id, lines };
   return { kind: 'end', id: part.id, live: part.live ? 'LIVE' : null, lines };
@@ -79,6 +93,7 @@ const kindText: Readonly<Record<Part['kind'], string>> = {
   'rotary-coupling': 'rotary coupling',
   series: 'in series, two conductors',
   initiator: 'pyrotechnic stage',
+  'hv-section': 'high-voltage section',
   resistor: 'resistor',
   heater: 'heater',
   switch: 'switch, counted as closed',

@@ -19,6 +19,15 @@ export interface CardReading {
   readonly nominal: string | null;
 }
 
+/** What the measurements of a `prove-dead` step should show; null: not known. */
+export interface CardProof {
+  readonly step: number;
+  /** That the source is dead: `below 59.5 V`. */
+  readonly limit: string | null;
+  /** On the known source: `12.4..12.8 V`. */
+  readonly known: string | null;
+}
+
 /** Codes that the work itself can set by the time this step is reached. */
 export interface CardCodes {
   readonly step: number;
@@ -47,6 +56,7 @@ export interface CardStamp {
 export interface CardInput {
   readonly procedure: Procedure;
   readonly readings: readonly CardReading[];
+  readonly proofs: readonly CardProof[];
   readonly codes: readonly CardCodes[];
   readonly left: readonly CardLeft[];
   readonly findings: readonly Finding[];
@@ -125,7 +135,7 @@ export interface CardWindow {
 export interface CardOutcome {
   readonly when: Words;
   readonly then: string;
-  /** Where it leads; null: nowhere that exists. */
+  /** Where it leads; null: nowhere. */
   readonly to: number | 'end' | null;
   /** The step that follows on the card: nothing is skipped. */
   readonly isNext: boolean;

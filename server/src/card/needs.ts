@@ -1,4 +1,4 @@
-import type { Id, Load, Monitor, Procedure } from '../text/procedure.ts';
+import type { Id, Load, Monitor, Multimeter, Procedure } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
@@ -11,7 +11,13 @@ export function needsOf(procedure: Procedure): readonly NeedGroup[] {
     { label: 'Training', items: requires.training.map((text): Words => [text]) },
     { label: 'Protective equipment', items: requires.protective.map((text): Words => [text]) },
     { label: 'Information', items: requires.information.map((text): Words => [text]) },
-    { label: 'Instruments', items: [...procedure.monitors.values()].map(monitorWords) },
+    {
+      label: 'Instruments',
+      items: [
+        ...[...procedure.monitors.values()].map(monitorWords),
+        ...[...procedure.multimeters.values()].map(multimeterWords),
+      ],
+    },
     { label: 'Loads', items: usedLoads(procedure).map((id) => loadWords(procedure, id)) },
     { label: 'Parts, if a step asks for them', items: partsToReplace(procedure) },
   ];
@@ -31,6 +37,18 @@ function monitorWords(monitor: Monitor): Words {
     { id: monitor.id },
     `, which reads its own loops; and a tool that displays its readings and codes${windows}${current}`,
   ];
+}
+
+function multimeterWords({ id, resistance, voltage, leads, zeroed }: Multimeter): Words {
+  const volts = voltage?.range ?? null;
+  const ohms = resistance?.range ?? null;
+  const figures = [
+    volts === null ? null : `DC ${formatSpan(volts, 'voltage')}`,
+    ohms === null ? null : formatSpan(ohms, 'resistance'),
+    leads === null ? null : `leads ${formatSpan(leads, 'resistance')}`,
+    zeroed ? 'leads zeroed' : null,
+  ].filter((figure) => figure !== null);
+  return [{ id }, `, a multimeter${figures.length === 0 ? '' : `: ${figures.join(', ')}`}`];
 }
 
 function usedLoads(procedure: Procedure): readonly Id[] {

@@ -23,7 +23,7 @@ export function sectionsOf(input: CardInput): readonly CardSection[] {
 
 function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words | null): CardStep {
   const readings = input.readings.filter((reading) => reading.step === step.number);
-  const said = sayStep(input.procedure, step);
+  const said = sayStep(input.procedure, step, input.proofs);
   return {
     number: step.number,
     reachedFrom,
@@ -123,10 +123,21 @@ function leftAt(procedure: Procedure, all: readonly CardLeft[], number: number):
   };
 }
 
+function isolatorWords({ sources }: Procedure, id: Id): Words {
+  const source = sources.get(id);
+  if (source?.kind !== 'high-voltage' || source.isolatedBy === null) return [];
+  return [', connector ', { id: source.isolatedBy }, ' is open'];
+}
+
 function leftWords(procedure: Procedure, id: Id, as: CardLeft['left'][number]['as']): Words {
   switch (as) {
     case 'disconnected':
-      return [...sentence(sourceWords(procedure, id)), ' is ', { strong: 'disconnected' }];
+      return [
+        ...sentence(sourceWords(procedure, id)),
+        ' is ',
+        { strong: 'disconnected' },
+        ...isolatorWords(procedure, id),
+      ];
     case 'unlocked':
     case 'unplugged':
       return [...sentence(thingWords(procedure, id)), ' is ', { strong: as }];

@@ -57,6 +57,8 @@ export function classWords(name: OutcomeName, window: PrintedWindow): string {
     case 'present':
     case 'ok':
     case 'defect':
+    case 'dead':
+    case 'live':
       return 'shows anything else';
   }
 }

@@ -3,15 +3,16 @@ import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quant
 import { basisInWords } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type {
-  Battery,
   Connector,
   Entry,
   Id,
   Load,
   Loop,
   Monitor,
+  Multimeter,
   Part,
   Procedure,
+  Source,
 } from '../text/procedure.ts';
 import type { Resistance } from '../text/resistance.ts';
 import { stepInWords } from '../text/step-in-words.ts';
@@ -40,6 +41,8 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   if (monitor !== undefined) return monitorInWords(monitor);
   const entry = procedure.entries.get(id);
   if (entry !== undefined) return entryInWords(entry);
+  const meter = procedure.multimeters.get(id);
+  if (meter !== undefined) return multimeterInWords(meter);
   const source = procedure.sources.get(id);
   return source === undefined ? null : sourceInWords(source);
 }
@@ -49,8 +52,9 @@ function ofStep(procedure: Procedure, id: Id): string | null {
   return step === undefined ? null : `step ${step.number}, ${stepInWords(step)}`;
 }
 
-function partInWords({ kind, form, resistance, live }: Part): string {
-  const what = live ? `${kind}, **live**` : kind;
+function partInWords({ kind, form, resistance, live, voltage }: Part): string {
+  const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
+  const what = `${kind}${volts}${live ? ', **live**' : ''}`;
   if (resistance === null) return what;
   const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
   return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance)}`;
@@ -70,13 +74,14 @@ function entryInWords({ ask, range, accuracy }: Entry): string {
   return words.join(', ');
 }
 
-function connectorInWords({ contact, shortingBar }: Connector): string {
+function connectorInWords({ contact, shortingBar, carries }: Connector): string {
   const contacts = contact === null ? '' : `, contacts ${formatSpan(contact, 'resistance')}`;
   const bar =
     shortingBar === null
       ? ''
       : `, shorting bar on the ${shortingBar.side} side that closes when ${shortingBar.closes}`;
-  return `connector${contacts}${bar}`;
+  const carried = carries.length === 0 ? '' : `, leads ${carries.join(', ')} past its loops`;
+  return `connector${contacts}${bar}${carried}`;
 }
 
 function sideInWords(connector: Connector, side: string): string {
@@ -106,13 +111,30 @@ function monitorInWords({ range, accuracy, resolution }: Monitor): string {
   return words.join(', ');
 }
 
-function sourceInWords(source: Battery): string {
+function multimeterInWords({ resistance, voltage }: Multimeter): string {
+  const ohms = resistance?.range ?? null;
+  const volts = voltage?.range ?? null;
+  const words = [
+    'multimeter',
+    ...(ohms === null ? [] : [formatSpan(ohms, 'resistance')]),
+    ...(volts === null ? [] : [`DC ${formatSpan(volts, 'voltage')}`]),
+  ];
+  return words.join(', ');
+}
+
+function sourceInWords(source: Source): string {
   const owed = owedBy(source);
-  const feeds = `feeds ${source.feeds.join(', ')}`;
-  if (owed.seconds === 0) return `battery, ${feeds}`;
+  const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
+  const what = source.kind === 'battery' ? 'battery' : `high-voltage source${volts}, **live**`;
+  const feeds = source.feeds.length === 0 ? '' : `, feeds ${source.feeds.join(', ')}`;
+  const isolated =
+    source.kind === 'battery' || source.isolatedBy === null ? '' : `, taken away by ${source.isolatedBy}`;
+  const description = `${what}${feeds}${isolated}`;
+  if (owed.seconds === 0) return description;
   const from = [
     ...(owed.stated === null ? [] : [`${formatWait(owed.stated)} stated`]),
     ...(owed.discharge === null ? [] : [`${formatWait(owed.discharge)} until the reserve is safe`]),
   ];
-  return `battery, ${feeds}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})`;
+  const proof = source.kind === 'battery' ? '' : ', then prove it dead';
+  return `${description}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})${proof}`;
 }

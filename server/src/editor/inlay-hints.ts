@@ -1,6 +1,7 @@
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { Order } from '../project/analysis.ts';
 import { formatWait } from '../quantity/quantity.ts';
+import { printedProofs } from '../readings/proof.ts';
 import type { Readings } from '../readings/reading.ts';
 import type { Step } from '../text/procedure.ts';
 import { endOfLine, rangeOf } from './document.ts';
@@ -14,8 +15,11 @@ export function hintTexts(document: EditorDocument, readings: Readings, order: O
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
   const texts = new Map<string, string>();
+  const proofs = printedProofs(analysis.procedure().value);
   for (const [index, step] of steps.entries()) {
-    const text = windowText(readings, index) ?? owedText(order, index, step);
+    const limit = proofs.find((proof) => proof.index === index)?.limit;
+    const dead = limit === undefined || limit === null ? null : `dead: ${limit}`;
+    const text = windowText(readings, index) ?? dead ?? owedText(order, index, step);
     if (text !== null) texts.set(analysis.stepContent(step), text);
   }
   return texts;

@@ -1,84 +1,8 @@
 import * as z from 'zod';
 import { idPattern } from './ids.ts';
-import { group, ids, keyword, kind, pinPair, quantity, resistance, text } from './values.ts';
+import { group, ids, keyword, pinPair, quantity, resistance, text } from './values.ts';
 
 /* What stands in a circuit beside its parts: one definition a kind. */
-
-export const reserve = group(
-  z.strictObject({
-    capacitance: quantity(
-      'a capacitance',
-      'The capacitor that keeps the unit going after power is lost.',
-      '6.8 mF ± 20 %',
-    ),
-    'charged-to': quantity('a voltage', 'The voltage it is charged to while the unit is powered.', '24 V'),
-    bleed: quantity('a resistance', 'The resistance through which it empties.', '4.7 kΩ ± 5 %'),
-    'safe-below': quantity('a voltage', 'Below this voltage a stage can no longer fire.', '2 V'),
-  }),
-  'the four keys of a reserve',
-  'The energy that remains after the source is taken away. All four keys are needed: from them the least wait is computed and held against `wait`.',
-  { capacitance: '6.8 mF ± 20 %', 'charged-to': '24 V', bleed: '4.7 kΩ ± 5 %', 'safe-below': '2 V' },
-);
-
-export const battery = z
-  .strictObject({
-    kind: kind('battery', 'The battery that the system runs on.'),
-    voltage: quantity('a voltage', 'The voltage at its terminals.', '12.6 V', '12..14.5 V'),
-    feeds: ids('an id or a list of ids', 'What it supplies: monitors, parts or connectors.', [
-      'control-unit',
-    ]),
-    wait: quantity(
-      'a duration',
-      'How long to wait after it is taken away before a live circuit may be touched, as the maker of the system states it.',
-      '3 min',
-    ).optional(),
-    reserve: reserve.optional(),
-  })
-  .meta({ id: 'battery', description: 'A battery: a source that is taken away by disconnecting it.' });
-
-export const monitor = z
-  .strictObject({
-    kind: kind('monitor', 'A control unit that reads its own loops while it is powered.'),
-    range: quantity(
-      'a resistance range',
-      'What it can show. Beyond the upper end it reads "open".',
-      '0..10 Ω',
-    ),
-    accuracy: quantity(
-      'an accuracy',
-      'Its error limit: percent of the reading plus a constant.',
-      '3 % + 0.1 Ω',
-    ),
-    resolution: quantity('an exact resistance', 'The step of its display.', '0.01 Ω'),
-    'test-current': quantity(
-      'a current',
-      'The current that it sends through the loop to measure.',
-      '40 mA',
-    ).optional(),
-    codes: group(
-      z.strictObject({
-        'too-low': quantity(
-          '`below` and a resistance',
-          'It sets a code when a loop reads below this.',
-          'below 1.0 Ω',
-        ).optional(),
-        'too-high': quantity(
-          '`above` and a resistance',
-          'It sets a code when a loop reads above this.',
-          'above 4.5 Ω',
-        ).optional(),
-      }),
-      '`too-low` and `too-high`',
-      'The limits beyond which it stores a trouble code.',
-      { 'too-low': 'below 1.0 Ω', 'too-high': 'above 4.5 Ω' },
-    ).optional(),
-    leak: quantity(
-      '`below` and a resistance',
-      'It also sees a path to ground or to a supply when that is below this.',
-      'below 5 kΩ',
-    ).optional(),
-  })
-  .meta({ id: 'monitor', description: 'A control unit that reads the resistance of its own loops.' });
 
 export const entry = z
   .strictObject({
@@ -112,6 +36,11 @@ export const connector = z
       'the keys of a shorting bar',
       'A bar that bridges the pins of one side when the connector is taken apart.',
       { side: 'end', closes: 'unlocked', resistance: '0.2..0.4 Ω' },
+    ).optional(),
+    carries: ids(
+      'a source id or a list of source ids',
+      'Sources that it leads past the pins of its loops: hands on it are hands on them.',
+      ['traction'],
     ).optional(),
   })
   .meta({

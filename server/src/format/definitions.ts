@@ -1,13 +1,17 @@
 import * as circuit from './circuit.ts';
+import * as instruments from './instruments.ts';
 import * as parts from './parts.ts';
 import { shell } from './procedure.ts';
+import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 
 /** Every definition that an entry of a file is checked against, by the name it has in the JSON Schema. */
 export const definitions = {
   shell,
-  battery: circuit.battery,
-  monitor: circuit.monitor,
+  battery: sources.battery,
+  'high-voltage': sources.highVoltage,
+  monitor: instruments.monitor,
+  multimeter: instruments.multimeter,
   'lamp-load-by-resistance': parts.lampLoadByResistance,
   'lamp-load-by-rating': parts.lampLoadByRating,
   'resistor-load': parts.resistorLoad,
@@ -16,6 +20,7 @@ export const definitions = {
   'rotary-coupling': parts.rotaryCoupling,
   series: parts.series,
   initiator: parts.initiator,
+  'hv-section': parts.hvSection,
   resistor: parts.resistorPart,
   heater: parts.heater,
   switch: parts.switchPart,
@@ -33,6 +38,7 @@ export const definitions = {
   'step-disconnect': steps.disconnectStep,
   'step-reconnect': steps.reconnectStep,
   'step-wait': steps.waitStep,
+  'step-prove-dead': steps.proveDeadStep,
   'step-unlock': steps.unlockStep,
   'step-unplug': steps.unplugStep,
   'step-plug': steps.plugStep,
@@ -58,6 +64,7 @@ export const verbs = [
   'disconnect',
   'reconnect',
   'wait',
+  'prove-dead',
   'unlock',
   'unplug',
   'plug',
@@ -79,14 +86,15 @@ export type Verb = (typeof verbs)[number];
 
 /** The kinds that each section knows. */
 export const kinds = {
-  sources: ['battery'],
-  instruments: ['monitor'],
+  sources: ['battery', 'high-voltage'],
+  instruments: ['monitor', 'multimeter'],
   loads: ['lamp', 'resistor'],
   parts: [
     'cable',
     'rotary-coupling',
     'series',
     'initiator',
+    'hv-section',
     'resistor',
     'heater',
     'switch',

@@ -44,5 +44,8 @@ export const pinPattern = new RegExp(`^${pin}$`);
 /** A side of a connector: `K30.monitor`. */
 export const placePattern = new RegExp(`^${notReserved}${letters}\\.(?:monitor|end)$`);
 
+/** One pin on a side of a connector: `K30.monitor.1`. */
+export const terminalPattern = new RegExp(`^${notReserved}${letters}\\.(?:monitor|end)\\.${pin}$`);
+
 /** What hands touch: an id, a side `K30.monitor`, or a terminal `K30.monitor.1`. */
 export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end)(?:\\.${pin})?)?$`);

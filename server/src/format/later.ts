@@ -14,15 +14,14 @@ export const laterKeys: ReadonlySet<string> = new Set([
   'faults',
 ]);
 
-export const laterVerbs: ReadonlySet<string> = new Set(['prove-dead', 'measure', 'run']);
+export const laterVerbs: ReadonlySet<string> = new Set(['measure', 'run']);
 
-/** Keys of a step beside its verb. `between` belongs to `fit`, `with` and `across` to later verbs. */
+/** Keys of a step beside its verb. `between` belongs to `fit`, `across` to a later verb. */
 export const laterStepKeys: ReadonlySet<string> = new Set([
   'figure',
   'windows',
   'between',
   'given',
-  'with',
   'across',
 ]);
 
@@ -31,13 +30,13 @@ export const laterEntryKeys: Readonly<
 > = {
   loads: new Set([]),
   parts: new Set(['faults']),
-  connectors: new Set(['sides', 'carries']),
+  connectors: new Set(['sides']),
   loops: new Set([]),
 };
 
 export const laterKinds: Readonly<Record<KindSection, ReadonlySet<string>>> = {
-  sources: new Set(['regulated', 'high-voltage']),
-  instruments: new Set(['multimeter']),
+  sources: new Set(['regulated']),
+  instruments: new Set([]),
   loads: new Set([]),
-  parts: new Set(['hv-section']),
+  parts: new Set([]),
 };

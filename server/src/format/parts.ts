@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { flag, group, keyword, kind, quantity, resistance } from './values.ts';
+import { flag, group, keyword, kind, quantity, resistance, yes } from './values.ts';
 
 /* Parts, and the loads that are put in their place: one definition a kind, or one for each way of stating its resistance. */
 
@@ -97,6 +97,15 @@ export const initiator = z
     'no-fire': quantity('a current', 'The current at which it surely does not fire.', '400 mA').optional(),
   })
   .meta({ id: 'initiator', description: 'A pyrotechnic stage: one airbag or belt tensioner bridge.' });
+
+export const hvSection = z
+  .strictObject({
+    kind: kind('hv-section', 'A section of the high-voltage circuit that closes a loop.'),
+    voltage: quantity('a voltage', 'The voltage between its poles while it is fed.', '400 V', '320..410 V'),
+    resistance: resistance('The resistance between its poles.'),
+    live: yes('It is live whenever it is fed. The word stands here so that everybody sees it.'),
+  })
+  .meta({ id: 'hv-section', description: 'A section above the voltage that is safe to touch.' });
 
 export const resistorPart = z
   .strictObject({

@@ -2,6 +2,8 @@ import * as z from 'zod';
 import * as circuit from './circuit.ts';
 import * as parts from './parts.ts';
 import { idPattern } from './ids.ts';
+import * as instruments from './instruments.ts';
+import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 import { group, list, quantity, text } from './values.ts';
 
@@ -101,6 +103,7 @@ export const step = z.union([
   steps.disconnectStep,
   steps.reconnectStep,
   steps.waitStep,
+  steps.proveDeadStep,
   steps.unlockStep,
   steps.unplugStep,
   steps.plugStep,
@@ -126,6 +129,7 @@ const part = z.union([
   parts.rotaryCoupling,
   parts.series,
   parts.initiator,
+  parts.hvSection,
   parts.resistorPart,
   parts.heater,
   parts.switchPart,
@@ -140,9 +144,12 @@ const part = z.union([
 /** A whole procedure file. */
 export const procedure = z.strictObject({
   ...head,
-  sources: section('sources', circuit.battery),
+  sources: section('sources', z.discriminatedUnion('kind', [sources.battery, sources.highVoltage])),
   entries: section('entries', circuit.entry).optional(),
-  instruments: section('instruments', circuit.monitor),
+  instruments: section(
+    'instruments',
+    z.discriminatedUnion('kind', [instruments.monitor, instruments.multimeter]),
+  ),
   loads: section(
     'loads',
     z.union([parts.lampLoadByResistance, parts.lampLoadByRating, parts.resistorLoad]),

@@ -4,6 +4,7 @@ import type { Work } from '../bench/work.ts';
 import { buildCard } from '../card/build.ts';
 import type { CardModel, CardReading } from '../card/model.ts';
 import { formatQuantity } from '../quantity/quantity.ts';
+import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Step } from '../text/procedure.ts';
@@ -32,6 +33,10 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   const model = buildCard({
     procedure: { ...procedure, steps },
     readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
+    proofs: printedProofs(analysis.procedure().value).map(({ index, ...proof }) => ({
+      step: numberOf(index),
+      ...proof,
+    })),
     codes: readings.codes.map(({ index, codes }) => ({ step: numberOf(index), codes })),
     left: steps.flatMap((step, index) =>
       step.verb === 'stop'

@@ -2,6 +2,7 @@ import { explore } from '../bench/explore.ts';
 import type { Bounds, Watcher } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import { stateOf } from '../bench/hardware.ts';
+import { isolatedBy } from '../bench/hazards.ts';
 import { connectorItem, loadItem, sourceItem } from '../bench/items.ts';
 import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
 import type { Work } from '../bench/work.ts';
@@ -43,7 +44,8 @@ export function* whatIsLeft(
   }
   for (const id of procedure.sources.keys())
     yield* collect(id, sourceItem(id), (connected) => (connected ? null : 'disconnected'));
-  for (const id of procedure.connectors.keys())
+  // Of a connector that takes a source away the source is told.
+  for (const id of [...procedure.connectors.keys()].filter((one) => isolatedBy(procedure, one) === null))
     yield* collect(id, connectorItem(id), (hardware) => {
       const state = stateOf(hardware, id);
       return state === 'mated' ? null : state;

@@ -83,7 +83,15 @@ function repeats({ graph, reached }: Context): readonly Seen[] {
 
 /** Whether the step can bring something new: what was seen or done by hand may differ each time. */
 function changes(step: Step | undefined): boolean {
-  return step?.verb === 'do' || step?.verb === 'inspect' || step?.verb === 'replace';
+  switch (step?.verb) {
+    case 'do':
+    case 'inspect':
+    case 'replace':
+    case 'prove-dead':
+      return true;
+    default:
+      return false;
+  }
 }
 
 function roundTrip(

@@ -1,3 +1,4 @@
+import { connectorsProbed, isolatedBy } from '../bench/hazards.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { commandsIn } from './doing-words.ts';
 import type { Command, Handled } from './doing-words.ts';
@@ -26,7 +27,9 @@ function namedBy(step: Step): readonly Id[] {
   switch (step.verb) {
     case 'disconnect':
     case 'reconnect':
-      return [step.source];
+      return step.connector === null ? [step.source] : [step.source, step.connector];
+    case 'prove-dead':
+      return [step.source, step.known, ...connectorsProbed(step.at)];
     case 'unlock':
     case 'unplug':
     case 'plug':
@@ -61,6 +64,10 @@ const verbs: Readonly<Record<string, readonly Handled[]>> = {
 };
 
 function advice(procedure: Procedure, { word, name }: Command): string {
+  const source = isolatedBy(procedure, name);
+  if (source !== null && (word === 'unlock' || word === 'unplug'))
+    return `write a step \`disconnect: ${source}\``;
+  if (source !== null && word === 'plug') return `write a step \`reconnect: ${source}\``;
   const isVerb = (verbs[word] ?? []).some((kind) => procedure[kind].has(name));
   return isVerb ? `write a step \`${word}: ${name}\`` : `write it as a \`do\` with \`at: ${name}\``;
 }

@@ -1,5 +1,10 @@
 import { liveTouch } from './live-touch.ts';
 import { shortWait } from './short-wait.ts';
+import { notProvenDead } from './not-proven-dead.ts';
+import { proofTooEarly } from './proof-too-early.ts';
+import { proofElsewhere } from './proof-elsewhere.ts';
+import { unfitMeter } from './unfit-meter.ts';
+import { unguardedSource } from './unguarded-source.ts';
 import { halfOpen } from './half-open.ts';
 import { ignitionFirst } from './ignition-first.ts';
 import { unfedCircuit } from './unfed-circuit.ts';
@@ -32,11 +37,16 @@ import type { Rule } from './rule.ts';
 export const rules: readonly Rule[] = [
   liveTouch,
   shortWait,
+  notProvenDead,
   halfOpen,
   ignitionFirst,
   unfedCircuit,
   unfedMonitor,
   noWait,
+  unguardedSource,
+  proofTooEarly,
+  proofElsewhere,
+  unfitMeter,
   inNoCircuit,
   testCurrent,
   inertStage,

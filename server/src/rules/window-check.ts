@@ -117,6 +117,7 @@ function canBeSound(context: Context, index: number, edge: Edge): boolean {
   const outcome = edge.outcome;
   if (step === undefined || outcome === undefined) return true;
   if (step.verb === 'inspect') return outcome.name !== 'defect';
+  if (step.verb === 'prove-dead') return outcome.name !== 'live';
   if (step.verb !== 'read') return true;
   const loops = outcome.of === undefined ? step.loops : [outcome.of];
   const named = step.loops.length === 1 ? (step.outcomes ?? []).map(({ name }) => name) : [];

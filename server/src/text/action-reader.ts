@@ -1,5 +1,5 @@
 import type { Section } from '../format/procedure.ts';
-import type { Id, Loop } from './procedure.ts';
+import type { Id, Loop, Source } from './procedure.ts';
 import type { Circuit } from './read-loops.ts';
 import type { Reader } from './reader.ts';
 import type { MapNode } from './tree.ts';
@@ -7,7 +7,7 @@ import type { Path } from './where.ts';
 
 /** What steps act on, as far as it could be read. */
 export interface Bench extends Circuit {
-  readonly sources: ReadonlyMap<Id, unknown>;
+  readonly sources: ReadonlyMap<Id, Source>;
   readonly loads: ReadonlyMap<Id, unknown>;
   readonly loops: ReadonlyMap<Id, Loop>;
   readonly stepCount: number;

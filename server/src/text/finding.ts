@@ -8,7 +8,8 @@ export type Stage = 'text' | 'windows' | 'order' | 'diagnosis';
 /** What an instrument can show, held against the accepted window. */
 export type ReadingClass = 'leak' | 'open' | 'below' | 'within' | 'above';
 
-export type OutcomeName = ReadingClass | 'outside' | 'else' | 'none' | 'stored' | 'present' | 'ok' | 'defect';
+export type OutcomeName =
+  ReadingClass | 'outside' | 'else' | 'none' | 'stored' | 'present' | 'ok' | 'defect' | 'dead' | 'live';
 
 /** How a path leaves a step. */
 export type Taken =

@@ -20,8 +20,7 @@ interface Defined {
   readonly path: Path;
 }
 
-export interface Battery extends Defined {
-  readonly kind: 'battery';
+interface Feeding extends Defined {
   readonly voltage: Span | null;
   /** Monitors, parts and connectors that are known. */
   readonly feeds: readonly Id[];
@@ -31,6 +30,20 @@ export interface Battery extends Defined {
   readonly wait: number | 'unstated' | null;
   readonly reserve: Reserve | 'unstated' | null;
 }
+
+export interface Battery extends Feeding {
+  readonly kind: 'battery';
+}
+
+export interface HighVoltage extends Feeding {
+  readonly kind: 'high-voltage';
+  /** The connector whose opening is its `disconnect`; null: it could not be read. */
+  readonly isolatedBy: Id | null;
+  /** Volts. Below it the source counts as dead. */
+  readonly safeBelow: Span | null;
+}
+
+export type Source = Battery | HighVoltage;
 
 /** What holds energy after the source is taken away. Farads, volts, ohms, volts. */
 export interface Reserve {
@@ -51,6 +64,30 @@ export interface Monitor extends Defined {
   readonly tooHigh: Limit | null;
   /** It sees a path to ground or a supply below this many ohms. null: it does not look, or the value is unreadable. */
   readonly leakBelow: number | null;
+}
+
+export interface Multimeter extends Defined {
+  readonly kind: 'multimeter';
+  /** Ohms. null: it has no such range. */
+  readonly resistance: (MeterRange & { readonly testCurrent: Span | null }) | null;
+  /** Volts. */
+  readonly voltage:
+    | (MeterRange & {
+        /** The ohms between its terminals. */
+        readonly input: Span | null;
+      })
+    | null;
+  /** Ohms of both leads together. null: not stated, or not readable. */
+  readonly leads: Span | null;
+  /** The leads are taken out of its readings. */
+  readonly zeroed: boolean;
+}
+
+/** One range of an instrument. null: not readable. */
+export interface MeterRange {
+  readonly range: Span | null;
+  readonly accuracy: Accuracy | null;
+  readonly resolution: number | null;
 }
 
 export interface Load extends Defined {
@@ -79,16 +116,23 @@ export interface Part extends Defined {
   readonly form: 'two-conductor' | 'end';
   /** Of each conductor where it has two. null: unreadable. */
   readonly resistance: Resistance | null;
-  /** A pyrotechnic stage that can fire. false also where it could not be read: its own finding stands for it. */
+  /**
+   * A pyrotechnic stage that can fire, or a section of high voltage. false also where it could not be read: its own
+   * finding stands for it.
+   */
   readonly live: boolean;
   /** An initiator that is written as `live: false`: the inert part of a trainer. */
   readonly statedInert: boolean;
   readonly noFire: Span | null;
+  /** Of an `hv-section`, in volts between its poles. */
+  readonly voltage: Span | null;
 }
 
 export interface Connector extends Defined {
   readonly contact: Span | null;
   readonly shortingBar: ShortingBar | null;
+  /** Sources that it leads past the pins of its loops. */
+  readonly carries: readonly Id[];
 }
 
 export type Side = 'monitor' | 'end';
@@ -118,6 +162,16 @@ export interface Place {
   readonly side: Side;
   /** null: the connector stands in no loop, or in several and the file does not say which. */
   readonly loop: Id | null;
+}
+
+/** Where the probes of an instrument go: both poles of a side, or two terminals. */
+export type Probed =
+  { readonly connector: Id; readonly side: Side } | readonly [one: Terminal, other: Terminal];
+
+export interface Terminal {
+  readonly connector: Id;
+  readonly side: Side;
+  readonly pin: string;
 }
 
 export interface Requires {
@@ -161,8 +215,23 @@ export type Expect = Span | Limit | 'open';
  */
 export type Action =
   | { readonly verb: 'ignition'; readonly to: 'on' | 'off' | 'cycle' }
-  | { readonly verb: 'disconnect' | 'reconnect'; readonly source: Id }
+  | {
+      readonly verb: 'disconnect' | 'reconnect';
+      readonly source: Id;
+      /** The connector that is opened or mated by it: that which isolates a high-voltage source. null: none. */
+      readonly connector: Id | null;
+    }
   | { readonly verb: 'wait'; readonly seconds: number }
+  | {
+      readonly verb: 'prove-dead';
+      readonly source: Id;
+      readonly at: Probed;
+      readonly with: Id;
+      /** The battery on which the instrument is proven before and after. */
+      readonly known: Id;
+      /** `dead` and `live` as far as they are written. Otherwise `dead` goes on, and `live` ends the work. */
+      readonly outcomes: readonly Outcome[];
+    }
   | { readonly verb: 'unlock' | 'unplug' | 'plug'; readonly connector: Id }
   | { readonly verb: 'fit'; readonly load: Id; readonly at: Place }
   | { readonly verb: 'remove'; readonly load: Id }
@@ -202,9 +271,10 @@ export interface Procedure {
   readonly requires: Requires;
   /** °C. `assumed`: not stated in the file, the default. */
   readonly ambient: Span & { readonly assumed: boolean };
-  readonly sources: ReadonlyMap<Id, Battery>;
+  readonly sources: ReadonlyMap<Id, Source>;
   readonly entries: ReadonlyMap<Id, Entry>;
   readonly monitors: ReadonlyMap<Id, Monitor>;
+  readonly multimeters: ReadonlyMap<Id, Multimeter>;
   readonly loads: ReadonlyMap<Id, Load>;
   readonly parts: ReadonlyMap<Id, Part>;
   readonly connectors: ReadonlyMap<Id, Connector>;

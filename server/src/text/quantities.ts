@@ -49,7 +49,7 @@ export function range(
   return refuse(
     path,
     text,
-    `One value is not enough here; expected a range, such as \`2.4..3.6 Ω\`.`,
+    `One value is not enough here; expected a range, such as \`${dimension === 'voltage' ? '0..600 V' : '2.4..3.6 Ω'}\`.`,
     report,
   );
 }
@@ -87,8 +87,13 @@ export function positive(
   return refuse(path, text, 'This must be more than zero.', report);
 }
 
-export function accuracy(text: string | undefined, path: Path, report: Report): Accuracy | null {
-  return text === undefined ? null : read(parseAccuracy(text, 'resistance'), path, report);
+export function accuracy(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): Accuracy | null {
+  return text === undefined ? null : read(parseAccuracy(text, dimension), path, report);
 }
 
 export function limit(text: string, path: Path, report: Report): Limit | null {

@@ -1,38 +1,13 @@
 import { laterEntryKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
+import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Connector, Monitor, ShortingBar } from './procedure.ts';
-import { accuracy, limitOn, positive, range, span } from './quantities.ts';
-import { byId, entriesIn, kindOf } from './read-entries.ts';
+import type { Connector, Id, ShortingBar } from './procedure.ts';
+import { span } from './quantities.ts';
+import { byId, entriesIn } from './read-entries.ts';
+import { ids } from './read-sources.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
-
-export function readMonitors(reader: Reader): ReadonlyMap<string, Monitor> {
-  const { report } = reader;
-  return byId(
-    entriesIn('instruments', reader).flatMap((entry): Monitor[] => {
-      const { id, path, node } = entry;
-      if (kindOf('instruments', entry, report) === null) return [];
-      const { values } = checkEntry('monitor', node, path, { named: `The monitor \`${id}\`` }, report);
-      const at = (...keys: string[]) => [...path, ...keys];
-      const leak = limitOn('below', values.leak, at('leak'), report);
-      return [
-        {
-          id,
-          path,
-          kind: 'monitor',
-          range: range(values.range, 'resistance', at('range'), report),
-          accuracy: accuracy(values.accuracy, at('accuracy'), report),
-          resolution: positive(values.resolution, 'resistance', at('resolution'), report),
-          testCurrent: span(values['test-current'], 'current', at('test-current'), report),
-          tooLow: limitOn('below', values.codes?.['too-low'], at('codes', 'too-low'), report),
-          tooHigh: limitOn('above', values.codes?.['too-high'], at('codes', 'too-high'), report),
-          leakBelow: leak !== null && 'below' in leak ? leak.below : null,
-        },
-      ];
-    }),
-  );
-}
 
 export function readConnectors(reader: Reader): ReadonlyMap<string, Connector> {
   const { report } = reader;
@@ -47,9 +22,22 @@ export function readConnectors(reader: Reader): ReadonlyMap<string, Connector> {
         path,
         contact: span(values.contact, 'resistance', [...path, 'contact'], report),
         shortingBar: bar === undefined ? null : readBar(bar, at, report),
+        carries: readCarried(values.carries, [...path, 'carries'], reader),
       };
     }),
   );
+}
+
+function readCarried(
+  written: string | readonly string[] | undefined,
+  path: Path,
+  { names, report }: Reader,
+): readonly Id[] {
+  const carried = written === undefined ? [] : ids(written, path);
+  const known = carried.filter(
+    ({ id, path: at }) => lookUp(names, id, ['sources'], valueAt(at), report) !== null,
+  );
+  return [...new Set(known.map(({ id }) => id))];
 }
 
 interface RawBar {

@@ -50,7 +50,21 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
   const kind = kindOf('parts', entry, report);
   if (kind === null) return null;
   const rules = { named: `The part \`${id}\``, later: laterEntryKeys.parts };
-  const part = { id, path, kind, form: placeOf(kind), live: false, statedInert: false, noFire: null };
+  const part = {
+    id,
+    path,
+    kind,
+    form: placeOf(kind),
+    live: false,
+    statedInert: false,
+    noFire: null,
+    voltage: null,
+  };
+  if (kind === 'hv-section') {
+    const { values } = checkEntry(kind, node, path, rules, report);
+    const voltage = span(values.voltage, 'voltage', [...path, 'voltage'], report);
+    return { ...part, resistance: stated(values.resistance, path, report), live: true, voltage };
+  }
   if (kind !== 'initiator')
     return { ...part, resistance: readResistance(kind, entry, rules, reader, entries) };
   const { values } = checkEntry('initiator', node, path, rules, report);

@@ -13,8 +13,9 @@ import type { Procedure } from './procedure.ts';
 import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
 import type { Reader } from './reader.ts';
-import { readConnectors, readMonitors } from './read-circuit.ts';
+import { readConnectors } from './read-circuit.ts';
 import { readEntered } from './read-entered.ts';
+import { readInstruments } from './read-instruments.ts';
 import { readLoops } from './read-loops.ts';
 import { readLoads, readParts } from './read-parts.ts';
 import { readSources } from './read-sources.ts';
@@ -115,14 +116,13 @@ function readRoot(file: FileId, root: MapNode, report: Reader['report']): Proced
   const rules = { named: 'The file', later: laterKeys, isOpen: isEntry };
   const { values } = checkEntry('shell', root, [], rules, report);
   const ambient = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
-  const monitors = readMonitors(reader);
+  const instruments = readInstruments(reader);
   const entries = readEntered(reader);
   const loads = readLoads(reader);
   const parts = readParts(reader, entries);
   const connectors = readConnectors(reader);
-  const circuit = { monitors, parts, connectors };
-  const readable = (id: string) => monitors.has(id) || parts.has(id) || connectors.has(id);
-  const sources = readSources(reader, readable);
+  const circuit = { ...instruments, parts, connectors };
+  const sources = readSources(reader, circuit);
   const loops = readLoops(reader, circuit);
   const steps = readSteps(reader, { ...circuit, sources, loads, loops });
   return {
@@ -164,6 +164,7 @@ export function emptyProcedure(file: FileId): Procedure {
     sources: new Map(),
     entries: new Map(),
     monitors: new Map(),
+    multimeters: new Map(),
     loads: new Map(),
     parts: new Map(),
     connectors: new Map(),

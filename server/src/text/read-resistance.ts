@@ -18,7 +18,7 @@ const coilReference = '20 °C';
 
 /** The resistance of a part that is no stage, in the form in which it is written. */
 export function readResistance(
-  kind: Exclude<Part['kind'], 'initiator'>,
+  kind: Exclude<Part['kind'], 'initiator' | 'hv-section'>,
   entry: RawEntry,
   rules: EntryRules,
   reader: Reader,

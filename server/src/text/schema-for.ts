@@ -28,8 +28,6 @@ function definitionsFor(section: string, beside: ReadonlyMap<string, string>): r
   if (section === 'connectors') return ['connector'];
   if (section === 'loops') return ['loop'];
   if (section === 'entries') return ['entry'];
-  if (section === 'sources') return ['battery'];
-  if (section === 'instruments') return ['monitor'];
   if (section === 'steps') {
     const verb = verbs.find((one) => beside.has(one));
     if (verb === undefined) return [];
