@@ -5,7 +5,7 @@ import { complete } from '../../server/src/editor/completion.ts';
 import type { EditorDocument } from '../../server/src/editor/document.ts';
 import { verbs } from '../../server/src/format/definitions.ts';
 import { cursorPlace } from '../../server/src/text/cursor.ts';
-import { applied } from './completion-taken.ts';
+import { applied, withHighVoltage } from './completion-taken.ts';
 import { opened } from './opened.ts';
 
 const shipped = readFileSync(
@@ -139,13 +139,14 @@ describe('what is taken is YAML again', () => {
   });
 
   test('as a new step behind any step, however far the empty line is indented', () => {
-    const steps = opened(shipped).analysis.procedure().value.steps.length;
-    const ends = [...shipped.matchAll(/\n(?=  - )/g)].map(({ index }) => index + 1);
+    const written = withHighVoltage(shipped);
+    const steps = opened(written).analysis.procedure().value.steps.length;
+    const ends = [...written.matchAll(/\n(?=  - )/g)].map(({ index }) => index + 1);
     expect(ends.length).toBeGreaterThan(steps);
     for (const [number, end] of ends.entries()) {
       if (number === 0) continue;
       const indent = ' '.repeat(number % 6);
-      const document = opened(`${shipped.slice(0, end)}${indent}\n${shipped.slice(end)}`);
+      const document = opened(`${written.slice(0, end)}${indent}\n${written.slice(end)}`);
       const position = document.text.positionAt(end + indent.length);
       const items = complete(document, position, { snippets: number % 2 === 0 });
       for (const verb of number === 9 ? verbs : ['fit', 'reconnect', 'read', 'stop']) {

@@ -23,9 +23,14 @@ format: 1
 title: All of it
 purpose: Every key once
 requires: { information: [handbook] }
-sources: { b: { kind: battery, voltage: 12 V, feeds: m } }
+sources:
+  b: { kind: battery, voltage: 12 V, feeds: m }
+  hv: { kind: high-voltage, voltage: 400 V, feeds: [hs], isolated-by: S1, wait: 5 min, safe-below: 50 V, reserve: { capacitance: 1 mF, charged-to: 400 V, bleed: 100 kΩ } }
 entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
-instruments: { m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω } }
+instruments:
+  m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
+  h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA } }
+  h2: { kind: multimeter, zeroed: true, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }
 loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:
   c: { kind: cable, resistance: 50 mΩ }
@@ -41,7 +46,10 @@ parts:
   o: { kind: rtd, r0: 100 Ω, class: AA }
   p: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
   q: { kind: cable, wire: AWG 20, length: 1 m, temperature: t }
-connectors: { K1: { contact: 5 mΩ, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } } }
+  hs: { kind: hv-section, voltage: 400 V, resistance: 100 kΩ, live: true }
+connectors:
+  K1: { contact: 5 mΩ, carries: hv, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } }
+  S1: { contact: 5 mΩ, carries: [hv] }
 loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
 steps:
   - section: All verbs
@@ -52,6 +60,15 @@ steps:
     danger: d
     why: w
   - plug: K1
+  - prove-dead: hv
+    at: K1.end
+    with: h2
+    known: b
+  - prove-dead: hv
+    at: [K1.end.1, S1.monitor.2]
+    with: h2
+    known: b
+    outcomes: { dead: next, live: a }
   - fit: r
     at: K1.end
     loop: x

@@ -1,5 +1,4 @@
 import { connectorsOf } from '../bench/circuits.ts';
-import { isolatedBy } from '../bench/hazards.ts';
 import { idPattern } from '../format/ids.ts';
 import { sections } from '../format/procedure.ts';
 import type { Section } from '../format/procedure.ts';
@@ -51,7 +50,7 @@ function inStep(
   { path, entry, part }: CursorPlace,
   key: string,
 ): readonly Word[] | null {
-  const { monitors, multimeters, batteries, highVoltage } = idsOfKind(procedure, ids);
+  const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
   const touchable = [...ids.parts, ...ids.connectors, ...monitors];
   const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
   if (path.includes('outcomes')) {
@@ -65,10 +64,7 @@ function inStep(
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return described(
-        procedure,
-        ids.connectors.filter((id) => isolatedBy(procedure, id) === null),
-      );
+      return described(procedure, unplugged);
     case 'fit':
     case 'remove':
     case 'move':
@@ -103,12 +99,7 @@ function inStep(
       return described(procedure, ids.steps);
     case 'leaves':
       return [
-        ...described(
-          procedure,
-          [...ids.sources, ...ids.connectors, ...ids.loads].filter(
-            (id) => isolatedBy(procedure, id) === null,
-          ),
-        ),
+        ...described(procedure, [...ids.sources, ...unplugged, ...ids.loads]),
         { word: 'codes', detail: 'codes stay in the memory' },
         { word: 'repair', detail: 'something is not yet shown to be sound' },
       ];

@@ -1,3 +1,4 @@
+import { isolatedBy } from '../bench/hazards.ts';
 import type { Id, Procedure, Source } from '../text/procedure.ts';
 import type { KnownIds } from './completion-ids.ts';
 
@@ -7,9 +8,11 @@ export interface IdsOfKind {
   readonly multimeters: readonly Id[];
   readonly batteries: readonly Id[];
   readonly highVoltage: readonly Id[];
+  /** Connectors that take no source away: only these are unplugged by their own name. */
+  readonly unplugged: readonly Id[];
 }
 
-export function idsOfKind(procedure: Procedure, { instruments, sources }: KnownIds): IdsOfKind {
+export function idsOfKind(procedure: Procedure, { instruments, sources, connectors }: KnownIds): IdsOfKind {
   const { monitors, multimeters } = procedure;
   const isOf = (kind: Source['kind'], id: Id): boolean => {
     const source = procedure.sources.get(id);
@@ -20,5 +23,6 @@ export function idsOfKind(procedure: Procedure, { instruments, sources }: KnownI
     multimeters: instruments.filter((id) => !monitors.has(id)),
     batteries: sources.filter((id) => isOf('battery', id)),
     highVoltage: sources.filter((id) => isOf('high-voltage', id)),
+    unplugged: connectors.filter((id) => isolatedBy(procedure, id) === null),
   };
 }

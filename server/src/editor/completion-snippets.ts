@@ -8,7 +8,7 @@ import { choice, place } from './completion-places.ts';
 /** What is inserted for a verb: its usual keys, a line each, with places to fill in. */
 export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): readonly string[] {
   const { sources, connectors, loads, loops, parts, steps } = ids;
-  const { monitors, multimeters, batteries, highVoltage } = idsOfKind(procedure, ids);
+  const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
   const [connector = 'K30'] = connectors;
   const side = choice(2, sidesOf(procedure, ids), `${connector}.monitor`);
   switch (verb) {
@@ -35,7 +35,7 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return [`${verb}: ${choice(1, connectors, connector)}`];
+      return [`${verb}: ${choice(1, unplugged, connector)}`];
     case 'fit':
       return [`fit: ${choice(1, loads, 'load')}`, `at: ${side}`];
     case 'move':
