@@ -204,8 +204,8 @@ describe('what comes later', () => {
     );
     expectMarked(
       instead(
-        'dash-harness: { kind: cable, wire: 0.5 mm², length: 1.2 m }\n',
-        'dash-harness: { kind: hv-section, voltage: 400 V }\n                        ^^^^^^^^^^ not-yet: `hv-section`\n',
+        'instruments:\n',
+        '  second:\n    kind: regulated\n          ^^^^^^^^^ not-yet: `regulated`\ninstruments:\n',
       ),
     );
     expectMarked(instead('connectors:\n', 'waivers: []\n^^^^^^^ not-yet: `waivers`\nconnectors:\n'));
