@@ -261,6 +261,42 @@ describe('J. O. Bird, Electrical Circuit Theory and Technology, chapter 3', () =
   });
 });
 
+describe('a coil of copper, IEC 60034-1', () => {
+  const coil = (ohms: number, at: number): PartModel => ({
+    kind: 'copper-coil',
+    resistance: { least: 0.95 * ohms, nominal: ohms, most: 1.05 * ohms },
+    at,
+    temperature: 'ambient',
+  });
+
+  test('its resistance is in proportion to 234.5 °C + t', () => {
+    const { least, nominal, most } = resistanceAt(coil(12, 20), 100);
+    expect(nominal).toBeCloseTo((12 * 334.5) / 254.5, 12);
+    expect(least / nominal).toBeCloseTo(0.95, 12);
+    expect(most / nominal).toBeCloseTo(1.05, 12);
+  });
+
+  test('from 20 to 100 °C that is 1.3143 times, and 1.3144 by the coefficient of IEC 60028', () => {
+    const factor = resistanceAt(coil(1, 20), 100).nominal;
+    expectPrinted(factor, '1.3143');
+    expectPrinted(temperatureFactor(copper.coefficient, 20, 100), '1.3144');
+  });
+
+  test('at the temperature at which it is stated nothing is added, whatever that is', () => {
+    for (const at of [-20, 0, 20, 23, 75]) expect(resistanceAt(coil(5, at), at).nominal).toBe(5);
+  });
+
+  test.each([
+    [28, 1.0312],
+    // Worked example of an uncertainty program: 1 Ω at 20 °C, coefficient 0.0039, at 28 °C.
+  ])(
+    'at %i °C 1 Ω is %d Ω by the rounded coefficient 0.0039, and the coil law agrees to 0.1 %%',
+    (celsius, ohms) => {
+      expect(Math.abs(resistanceAt(coil(1, 20), celsius).nominal / ohms - 1)).toBeLessThan(0.001);
+    },
+  );
+});
+
 test('ASTM B258, rule from memory: AWG 36 is 5 mil, AWG 0000 is 92 times that, each gauge the 39th root of 92 apart', () => {
   expect(gaugeDiameter(36)).toBe(0.127);
   expect(gaugeDiameter(-3) / gaugeDiameter(36)).toBeCloseTo(92, 12);

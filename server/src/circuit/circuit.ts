@@ -1,5 +1,6 @@
 /** The door of this folder: everything that other folders need of it. */
 export type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
+export { temperatureWithin } from './conditions.ts';
 export type { Flow } from './flow.ts';
 export { flowBetween } from './flow.ts';
 export { guardedWindow } from './guarded.ts';

@@ -30,6 +30,8 @@ import { inertStage } from './inert-stage.ts';
 import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
 import { testCurrent } from './test-current.ts';
+import { notPreferred } from './not-preferred.ts';
+import { outsideValidity } from './outside-validity.ts';
 import { tooManyStates } from './too-many-states.ts';
 import type { Rule } from './rule.ts';
 
@@ -67,5 +69,7 @@ export const rules: readonly Rule[] = [
   windowDiffers,
   windowUndefined,
   expectExcludesGood,
+  notPreferred,
+  outsideValidity,
   tooManyStates,
 ];
