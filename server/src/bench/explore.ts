@@ -35,7 +35,7 @@ export interface Watcher<S> {
    * step does, never on where it stands or leads: it is asked once for all steps that do the same.
    */
   readonly step: (state: S, step: Step, report: Report) => S;
-  /** The state after one way out has been taken. */
+  /** The state after an outcome has been taken; any other way out leaves it as it is. */
   readonly take?: (state: S, step: Step, edge: Edge) => S;
   readonly end?: (state: S, step: Step, ending: Ending, report: Report) => void;
 }
@@ -74,9 +74,9 @@ export function* explore<S>(
   watcher: Watcher<S>,
   bounds: Bounds = defaultBounds,
 ): Work<Exploration<S>> {
-  const { act, firstWay, ways, to } = numberedGraph(graph);
+  const { act, acts, firstWay, ways, byOutcome, to } = numberedGraph(graph);
   const { covers, take } = watcher;
-  const { stateOf, numberOf, afterAct, issuesAt } = numberedStates(watcher, graph);
+  const { stateOf, numberOf, afterAct, issues } = numberedStates(watcher, graph);
   const trail = emptyTrail(graph.steps.length);
   const reported: Reported[] = [];
   const known = new Set<string>();
@@ -90,6 +90,12 @@ export function* explore<S>(
     reported.push({ issue, index, hops: () => hopsAlong(trail, ways, at, by) });
   };
 
+  const refuse = (index: number, from: number, by: number, atOneStep: boolean): void => {
+    const hops = (): Hops => [...hopsAlong(trail, ways, from, by), { index, by: null }];
+    if (complete) reported.push({ issue: tooMany(watcher.watches, atOneStep, bounds), index, hops });
+    complete = false;
+  };
+
   const arrive = (index: number, state: number, from: number, by: number): void => {
     const { cells, first, end } = trail;
     let there = 0;
@@ -99,37 +105,49 @@ export function* explore<S>(
       there += 1;
     }
     const atOneStep = there >= bounds.statesPerStep;
-    if (!atOneStep && end < bounds.configurations * cellsEach) {
-      addArrival(trail, index, state, from, by);
-      return;
+    if (atOneStep || end >= bounds.configurations * cellsEach) refuse(index, from, by, atOneStep);
+    else addArrival(trail, index, state, from, by);
+  };
+
+  const takenBy = (after: number, index: number, way: number): number => {
+    const [step, edge] = [graph.steps[index], ways[way]];
+    if (take === undefined || step === undefined || edge === undefined) return after;
+    return numberOf(take(stateOf(after), step, edge), after);
+  };
+
+  const ended = (at: number, state: number, index: number, way: number): void => {
+    const [step, edge] = [graph.steps[index], ways[way]];
+    if (step === undefined || edge === undefined) return;
+    watcher.end?.(stateOf(state), step, endingOf(step, edge), (issue) => {
+      record(at, issue, way);
+    });
+  };
+
+  const leave = (from: number, until: number): number => {
+    let at = from;
+    for (; at < trail.end && at < until; at += cellsEach) {
+      const index = trail.cells[at + stepCell] ?? 0;
+      const entered = trail.cells[at + stateCell] ?? 0;
+      const doing = act[index] ?? none;
+      if (doing === none) continue;
+      const after = afterAct(entered, doing, index);
+      if (issues.size > 0)
+        for (const issue of issues.get(entered * acts + doing) ?? nothing) record(at, issue, none);
+      const behind = firstWay[index + 1] ?? 0;
+      for (let way = firstWay[index] ?? 0; way < behind; way++) {
+        const target = to[way] ?? nowhere;
+        const taken = take === undefined || byOutcome[way] === 0 ? after : takenBy(after, index, way);
+        if (target >= 0) arrive(target, taken, at, way);
+        else if (target === atEnd && watcher.end !== undefined) ended(at, taken, index, way);
+      }
     }
-    const hops = (): Hops => [...hopsAlong(trail, ways, from, by), { index, by: null }];
-    if (complete) reported.push({ issue: tooMany(watcher.watches, atOneStep, bounds), index, hops });
-    complete = false;
+    return at;
   };
 
   if (graph.steps.length > 0) arrive(0, numberOf(watcher.start), none, none);
-  for (let at = 0; at < trail.end; at += cellsEach) {
-    if (at % (2000 * cellsEach) === 1999 * cellsEach) yield { stage: 'order', done: at / cellsEach };
-    const index = trail.cells[at + stepCell] ?? 0;
-    const entered = trail.cells[at + stateCell] ?? 0;
-    const step = graph.steps[index];
-    const doing = act[index] ?? none;
-    if (step === undefined || doing === none) continue;
-    const after = afterAct(entered, doing, step);
-    for (const issue of issuesAt(entered, doing)) record(at, issue, none);
-    const behind = firstWay[index + 1] ?? 0;
-    for (let way = firstWay[index] ?? 0; way < behind; way++) {
-      const target = to[way] ?? nowhere;
-      const edge = ways[way];
-      if (edge === undefined) continue;
-      const taken = take === undefined ? after : numberOf(take(stateOf(after), step, edge), after);
-      if (target >= 0) arrive(target, taken, at, way);
-      else if (target === atEnd)
-        watcher.end?.(stateOf(taken), step, endingOf(step, edge), (issue) => {
-          record(at, issue, way);
-        });
-    }
+  for (let at = 0; at < trail.end;) {
+    at = leave(at, at + 2000 * cellsEach);
+    if (at < trail.end) yield { stage: 'order', done: at / cellsEach };
   }
 
   const arrivals = (index: number): readonly Arrival<S>[] => {
@@ -149,8 +167,8 @@ interface NumberedStates<S> {
   readonly stateOf: (number: number) => S;
   /** `known` is a state that may be the very same. */
   readonly numberOf: (state: S, known?: number) => number;
-  readonly afterAct: (number: number, act: number, step: Step) => number;
-  readonly issuesAt: (number: number, act: number) => readonly Issue[];
+  readonly afterAct: (number: number, act: number, index: number) => number;
+  readonly issues: ReadonlyMap<number, readonly Issue[]>;
 }
 
 const nothing: readonly Issue[] = [];
@@ -173,10 +191,12 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
     after.push(new Int32Array(acts).fill(none));
     return states.push(state) - 1;
   };
-  const afterAct = (number: number, act: number, step: Step): number => {
+  const afterAct = (number: number, act: number, index: number): number => {
     const ofState = after[number];
     const earlier = ofState?.[act] ?? none;
     if (earlier !== none) return earlier;
+    const step = graph.steps[index];
+    if (step === undefined) return number;
     const told: Issue[] = [];
     const state = watcher.step(stateOf(number), step, (issue) => void told.push(issue));
     if (told.length > 0) issues.set(number * acts + act, told);
@@ -184,9 +204,7 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
     if (ofState !== undefined) ofState[act] = found;
     return found;
   };
-  const issuesAt = (number: number, act: number): readonly Issue[] =>
-    issues.size === 0 ? nothing : (issues.get(number * acts + act) ?? nothing);
-  return { stateOf, numberOf, afterAct, issuesAt };
+  return { stateOf, numberOf, afterAct, issues };
 }
 
 function tooMany(watches: string, atOneStep: boolean, bounds: Bounds): Issue {

@@ -9,6 +9,8 @@ export interface NumberedGraph {
   /** By step the number of its first way out; those of the next step follow behind its last one. */
   readonly firstWay: Int32Array;
   readonly ways: readonly Edge[];
+  /** By way out: 1 where it is an outcome. */
+  readonly byOutcome: Uint8Array;
   /** By way out the step that it leads to; see `atEnd` and `nowhere`. */
   readonly to: Int32Array;
 }
@@ -34,10 +36,11 @@ function makeNumbered({ steps, edges }: StepGraph): NumberedGraph {
     return number;
   });
   const ways = edges.flat();
+  const byOutcome = Uint8Array.from(ways, ({ taken }) => (taken.kind === 'outcome' ? 1 : 0));
   const to = Int32Array.from(ways, (way) => (way.to === 'end' ? atEnd : (way.to ?? nowhere)));
   const firstWay = new Int32Array(edges.length + 1);
   for (const [index, out] of edges.entries()) firstWay[index + 1] = (firstWay[index] ?? 0) + out.length;
-  return { act, acts: numbers.size, firstWay, ways, to };
+  return { act, acts: numbers.size, firstWay, ways, byOutcome, to };
 }
 
 /** What of a step is only said, or says where it stands and leads. */

@@ -30,13 +30,13 @@ export function* whatIsLeft(
   readings: Readings,
   bounds: Bounds,
 ): Work<readonly Left[]> {
-  if (!graph.steps.some((step) => step.verb === 'stop')) return [];
   const left: Left[] = [];
+  const stops = [...graph.steps.entries()].flatMap(([index, { verb }]) => (verb === 'stop' ? [index] : []));
+  if (stops.length === 0) return left;
   const proves = provesBy(readings);
   function* collect<S>(id: Id, watcher: Watcher<S>, as: (state: S) => LeftAs | null): Work<void> {
     const { arrivals } = yield* explore(graph, watcher, bounds);
-    for (const [index, step] of graph.steps.entries()) {
-      if (step.verb !== 'stop') continue;
+    for (const index of stops) {
       const states = arrivals(index).map(({ state }) => as(state));
       for (const one of new Set(states))
         if (one !== null) left.push({ index, id, as: one, always: states.every((other) => other === one) });

@@ -9,9 +9,13 @@ import type { Seen } from './rule.ts';
 const keys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
 
 export function handsInNotes(procedure: Procedure, step: Step, index: number): readonly Seen[] {
-  const own = new Set(namedBy(step));
-  const texts = keys.map((key): [string, string] => [key, step[key] ?? '']);
+  const texts = keys.flatMap((key): [string, string][] => {
+    const text = step[key];
+    return text === undefined ? [] : [[key, text]];
+  });
   if (step.verb === 'stop') texts.unshift(['stop', step.text]);
+  if (texts.length === 0) return [];
+  const own = new Set(namedBy(step));
   return texts.flatMap(([key, text]) =>
     commandsIn(text)
       .filter(({ name, to }) => !own.has(name) && to.some((kind) => procedure[kind].has(name)))
