@@ -40,9 +40,10 @@ export interface Watcher<S> {
   readonly end?: (state: S, step: Step, ending: Ending, report: Report) => void;
 }
 
-/** A state in which a step is entered, and the shortest way to it. */
+/** A state in which a step is entered, that after the step, and the shortest way there. Equal states are one object. */
 export interface Arrival<S> {
   readonly state: S;
+  readonly after: S;
   readonly hops: () => Hops;
 }
 
@@ -155,7 +156,10 @@ export function* explore<S>(
     const { cells, first } = trail;
     for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
       const hops = (): Hops => hopsAlong(trail, ways, at, none);
-      found.push({ state: stateOf(cells[at + stateCell] ?? 0), hops });
+      const entered = cells[at + stateCell] ?? 0;
+      const doing = act[index] ?? none;
+      const after = doing === none ? entered : afterAct(entered, doing, index);
+      found.push({ state: stateOf(entered), after: stateOf(after), hops });
     }
     return found;
   };

@@ -1,6 +1,5 @@
 import { connectorsProbed, isolatedBy } from '../bench/hazards.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
-import { commandsIn } from './doing-words.ts';
 import type { Command, Handled } from './doing-words.ts';
 import type { Seen } from './rule.ts';
 
@@ -8,7 +7,15 @@ import type { Seen } from './rule.ts';
 
 const keys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
 
-export function handsInNotes(procedure: Procedure, step: Step, index: number): readonly Seen[] {
+/** What gives the commands in a text; the same text often stands beside many steps. */
+export type CommandsIn = (text: string) => readonly Command[];
+
+export function handsInNotes(
+  procedure: Procedure,
+  step: Step,
+  index: number,
+  commandsIn: CommandsIn,
+): readonly Seen[] {
   const texts = keys.flatMap((key): [string, string][] => {
     const text = step[key];
     return text === undefined ? [] : [[key, text]];

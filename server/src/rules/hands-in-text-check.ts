@@ -1,4 +1,6 @@
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { commandsIn } from './doing-words.ts';
+import type { Command } from './doing-words.ts';
 import { handsInNotes } from './hands-in-notes-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
@@ -10,9 +12,15 @@ export const handsInTextFinder: Finder = { check: handsInText };
 function handsInText({ procedure, graph }: Context): readonly Seen[] {
   const { connectors, parts, monitors, sources, loads } = procedure;
   const known = [connectors, parts, monitors, sources, loads].flatMap((group) => [...group.keys()]);
+  const texts = new Map<string, readonly Command[]>();
+  const commands = (text: string): readonly Command[] => {
+    const found = texts.get(text) ?? commandsIn(text);
+    texts.set(text, found);
+    return found;
+  };
   return graph.steps.flatMap((step, index) => [
     ...handsInDeeds(procedure, step, index, known),
-    ...handsInNotes(procedure, step, index),
+    ...handsInNotes(procedure, step, index, commands),
   ]);
 }
 
