@@ -36,7 +36,12 @@ const models: Readonly<Record<string, fc.Arbitrary<PartModel>>> = {
       temperature: 'ambient',
     })),
   'thermistor by Steinhart and Hart': fc
-    .tuple(positive(1e-3, 2.5e-3), positive(5e-5, 5e-4), positive(0, 1e-5), tolerance)
+    .tuple(
+      positive(1e-3, 2.5e-3),
+      positive(5e-5, 5e-4),
+      fc.oneof(fc.constant(0), positive(1e-12, 1e-5)),
+      tolerance,
+    )
     .map(([a, b, c, off]) => ({
       kind: 'thermistor',
       curve: { coefficients: [a, b, c] },
