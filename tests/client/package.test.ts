@@ -22,6 +22,7 @@ const contents = [
   'dist/server.cjs',
   'package.json',
   'procedures/driver-airbag-resistance.procedure.yaml',
+  'procedures/interlock-open.procedure.yaml',
   'schemas/procedure.schema.json',
 ];
 

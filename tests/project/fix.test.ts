@@ -19,7 +19,7 @@ describe.each(shipped)('mending $name', ({ text }) => {
   const kinds: readonly [string, readonly Mutant[]][] = [
     ['a step deleted', withoutEachStep(text)],
     ['two steps swapped', withEachPairSwapped(text)],
-    ['a wait shortened', withEach(text, /- wait: 3 min/g, '- wait: 1 min', 'wait shortened')],
+    ['a wait shortened', withEach(text, /- wait: \d+ min/g, '- wait: 1 min', 'wait shortened')],
   ];
 
   it.each(kinds)(

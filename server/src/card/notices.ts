@@ -19,13 +19,16 @@ export function noticesOf(step: Step): readonly Notice[] {
 }
 
 /** The panel that every card begins with. It is not the author's and cannot be left out. */
-export function hazardPanel({ sources }: Procedure, draft: boolean): Notice {
+export function hazardPanel({ sources, parts }: Procedure, draft: boolean): Notice {
   const isHigh = [...sources.values()].some(({ kind }) => kind === 'high-voltage');
+  const canFire = [...parts.values()].some(({ kind }) => kind === 'initiator');
   return {
     signal: 'warning',
     word: 'WARNING',
     lines: [
-      'Airbags and belt tensioners are pyrotechnic. One that fires by mistake can injure or kill.',
+      ...(canFire || !isHigh
+        ? ['Airbags and belt tensioners are pyrotechnic. One that fires by mistake can injure or kill.']
+        : []),
       ...(isHigh
         ? ['High voltage kills. Nothing counts as dead that has not been proven dead on this very job.']
         : []),

@@ -18,12 +18,14 @@ export interface Missing {
   readonly unread: readonly Id[];
 }
 
-/** Follows the path of a touch that is not safe, and says before each of its steps what is missing. */
+/** Follows the path to hands that are not safe, or to a proof that comes too early: what is missing before each step. */
 export function missingAlong(procedure: Procedure, finding: Finding): readonly Missing[] {
   const { subject, trace } = finding;
   if (subject === undefined || trace === undefined) return [];
   const circuits = circuitsOf(procedure);
-  const concerned = circuits.hazardsAt(subject);
+  const concerned = procedure.sources.has(subject)
+    ? circuits.hazards.filter(({ sources }) => sources.includes(subject))
+    : circuits.hazardsAt(subject);
   const clusters = clustersOf(procedure, circuits).flatMap((cluster) => {
     const groups = cluster.groups.flatMap((group, at) =>
       group.hazards.some((hazard) => concerned.includes(hazard)) ? [at] : [],

@@ -172,17 +172,20 @@ function safeSteps(
     ...(ignitionIsOn || wakes ? [{ line: 'ignition: off' }] : []),
     ...connected.map((source) => ({ line: `disconnect: ${source}` })),
     ...(owed > 0 ? [{ line: `wait: ${formatWait(owed)}` }] : []),
-    ...unproven.flatMap((source) => proofSteps(procedure, source, subject)),
+    // A proof that comes too early is there already.
+    ...unproven
+      .filter((source) => source !== subject)
+      .flatMap((source) => proofSteps(procedure, source, subject)),
   ];
 }
 
+/** Whichever brings the power back comes with a warning. */
 function givenBack({ ignitionIsOn, connected }: Missing): readonly NewStep[] {
+  const below = ['warning: Keep everybody clear of the live stages while power comes back.'];
+  const isLast = connected.length === 0;
   return [
-    ...connected.map((source) => ({
-      line: `reconnect: ${source}`,
-      below: ['warning: Keep everybody clear of the live stages while power comes back.'],
-    })),
-    ...(ignitionIsOn ? [{ line: 'ignition: on' }] : []),
+    ...connected.map((source) => ({ line: `reconnect: ${source}`, below })),
+    ...(ignitionIsOn ? [{ line: 'ignition: on', ...(isLast ? { below } : {}) }] : []),
   ];
 }
 
