@@ -27,12 +27,15 @@ describe('high voltage in the editor', () => {
     const at = (line: RegExp): unknown =>
       hints.find(({ position }) => line.test(shipped.split('\n')[position.line] ?? ''))?.label;
     expect(at(/prove-dead/)).toBe('dead: below 59.5 V');
-    expect(at(/disconnect: traction/)).toBe('wait 5 min before hands');
+    expect(at(/disconnect: traction/)).toBe('wait 5 min and the proof before hands');
   });
 
   test('the hover of a source, a meter, a connector and a proof', () => {
     expect(said('- disconnect: traction', '- disconnect: tract|ion')).toContain(
       'high-voltage source, 320..410 V, **live**, taken away by S1; after it is off wait 5 min',
+    );
+    expect(said('- disconnect: traction', '- discon|nect: traction')).toContain(
+      'wait 5 min before hands touch what it feeds, and prove traction dead.',
     );
     expect(said('with: hand-meter', 'with: hand|-meter')).toContain('multimeter, DC 0..600 V');
     expect(said('- unplug: K7', '- unplug: K|7')).toContain('leads traction past its loops');

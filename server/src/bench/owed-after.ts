@@ -10,6 +10,8 @@ import type { Work } from './work.ts';
 export interface OwedAfter {
   readonly index: number;
   readonly sources: readonly Id[];
+  /** Those of them that are to be proven dead after it. */
+  readonly highVoltage: readonly Id[];
   /** The longest over all paths, in seconds. */
   readonly seconds: number;
 }
@@ -33,7 +35,9 @@ export function* owedAfterSteps(
           return begins || goesOn ? (after.owed[at] ?? 0) : 0;
         });
         const most = Math.max(0, ...seconds);
-        if (most > 0) owed.push({ index, sources: group.sources, seconds: most });
+        const { sources } = group;
+        const highVoltage = sources.filter((source) => cluster.highVoltage.includes(source));
+        if (most > 0) owed.push({ index, sources, highVoltage, seconds: most });
       }
     }
   }

@@ -58,9 +58,10 @@ function windowText({ readings }: Readings, index: number): string | null {
 }
 
 function owedText({ owedAfter }: Order, index: number, step: Step): string | null {
-  const seconds = Math.max(0, ...owedAfter.filter((one) => one.index === index).map((one) => one.seconds));
+  const here = owedAfter.filter((one) => one.index === index);
+  const seconds = Math.max(0, ...here.map((one) => one.seconds));
   if (seconds === 0) return null;
-  return step.verb === 'wait'
-    ? `${formatWait(seconds)} still owed`
-    : `wait ${formatWait(seconds)} before hands`;
+  if (step.verb === 'wait') return `${formatWait(seconds)} still owed`;
+  const proof = here.some(({ highVoltage }) => highVoltage.length > 0) ? ' and the proof' : '';
+  return `wait ${formatWait(seconds)}${proof} before hands`;
 }
