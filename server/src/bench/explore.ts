@@ -3,16 +3,18 @@ import { endingOf } from './graph.ts';
 import type { Edge, Ending, StepGraph } from './graph.ts';
 import type { Issue } from './issue.ts';
 import { atEnd, nowhere, numberedGraph } from './numbered-graph.ts';
-import type { Hops } from './trace.ts';
+import { wayAlong } from './trace.ts';
+import type { Way } from './trace.ts';
 import {
   addArrival,
   cellsEach,
   emptyTrail,
-  hopsAlong,
+  hopsTo,
   nextCell,
   none,
   stateCell,
   stepCell,
+  wayTo,
 } from './trail.ts';
 import type { Work } from './work.ts';
 
@@ -44,14 +46,14 @@ export interface Watcher<S> {
 export interface Arrival<S> {
   readonly state: S;
   readonly after: S;
-  readonly hops: () => Hops;
+  readonly way: Way;
 }
 
 export interface Reported {
   readonly issue: Issue;
   readonly index: number;
-  /** The shortest path; the last way out is null where it does not matter. */
-  readonly hops: () => Hops;
+  /** The shortest one; its last way out is null where that does not matter. */
+  readonly way: Way;
 }
 
 /** The most that one exploration may hold; reaching either is reported, never passed over. */
@@ -88,12 +90,12 @@ export function* explore<S>(
     const identity = `${issue.rule}\n${index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
     if (known.has(identity)) return;
     known.add(identity);
-    reported.push({ issue, index, hops: () => hopsAlong(trail, ways, at, by) });
+    reported.push({ issue, index, way: wayTo(trail, ways, at, by) });
   };
 
   const refuse = (index: number, from: number, by: number, atOneStep: boolean): void => {
-    const hops = (): Hops => [...hopsAlong(trail, ways, from, by), { index, by: null }];
-    if (complete) reported.push({ issue: tooMany(watcher.watches, atOneStep, bounds), index, hops });
+    const way = wayAlong([...hopsTo(trail, ways, from, by), { index, by: null }]);
+    if (complete) reported.push({ issue: tooMany(watcher.watches, atOneStep, bounds), index, way });
     complete = false;
   };
 
@@ -155,11 +157,10 @@ export function* explore<S>(
     const found: Arrival<S>[] = [];
     const { cells, first } = trail;
     for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
-      const hops = (): Hops => hopsAlong(trail, ways, at, none);
       const entered = cells[at + stateCell] ?? 0;
       const doing = act[index] ?? none;
       const after = doing === none ? entered : afterAct(entered, doing, index);
-      found.push({ state: stateOf(entered), after: stateOf(after), hops });
+      found.push({ state: stateOf(entered), after: stateOf(after), way: wayTo(trail, ways, at, none) });
     }
     return found;
   };

@@ -8,8 +8,31 @@ import type { Edge, StepGraph } from './graph.ts';
 /** A path by indices of steps; `by` is the way out of each, null where the path stops. */
 export type Hops = readonly { readonly index: number; readonly by: Edge | null }[];
 
-export function traceOf(procedure: Procedure, graph: StepGraph, hops: Hops): Trace {
-  return { hops: hops.flatMap(({ index, by }) => hopOf(procedure, graph, index, by)) };
+/** A path that is only made when it is asked for: there may be thousands of findings, each behind thousands of steps. */
+export interface Way {
+  readonly hops: () => Hops;
+  readonly length: () => number;
+}
+
+export function wayAlong(hops: Hops): Way {
+  return { hops: () => hops, length: () => hops.length };
+}
+
+/** A trace whose hops are made each time they are asked for. */
+export function traceOf(procedure: Procedure, graph: StepGraph, way: Way, repeatsFrom?: number): Trace {
+  return {
+    get hops() {
+      return way.hops().flatMap(({ index, by }) => hopOf(procedure, graph, index, by));
+    },
+    get length() {
+      return way.length();
+    },
+    ...(repeatsFrom === undefined ? {} : { repeatsFrom }),
+  };
+}
+
+export function traceLength(trace: Trace | undefined): number {
+  return trace?.length ?? trace?.hops.length ?? 0;
 }
 
 export function stepAt(procedure: Procedure, graph: StepGraph, index: number): StepRef | undefined {

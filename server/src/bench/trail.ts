@@ -1,5 +1,5 @@
 import type { Edge } from './graph.ts';
-import type { Hops } from './trace.ts';
+import type { Hops, Way } from './trace.ts';
 
 /*
  * The arrivals of an exploration, nearest first, in one list of numbers since there are very many of them. An arrival is
@@ -52,7 +52,18 @@ export function addArrival(trail: Trail, step: number, state: number, from: numb
 }
 
 /** The way to an arrival, and the way out of it; `none` where that does not matter. */
-export function hopsAlong({ cells }: Trail, ways: readonly Edge[], arrival: number, out: number): Hops {
+export function wayTo(trail: Trail, ways: readonly Edge[], arrival: number, out: number): Way {
+  return { hops: () => hopsTo(trail, ways, arrival, out), length: () => lengthTo(trail, arrival) };
+}
+
+function lengthTo({ cells }: Trail, arrival: number): number {
+  let length = 0;
+  for (let at = arrival; at !== none; at = cells[at + fromCell] ?? none) length += 1;
+  return length;
+}
+
+/** The hops of that way. */
+export function hopsTo({ cells }: Trail, ways: readonly Edge[], arrival: number, out: number): Hops {
   const hops: { index: number; by: Edge | null }[] = [];
   let by = out;
   for (let at = arrival; at !== none; at = cells[at + fromCell] ?? none) {

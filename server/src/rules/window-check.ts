@@ -151,13 +151,13 @@ function seen(
 ): Seen {
   const { procedure, graph } = context;
   const related = sides.flatMap((side): Related[] => {
-    const trace = traceOf(procedure, graph, side.arrival.hops());
+    const trace = traceOf(procedure, graph, side.arrival.way);
     const last = graph.steps[reading.index];
     if (last === undefined) return [];
     const at = { file: procedure.file, path: refTo(last, procedure.file).path, part: 'value' as const };
     return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
   });
-  const hops = sides[0] === undefined ? [] : sides[0].arrival.hops();
+  const hops = sides[0] === undefined ? [] : sides[0].arrival.way.hops();
   return {
     index: reading.index,
     issue: { rule, subject: reading.loop.id, underline, message, related },
