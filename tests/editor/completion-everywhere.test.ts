@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { CompletionItem, TextEdit } from 'vscode-languageserver-types';
 import { complete } from '../../server/src/editor/completion.ts';
 import type { EditorDocument } from '../../server/src/editor/document.ts';
-import { verbs } from '../../server/src/format/definitions.ts';
+import { verbs } from '../../server/src/format/words.ts';
 import { cursorPlace } from '../../server/src/text/cursor.ts';
 import { applied, withHighVoltage } from './completion-taken.ts';
 import { opened } from './opened.ts';

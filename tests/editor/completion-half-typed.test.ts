@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { TextEdit } from 'vscode-languageserver-types';
-import { definitions, kinds } from '../../server/src/format/definitions.ts';
+import { definitions } from '../../server/src/format/definitions.ts';
+import { kinds } from '../../server/src/format/words.ts';
 import { properties } from '../../server/src/format/walker.ts';
 import { definitionSchema, fileSchema } from '../../server/src/text/schema.ts';
 import type { DefinitionName } from '../../server/src/format/definitions.ts';

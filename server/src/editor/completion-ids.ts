@@ -1,7 +1,7 @@
 import { connectorsOf } from '../bench/circuits.ts';
 import { idPattern } from '../format/ids.ts';
-import { sections } from '../format/procedure.ts';
-import type { Section } from '../format/procedure.ts';
+import { sections } from '../format/words.ts';
+import type { Section } from '../format/words.ts';
 import type { CursorPlace } from '../text/cursor.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';

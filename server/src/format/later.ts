@@ -1,4 +1,4 @@
-import type { KindSection } from './definitions.ts';
+import type { KindSection } from './words.ts';
 
 /*
  * Words that later versions of the format give a meaning. A file that uses one is told so, instead of being told that

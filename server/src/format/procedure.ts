@@ -6,6 +6,7 @@ import * as instruments from './instruments.ts';
 import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 import { group, list, quantity, text } from './values.ts';
+import type { Section } from './words.ts';
 
 /* The whole file, composed of the definitions of its entries. */
 
@@ -66,7 +67,7 @@ const described = {
   parts: ['parts by id', 'What the loops are made of.', 'stage-1'],
   connectors: ['connectors by id', 'Where the loops can be taken apart.', 'K30'],
   loops: ['loops by id', 'The circuits, from the monitor that reads them out to their end.', 'stage-1-loop'],
-} as const;
+} as const satisfies Readonly<Record<Section, readonly string[]>>;
 
 const examples = {
   sources: { battery: { kind: 'battery', voltage: '12.6 V', feeds: ['control-unit'], wait: '3 min' } },
@@ -79,10 +80,6 @@ const examples = {
   connectors: { K30: { contact: '2..15 mΩ' } },
   loops: { 'stage-1-loop': { path: ['control-unit', 'K30', 'stage-1'] } },
 };
-
-/** The sections of a file that map ids to entries. */
-export type Section = keyof typeof described;
-export const sections = Object.keys(described) as readonly Section[];
 
 function section<T extends z.ZodType>(name: Section, schema: T) {
   const [expected, description] = described[name];

@@ -1,4 +1,4 @@
-import type { Section } from '../format/procedure.ts';
+import type { Section } from '../format/words.ts';
 import type { Id, Loop, Source } from './procedure.ts';
 import type { Circuit } from './read-loops.ts';
 import type { Reader } from './reader.ts';

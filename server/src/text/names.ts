@@ -1,5 +1,5 @@
-import { sections } from '../format/procedure.ts';
-import type { Section } from '../format/procedure.ts';
+import { sections } from '../format/words.ts';
+import type { Section } from '../format/words.ts';
 import { didYouMean } from './nearest.ts';
 import { keyAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';

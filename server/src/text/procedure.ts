@@ -1,4 +1,4 @@
-import type { kinds } from '../format/definitions.ts';
+import type { kinds } from '../format/words.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
 import type { Resistance } from './resistance.ts';

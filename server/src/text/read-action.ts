@@ -1,5 +1,4 @@
-import type { Verb } from '../format/definitions.ts';
-import type { Section } from '../format/procedure.ts';
+import type { Section, Verb } from '../format/words.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';

@@ -1,5 +1,6 @@
-import { formsOf } from '../format/definitions.ts';
-import type { DefinitionName, Form, KindSection } from '../format/definitions.ts';
+import { formsOf } from '../format/words.ts';
+import type { DefinitionName } from '../format/definitions.ts';
+import type { Form, KindSection } from '../format/words.ts';
 import { exampleIn, schemaAt } from '../format/walker.ts';
 import { keyAt } from './problem.ts';
 import type { RawEntry } from './read-entries.ts';

@@ -1,5 +1,5 @@
 import { laterKeys } from '../format/later.ts';
-import { sections } from '../format/procedure.ts';
+import { sections } from '../format/words.ts';
 import { checkEntry } from './check-entry.ts';
 import { parseDocument } from './document.ts';
 import type { Finding } from './finding.ts';

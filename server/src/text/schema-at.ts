@@ -1,4 +1,4 @@
-import { formsOf, isKindSection } from '../format/definitions.ts';
+import { formsOf, isKindSection } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
