@@ -310,10 +310,17 @@ export const remark: Finding = {
 export const input: CardInput = {
   procedure,
   readings: [
-    { step: 4, loop: 'stage-1-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
-    { step: 4, loop: 'stage-2-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
-    { step: 14, loop: 'stage-1-loop', printed: '1.96..3.63 Ω', from: 'computed', nominal: '2.78 Ω' },
-    { step: 20, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null },
+    { step: 4, loop: 'stage-1-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω', rows: [] },
+    { step: 4, loop: 'stage-2-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω', rows: [] },
+    {
+      step: 14,
+      loop: 'stage-1-loop',
+      printed: '1.96..3.63 Ω',
+      from: 'computed',
+      nominal: '2.78 Ω',
+      rows: [],
+    },
+    { step: 20, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null, rows: [] },
   ],
   proofs: [],
   codes: [

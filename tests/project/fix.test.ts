@@ -13,7 +13,9 @@ import type { Mutant } from '../rules/mutants.ts';
 const folder = fileURLToPath(new URL('../../procedures', import.meta.url));
 const shipped = readdirSync(folder)
   .filter((name) => name.endsWith('.procedure.yaml'))
-  .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }));
+  .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }))
+  // Where nothing is live no touch is unsafe.
+  .filter(({ text }) => text.includes('live: true'));
 
 describe.each(shipped)('mending $name', ({ text }) => {
   const kinds: readonly [string, readonly Mutant[]][] = [

@@ -17,6 +17,14 @@ export interface CardReading {
   readonly printed: string;
   readonly from: 'expect' | 'computed';
   readonly nominal: string | null;
+  /** The windows as a table over what is entered; empty where there is one window only. */
+  readonly rows: readonly CardRow[];
+}
+
+/** One row of such a table. */
+export interface CardRow {
+  readonly entered: readonly { readonly entry: Id; readonly range: string }[];
+  readonly printed: string;
 }
 
 /** What the measurements of a `prove-dead` step should show; null: not known. */
@@ -130,6 +138,15 @@ export interface CardWindow {
   /** What it should show: `1.96..3.63 Ω`, or `open (no number)`. */
   readonly window: string;
   readonly remark: string | null;
+  /** Where it depends on what is entered. */
+  readonly table: CardTable | null;
+}
+
+export interface CardTable {
+  readonly caption: Words;
+  /** What is entered, then the window. */
+  readonly headings: readonly string[];
+  readonly rows: readonly { readonly entered: readonly string[]; readonly window: string }[];
 }
 
 export interface CardOutcome {

@@ -21,12 +21,12 @@ export function noticesOf(step: Step): readonly Notice[] {
 /** The panel that every card begins with. It is not the author's and cannot be left out. */
 export function hazardPanel({ sources, parts }: Procedure, draft: boolean): Notice {
   const isHigh = [...sources.values()].some(({ kind }) => kind === 'high-voltage');
-  const canFire = [...parts.values()].some(({ kind }) => kind === 'initiator');
+  const hasStage = [...parts.values()].some(({ kind }) => kind === 'initiator');
   return {
     signal: 'warning',
     word: 'WARNING',
     lines: [
-      ...(canFire || !isHigh
+      ...(hasStage
         ? ['Airbags and belt tensioners are pyrotechnic. One that fires by mistake can injure or kill.']
         : []),
       ...(isHigh

@@ -5,6 +5,7 @@ import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindo
 import { sayOutcomes } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
+import { askedFor, tableFor, toEnter } from './by-entry.ts';
 import { closed, listed, listedSteps, sentence, sourceWords, thingWords } from './words.ts';
 
 /** The steps under their headings, in the order and with the numbers of the file. */
@@ -29,8 +30,9 @@ function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words 
     reachedFrom,
     notices: noticesOf(step),
     ...said,
-    details: [...said.details, ...asides(step)],
-    windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(loop, readings)) : [],
+    details: [...said.details, ...toEnter(input.procedure, readings), ...asides(step)],
+    blanks: [...said.blanks, ...askedFor(input.procedure, readings).map(({ ask }) => ask)],
+    windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(input.procedure, loop, readings)) : [],
     codes: codesAt(input, step),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
     left: step.verb === 'stop' ? leftAt(input.procedure, input.left, step.number) : null,
@@ -47,13 +49,14 @@ function asides(step: Step): readonly Words[] {
   return lines;
 }
 
-function windowFor(loop: Id, readings: readonly CardReading[]): CardWindow {
+function windowFor(procedure: Procedure, loop: Id, readings: readonly CardReading[]): CardWindow {
   const reading = readings.find((candidate) => candidate.loop === loop);
   const window = windowOf(reading);
-  if (reading === undefined) return { of: [{ id: loop }], window: window.large, remark: null };
+  if (reading === undefined) return { of: [{ id: loop }], window: window.large, remark: null, table: null };
   const origin = reading.from === 'expect' ? 'stated in the procedure' : 'computed from the parts';
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
-  return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}` };
+  const table = tableFor(procedure, loop, reading);
+  return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}`, table };
 }
 
 function codesAt(input: CardInput, step: Step): CardStep['codes'] {

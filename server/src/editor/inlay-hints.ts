@@ -2,7 +2,8 @@ import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { Order } from '../project/analysis.ts';
 import { formatWait } from '../quantity/quantity.ts';
 import { printedProofs } from '../readings/proof.ts';
-import type { Readings } from '../readings/reading.ts';
+import { entriesInWords } from '../readings/by-entry-in-words.ts';
+import type { Reading, Readings } from '../readings/reading.ts';
 import type { Step } from '../text/procedure.ts';
 import { endOfLine, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
@@ -52,9 +53,15 @@ function windowText({ readings }: Readings, index: number): string | null {
   const here = readings.filter((reading) => reading.index === index && reading.printed !== '');
   const [first] = here;
   if (first === undefined) return null;
-  if (here.length === 1) return `reads ${first.printed}`;
-  if (here.every(({ printed }) => printed === first.printed)) return `each reads ${first.printed}`;
-  return here.map(({ loop, printed }) => `${loop.id} reads ${printed}`).join(', ');
+  if (here.length === 1) return `reads ${printedWith(first)}`;
+  if (here.every((one) => printedWith(one) === printedWith(first))) return `each reads ${printedWith(first)}`;
+  return here.map((one) => `${one.loop.id} reads ${printedWith(one)}`).join(', ');
+}
+
+/** The whole window, and what narrows it. */
+function printedWith(reading: Reading): string {
+  const entries = entriesInWords(reading);
+  return entries === '' ? reading.printed : `${reading.printed}, by ${entries}`;
 }
 
 function owedText({ owedAfter }: Order, index: number, step: Step): string | null {

@@ -3,7 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Work } from '../bench/work.ts';
 import { buildCard } from '../card/build.ts';
 import type { CardModel, CardReading } from '../card/model.ts';
-import { formatQuantity } from '../quantity/quantity.ts';
+import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import type { Finding } from '../text/finding.ts';
@@ -66,7 +66,11 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
       loop: reading.loop.id,
       printed: reading.printed,
       from: step.verb === 'read' && step.expect !== null ? 'expect' : 'computed',
-      nominal: nominals.size === 1 ? nominal : null,
+      nominal: nominals.size === 1 && reading.byEntry.length === 0 ? nominal : null,
+      rows: reading.byEntry.map(({ bands, printed }) => ({
+        entered: bands.map(({ entry, entered }) => ({ entry, range: formatSpan(entered, 'temperature') })),
+        printed,
+      })),
     },
   ];
 }

@@ -1,3 +1,4 @@
+import { dependenceOf } from '../circuit/circuit.ts';
 import type { Network } from '../circuit/circuit.ts';
 import { formatAccuracy, formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import type { Monitor, Procedure } from '../text/procedure.ts';
@@ -13,7 +14,13 @@ export interface Assumed {
 
 /** What the window of a reading assumes: temperatures, instrument, materials, and how values spread. */
 export function assumedOf(procedure: Procedure, network: Network, monitor: Monitor): readonly Assumed[] {
-  return [ambient(procedure), ...instrument(monitor), ...materials(network), ...spreads];
+  return [
+    ambient(procedure),
+    ...entered(procedure, network),
+    ...instrument(monitor),
+    ...materials(network),
+    ...spreads,
+  ];
 }
 
 const inFile = 'stated in this file';
@@ -24,6 +31,21 @@ function ambient({ ambient: { assumed, ...span } }: Procedure): Assumed {
     value: formatSpan(span, 'temperature'),
     source: assumed ? 'not stated; standard atmospheric range of IEC 60068-1' : inFile,
   };
+}
+
+/** The entries that a part follows. */
+function entered({ entries }: Procedure, network: Network): readonly Assumed[] {
+  const followed = new Set(
+    network.flatMap(({ part }) => {
+      const on = dependenceOf(part)?.on ?? 'ambient';
+      return on === 'ambient' ? [] : [on.entry];
+    }),
+  );
+  return [...entries.values()].flatMap(({ id, range, accuracy }): readonly Assumed[] => {
+    if (!followed.has(id) || range === null || accuracy === null) return [];
+    const off = formatQuantity(accuracy, 'temperature');
+    return [{ what: id, value: `${formatSpan(range, 'temperature')}, measured to ± ${off}`, source: inFile }];
+  });
 }
 
 function instrument({ id, accuracy, range }: Monitor): readonly Assumed[] {

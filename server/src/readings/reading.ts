@@ -6,6 +6,8 @@ import type { Work } from '../bench/work.ts';
 import type { Id, Loop, Monitor, Procedure, Step } from '../text/procedure.ts';
 import { acceptedWindow, printedWindow } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
+import { rowsByEntry } from './by-entry.ts';
+import type { EntryRow } from './by-entry.ts';
 import { codesSet, looks, mayLook } from './codes.ts';
 import type { Code } from './codes.ts';
 import { goodReadings } from './good.ts';
@@ -27,6 +29,8 @@ export interface Reading {
   readonly accepted: Accepted | null;
   /** The accepted window with its unit; empty where there is none. */
   readonly printed: string;
+  /** The same as a table over the temperatures that are entered; empty where they make no difference. */
+  readonly byEntry: readonly EntryRow[];
   /** By bench, nearest first. Empty where no path reaches the step. */
   readonly good: readonly GoodOnBench[];
 }
@@ -73,9 +77,16 @@ export function* computeReadings(
     const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
     const goodOn = rememberBy((bench: LoopBench) => good(loop, bench.hardware));
     const codesOn = rememberBy((bench: LoopBench) => codesSet(automaton, monitor, bench, good));
+    const rowsOn = (arrivals: readonly Arrival<LoopBench>[], resolution: number): readonly EntryRow[] =>
+      rowsByEntry(
+        procedure,
+        loop,
+        arrivals.map(({ state }) => state.hardware),
+        resolution,
+      );
     for (const [index, step] of looking) {
       const arrivals = explored.arrivals(index);
-      const reading = readingAt(index, step, loop, monitor, arrivals, goodOn);
+      const reading = readingAt(index, step, loop, monitor, arrivals, goodOn, rowsOn);
       if (reading !== null) readings.push(reading);
       const set = looks(step, automaton, monitorOf) ? codesAt(loop, arrivals, codesOn) : [];
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
@@ -100,6 +111,7 @@ function readingAt(
   monitor: Monitor | undefined,
   arrivals: readonly Arrival<LoopBench>[],
   goodOn: (bench: LoopBench) => Good,
+  rowsOn: (arrivals: readonly Arrival<LoopBench>[], resolution: number) => readonly EntryRow[],
 ): Reading | null {
   if (step.verb !== 'read' || !step.loops.includes(loop.id)) return null;
   const good = arrivals.map((arrival) => ({ arrival, ...goodOn(arrival.state) }));
@@ -111,7 +123,9 @@ function readingAt(
       ? null
       : acceptedWindow(step.expect, indications, resolution);
   const printed = accepted === null || resolution === null ? '' : printedWindow(accepted, resolution);
-  return { index, loop, monitor, accepted, printed, good };
+  const isComputed = accepted !== null && resolution !== null && step.expect === null;
+  const byEntry = isComputed ? rowsOn(arrivals, resolution) : [];
+  return { index, loop, monitor, accepted, printed, byEntry, good };
 }
 
 function codesAt(
