@@ -237,6 +237,7 @@ describe('findings at the exact characters', () => {
       'quantity: The unit is missing',
     ],
     ['{ kind: resistor, resistance: 2.2 kΩ, series: E25 }', 'E25', 3, 'wrong-value: Did you mean `E24`'],
+    ['{ kind: resistor, resistance: 0 Ω, series: E24 }', '0 Ω', 3, 'quantity: This must be more than zero'],
     ['{ kind: lamp, rated: 13.5 V }', 'V }', 1, 'quantity: expected a rating'],
     ['{ kind: lamp, rated: 13.5 V 0 W }', '0 W', 3, 'quantity: A rating is above zero.'],
     ['{ kind: rtd, r0: 0 Ω, class: B }', '0 Ω', 3, 'quantity: This must be more than zero.'],

@@ -2,7 +2,7 @@ import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
 import type { Entry, Id, Part } from './procedure.ts';
-import { exact, positive, rating, span, wire } from './quantities.ts';
+import { aboveZero, exact, positive, rating, span, wire } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
 import { temperatureOf } from './read-temperature.ts';
@@ -94,8 +94,9 @@ export function ofSeries(
   path: Path,
   report: Report,
 ): Resistance | null {
-  const found = stated(values.resistance, path, report);
-  if (found?.kind !== 'stated' || bad.has('series')) return null;
-  const { resistance } = found;
-  return values.series === undefined ? found : { kind: 'preferred', resistance, series: values.series };
+  if (bad.has('series')) return null;
+  if (values.series === undefined) return stated(values.resistance, path, report);
+  // No series has a value of 0 Ω.
+  const resistance = aboveZero(values.resistance, 'resistance', [...path, 'resistance'], report);
+  return resistance === null ? null : { kind: 'preferred', resistance, series: values.series };
 }
