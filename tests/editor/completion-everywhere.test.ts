@@ -99,7 +99,7 @@ describe('what stands in a shipped procedure', () => {
   // The examples of the format are taken from the first; the title and the figures of others are their own.
   const isOwn = (file: string, name: string, text: string): boolean =>
     !file.startsWith('driver-airbag') && (name === 'title' || /^(?:below |above )?\d.*[a-zΩ%]/i.test(text));
-  const isNewId = /^(?:instruments|sources|loads|parts|connectors|loops)\/[^/]+$/;
+  const isNewId = /^(?:entries|instruments|sources|loads|parts|connectors|loops)\/[^/]+$/;
 
   test.each(all)(
     'is offered where it stands in $name, once it is taken out: every key, id and word',
