@@ -1,11 +1,13 @@
-import type { Span } from '../quantity/quantity.ts';
-import type { ConditionRanges, Conditions } from './conditions.ts';
+import type { ConditionRanges } from './conditions.ts';
 import { curvatureOf } from './curvature.ts';
 import { flowBetween } from './flow.ts';
+import { cornersOf, cutAt, greatestOver, middleOf } from './halving.ts';
+import type { Box, Look } from './halving.ts';
 import type { Network } from './network.ts';
 import type { Numbered } from './numbered.ts';
 import { dependenceOf, resistanceAt, resistanceWithin } from './parts.ts';
 import { resistanceBetween } from './solver.ts';
+import { conditionsAt, followedBy, rangeOf, temperatureKey } from './temperatures.ts';
 
 /*
  * The extremes of a resistance over a temperature that parts share which go both ways with it, such as copper beside a
@@ -24,14 +26,8 @@ import { resistanceBetween } from './solver.ts';
 
 type End = 'least' | 'most';
 
-/** Relative: the bound returned is no farther from the true extreme. */
-const closeEnough = 1e-10;
-
-/** No search has come near to this many halves. */
-const mostHalves = 20_000;
-
-/** A stretch of each temperature that is searched, °C, in the order of `Search.keys`. */
-type Box = readonly (readonly [from: number, to: number])[];
+/** No search has come near to this many. */
+const mostHalvings = 10_000;
 
 interface Search {
   readonly network: Network;
@@ -48,7 +44,7 @@ export function sharedBothWays(network: Network): readonly string[] {
   for (const { part } of network) {
     const dependence = dependenceOf(part);
     if (dependence === null) continue;
-    const key = keyOf(dependence.on);
+    const key = temperatureKey(dependence.on);
     trends.set(key, (trends.get(key) ?? new Set()).add(dependence.trend));
   }
   return [...trends].filter(([, found]) => found.size > 1).map(([key]) => key);
@@ -65,78 +61,30 @@ export function extremeOver(
   ranges: ConditionRanges,
   end: End,
 ): number {
-  const follows = network.map(({ part }) => {
-    const dependence = dependenceOf(part);
-    return dependence === null ? -1 : keys.indexOf(keyOf(dependence.on));
-  });
+  const follows = network.map(({ part }) => followedBy(part, keys));
   const search: Search = { network, whole, ranges, keys, follows };
   // Greatest first: for the least value everything is reckoned with its sign turned.
   const sign = end === 'most' ? 1 : -1;
-  const bound = (box: Box): number => (end === 'most' ? boundAbove(search, box) : -boundBelow(search, box));
   const reached = (at: readonly number[]): number => sign * resistanceOf(search, ohmsAt(search, at, end));
-  const start = startingBoxes(search);
-  let best = Math.max(...start.flatMap(cornersOf).map(reached));
+  const start = cutAt(
+    keys.map((key) => rangeOf(ranges, key)),
+    kinksOf(search),
+  );
+  const best = Math.max(...start.flatMap(cornersOf).map(reached));
   // What is open is so at every temperature.
   if (Math.abs(best) === Infinity) return Infinity;
-  let boxes = start.map((box) => ({ box, bound: bound(box) }));
-  for (let halves = 0; halves < mostHalves; halves += 2) {
-    const open = boxes.reduce((one, other) => (other.bound > one.bound ? other : one));
-    if (open.bound <= best + closeEnough * Math.abs(best)) return sign * Math.max(open.bound, best);
-    // The middle of a half is the end of its halves: with it every end is tried once.
-    const parts = halved(open.box).map((box) => ({ box, bound: Math.min(bound(box), open.bound) }));
-    best = Math.max(best, reached(middleOf(open.box)));
-    boxes = boxes.filter((one) => one !== open && one.bound > best).concat(parts);
-  }
-  return sign * Math.max(...boxes.map((one) => one.bound));
+  const look = (box: Box): Look => ({
+    bound: end === 'most' ? boundAbove(search, box) : -boundBelow(search, box),
+    reached: reached(middleOf(box)),
+  });
+  return sign * greatestOver(start, look, best, mostHalvings).bound;
 }
 
-function keyOf(on: 'ambient' | { readonly entry: string }): string {
-  return on === 'ambient' ? 'ambient' : `entry ${on.entry}`;
-}
-
-function rangeOf({ ambient, entered }: ConditionRanges, key: string): Span {
-  return key === 'ambient' ? ambient : (entered.get(key.slice('entry '.length)) ?? ambient);
-}
-
-/** The whole ranges, cut at the kinks of the parts. */
-function startingBoxes({ network, follows, keys, ranges }: Search): readonly Box[] {
-  return keys.reduce<readonly Box[]>(
-    (boxes, key, number) => {
-      const { least, most } = rangeOf(ranges, key);
-      const kinks = network.flatMap(({ part }, index) =>
-        follows[index] === number ? curvatureOf(part).kinks : [],
-      );
-      const inside = [...new Set(kinks)].filter((kink) => kink > least && kink < most).sort((a, b) => a - b);
-      const stops = [least, ...inside, most];
-      const pieces = stops.slice(1).map((to, index) => [stops[index] ?? least, to] as const);
-      return boxes.flatMap((box) => pieces.map((piece) => [...box, piece]));
-    },
-    [[]],
+/** °C where parts that follow a searched temperature change their law, by temperature. */
+function kinksOf({ network, follows, keys }: Search): readonly (readonly number[])[] {
+  return keys.map((_, number) =>
+    network.flatMap(({ part }, index) => (follows[index] === number ? curvatureOf(part).kinks : [])),
   );
-}
-
-/** In two, across the longest stretch. */
-function halved(box: Box): readonly [Box, Box] {
-  const lengths = box.map(([from, to]) => to - from);
-  const longest = lengths.indexOf(Math.max(...lengths));
-  const [from, to] = box[longest] ?? [0, 0];
-  const middle = (from + to) / 2;
-  return [box.with(longest, [from, middle]), box.with(longest, [middle, to])];
-}
-
-function cornersOf(box: Box): readonly (readonly number[])[] {
-  return box.reduce<readonly (readonly number[])[]>(
-    (corners, [from, to]) =>
-      corners.flatMap((corner) => [
-        [...corner, from],
-        [...corner, to],
-      ]),
-    [[]],
-  );
-}
-
-function middleOf(box: Box): readonly number[] {
-  return box.map(([from, to]) => (from + to) / 2);
 }
 
 /** Ohms of each element, the searched temperatures as given and every other one where it makes the end. */
@@ -145,13 +93,7 @@ function ohmsAt(
   at: readonly number[],
   end: End,
 ): readonly number[] {
-  const searched = new Map(keys.map((key, number) => [key, at[number] ?? NaN]));
-  const conditions: Conditions = {
-    ambient: searched.get('ambient') ?? ranges.ambient.nominal,
-    entered: new Map(
-      [...ranges.entered].map(([id, { nominal }]) => [id, searched.get(`entry ${id}`) ?? nominal]),
-    ),
-  };
+  const conditions = conditionsAt(ranges, keys, at);
   return network.map(({ part }, index) =>
     follows[index] === -1 ? resistanceWithin(part, ranges)[end] : resistanceAt(part, conditions)[end],
   );
