@@ -1,6 +1,7 @@
 // Bundles the benchmark and runs it.
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { alias } from './libraries.mjs';
 
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
 await build({
@@ -10,6 +11,7 @@ await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
+  alias,
   external: ['yaml-language-server', 'vscode-languageserver*'],
   banner: {
     js: `import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);`,

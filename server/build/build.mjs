@@ -3,6 +3,7 @@
 import { rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { alias } from './libraries.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 // With `--sourcemap`, for stepping through it.
@@ -15,6 +16,7 @@ const common = {
   bundle: true,
   platform: 'node',
   target: 'node20',
+  alias,
   minify: !sourcemap,
   sourcemap,
   legalComments: 'eof',

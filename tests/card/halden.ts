@@ -10,6 +10,7 @@ import type {
   Procedure,
   Step,
 } from '../../server/src/text/procedure.ts';
+import type { Resistance } from '../../server/src/text/resistance.ts';
 import type { CardInput } from '../../server/src/card/model.ts';
 import type { Span } from '../../server/src/quantity/span.ts';
 
@@ -24,6 +25,10 @@ export const range = (least: number, most: number): Span => ({
   nominal: Number(((least + most) / 2).toPrecision(12)),
   most,
 });
+
+export function stated(least: number, most: number): Resistance {
+  return { kind: 'stated', resistance: range(least, most) };
+}
 
 type Extras = Partial<
   Pick<Step, 'id' | 'section' | 'note' | 'why' | 'caution' | 'warning' | 'danger' | 'minutes' | 'see'>
@@ -62,12 +67,22 @@ function byId<T extends { readonly id: Id }>(things: readonly T[]): ReadonlyMap<
 }
 
 export function connector(id: Id, shortingBar: Connector['shortingBar'] = null): Connector {
-  return { id, path: ['connectors', id], contact: range(0.002, 0.015), shortingBar };
+  return { id, path: ['connectors', id], contact: range(0.002, 0.015), shortingBar, carries: [] };
 }
 
 export function part(id: Id, kind: Part['kind'], resistance: Part['resistance'], live = false): Part {
   const form = kind === 'initiator' || kind === 'resistor' || kind === 'lamp' ? 'end' : 'two-conductor';
-  return { id, path: ['parts', id], kind, form, resistance, live, statedInert: false, noFire: null };
+  return {
+    id,
+    path: ['parts', id],
+    kind,
+    form,
+    resistance,
+    live,
+    statedInert: false,
+    noFire: null,
+    voltage: null,
+  };
 }
 
 export function loop(
@@ -130,6 +145,7 @@ const steps = numbered([
     section: 'Make safe',
     verb: 'disconnect',
     source: 'battery',
+    connector: null,
     caution: 'The radio and the clock lose their settings.',
   },
   {
@@ -159,6 +175,7 @@ const steps = numbered([
     section: 'Substitute at the stage',
     verb: 'reconnect',
     source: 'battery',
+    connector: null,
     warning: 'Nobody in front of the airbag while power comes back.',
   },
   { section: 'Substitute at the stage', verb: 'ignition', to: 'on' },
@@ -172,7 +189,7 @@ const steps = numbered([
     see: "maker's wiring diagram, sheet 12",
   },
   { section: 'Substitute one connector back', verb: 'ignition', to: 'off' },
-  { section: 'Substitute one connector back', verb: 'disconnect', source: 'battery' },
+  { section: 'Substitute one connector back', verb: 'disconnect', source: 'battery', connector: null },
   { section: 'Substitute one connector back', verb: 'wait', seconds: 180 },
   { section: 'Substitute one connector back', verb: 'move', load: 'bench-lamp', to: atColumn },
   { section: 'Substitute one connector back', verb: 'ignition', to: 'cycle' },
@@ -218,6 +235,7 @@ export const procedure: Procedure = {
     information: ["maker's service information, chapter 88"],
   },
   ambient: { ...range(10, 35), assumed: false },
+  entries: new Map(),
   sources: byId([
     {
       id: 'battery',
@@ -249,27 +267,33 @@ export const procedure: Procedure = {
       leakBelow: 5000,
     },
   ]),
+  multimeters: new Map(),
   loads: byId([
     {
       id: 'bench-lamp',
       path: ['loads', 'bench-lamp'],
       kind: 'lamp',
-      resistance: range(2.85, 3.15),
+      resistance: stated(2.85, 3.15),
       opensShortingBar: false,
     },
     {
       id: 'load-plug',
       path: ['loads', 'load-plug'],
       kind: 'resistor',
-      resistance: range(2.178, 2.222),
+      resistance: stated(2.178, 2.222),
       opensShortingBar: true,
     },
   ]),
   parts: byId([
-    part('dash-harness', 'cable', { wire: { squareMillimetres: 0.5 }, length: exact(1.2) }),
-    part('coil-coupling', 'rotary-coupling', range(0.05, 0.15)),
-    part('stage-1', 'initiator', range(1.7, 2.3), true),
-    part('stage-2', 'initiator', range(1.7, 2.3), false),
+    part('dash-harness', 'cable', {
+      kind: 'copper-wire',
+      wire: { squareMillimetres: 0.5 },
+      length: exact(1.2),
+      temperature: 'ambient',
+    }),
+    part('coil-coupling', 'rotary-coupling', stated(0.05, 0.15)),
+    part('stage-1', 'initiator', stated(1.7, 2.3), true),
+    part('stage-2', 'initiator', stated(1.7, 2.3), false),
   ]),
   connectors: byId([connector('K10'), connector('K21'), connector('K30', bar(null))]),
   loops: byId([
@@ -304,11 +328,33 @@ export const remark: Finding = {
 export const input: CardInput = {
   procedure,
   readings: [
-    { index: 3, loop: 'stage-1-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
-    { index: 3, loop: 'stage-2-loop', printed: '1.72..2.94 Ω', from: 'computed', nominal: '2.32 Ω' },
-    { index: 13, loop: 'stage-1-loop', printed: '1.96..3.63 Ω', from: 'computed', nominal: '2.78 Ω' },
-    { index: 19, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null },
+    {
+      index: 3,
+      loop: 'stage-1-loop',
+      printed: '1.72..2.94 Ω',
+      from: 'computed',
+      nominal: '2.32 Ω',
+      rows: [],
+    },
+    {
+      index: 3,
+      loop: 'stage-2-loop',
+      printed: '1.72..2.94 Ω',
+      from: 'computed',
+      nominal: '2.32 Ω',
+      rows: [],
+    },
+    {
+      index: 13,
+      loop: 'stage-1-loop',
+      printed: '1.96..3.63 Ω',
+      from: 'computed',
+      nominal: '2.78 Ω',
+      rows: [],
+    },
+    { index: 19, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null, rows: [] },
   ],
+  proofs: [],
   codes: [
     {
       index: 12,

@@ -6,7 +6,7 @@ import { createOnigScanner, createOnigString, loadWASM } from 'vscode-oniguruma'
 import type { IGrammar } from 'vscode-textmate';
 import { INITIAL, parseRawGrammar, Registry } from 'vscode-textmate';
 import manifest from '../../package.json' with { type: 'json' };
-import { verbs } from '../../server/src/format/definitions.ts';
+import { verbs } from '../../server/src/format/words.ts';
 
 /*
  * The grammar on top of the YAML grammar that the editor brings, read by the tokeniser and the regular expressions that

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { TextEdit } from 'vscode-languageserver-types';
 import { definitions } from '../../server/src/format/definitions.ts';
+import { kinds } from '../../server/src/format/words.ts';
 import { properties } from '../../server/src/format/walker.ts';
 import { definitionSchema, fileSchema } from '../../server/src/text/schema.ts';
 import type { DefinitionName } from '../../server/src/format/definitions.ts';
@@ -90,7 +91,7 @@ describe('brackets', () => {
     for (const end of ['', '\n  }', '\n  }\n  other: { kind: lamp }'])
       expect([end, labels(`loads:\n  x: {\n    kind: lamp,\n    |${end}`)]).toEqual([
         end,
-        ['resistance', 'opens-shorting-bar'],
+        ['resistance', 'opens-shorting-bar', 'rated'],
       ]);
     expect(labels('connectors:\n  K1: {\n    contact: 2 mΩ,\n    shorting-bar: {\n      side: |')).toEqual([
       'monitor',
@@ -187,8 +188,8 @@ describe('ids', () => {
 
 describe('new entries and values', () => {
   test('an id with nothing behind it gets what its kind needs', () => {
-    const kinds = labels('parts:\n  x: |');
-    expect(kinds).toEqual(['cable', 'rotary-coupling', 'series', 'initiator', 'resistor', 'lamp']);
+    const offered = labels('parts:\n  x: |');
+    expect(offered).toEqual([...kinds.parts]);
     const spare = circuit
       .replace('connectors:', 'connectors:\n  K31: { contact: 2 mΩ }')
       .replace('parts:', 'parts:\n  end: { kind: resistor, resistance: 2 Ω }');

@@ -60,3 +60,17 @@ export function firstChoices(snippet: string): string {
   }
   return text;
 }
+
+/** A text with a high-voltage source, its service plug and a multimeter beside what stands in it. */
+export function withHighVoltage(text: string): string {
+  return text
+    .replace(
+      'sources:\n',
+      'sources:\n  traction: { kind: high-voltage, voltage: 400 V, isolated-by: S1, wait: 5 min }\n',
+    )
+    .replace(
+      'instruments:\n',
+      'instruments:\n  hand-meter: { kind: multimeter, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }\n',
+    )
+    .replace('connectors:\n', 'connectors:\n  S1: { contact: 2 mΩ }\n');
+}

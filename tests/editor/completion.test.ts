@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { TextEdit } from 'vscode-languageserver-types';
 import { complete } from '../../server/src/editor/completion.ts';
 import { template } from '../../server/src/editor/template.ts';
-import { labels, offered, taken } from './completion-taken.ts';
+import { labels, offered, taken, withHighVoltage } from './completion-taken.ts';
 import { atCursor, opened } from './opened.ts';
 
 const [circuit = ''] = template.split('steps:\n');
@@ -16,7 +16,7 @@ describe('keys', () => {
   });
 
   test('of an entry, by its kind, also inside braces and half typed', () => {
-    expect(labels('loads:\n  lamp: { kind: lamp, |')).toEqual(['resistance', 'opens-shorting-bar']);
+    expect(labels('loads:\n  lamp: { kind: lamp, |')).toEqual(['resistance', 'opens-shorting-bar', 'rated']);
     expect(labels('connectors:\n  K30: { contact: 2..15 mΩ, shorting-bar: { side: end, | } }')).toEqual(
       expect.arrayContaining(['closes', 'resistance']),
     );
@@ -51,10 +51,11 @@ describe('steps', () => {
   });
 
   test('every verb, taken with its first choices, is read without an error', () => {
-    const verbs = labels(`${circuit}steps:\n  - |`).filter((label) => label !== 'section' && label !== 'go');
+    const before = `${withHighVoltage(circuit)}steps:\n  - |`;
+    const verbs = labels(before).filter((label) => label !== 'section' && label !== 'go');
     expect(verbs.length).toBeGreaterThan(15);
     for (const verb of verbs) {
-      const text = `${taken(`${circuit}steps:\n  - |`, verb)}\n  - stop: Done.\n`;
+      const text = `${taken(before, verb)}\n  - stop: Done.\n`;
       expect([
         verb,
         opened(text)

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
 import { hover } from '../../server/src/editor/hover.ts';
@@ -71,5 +72,30 @@ describe('the hover', () => {
       const found = finish(hover(document, position));
       if (found?.range !== undefined) expect(found.range.start.line).toBeLessThanOrEqual(position.line);
     }
+  });
+
+  const coolant = readFileSync(
+    new URL('../../procedures/coolant-sensor.procedure.yaml', import.meta.url),
+    'utf8',
+  );
+  const saidOfCoolant = (before: string, marked: string): string => {
+    expect(coolant).toContain(before);
+    const { document, position } = atCursor(coolant.replace(before, marked));
+    return ((finish(hover(document, position))?.contents ?? { value: '' }) as { value: string }).value;
+  };
+
+  test('of a reading over an entry says the window row by row', () => {
+    const text = saidOfCoolant('- read: coolant-loop', '- re|ad: coolant-loop');
+    expect(text).toContain('By what is entered for coolant:\n\n- coolant 15..20 °C: 2.473..3.594 kΩ\n');
+    expect(text).toContain('- coolant: 15..90 °C, measured to ± 1 °C (stated in this file)');
+  });
+
+  test('of an entry, and of what follows it', () => {
+    expect(saidOfCoolant('temperature: coolant', 'temperature: cool|ant')).toBe(
+      '**coolant**: entered before reading, Coolant temperature at the sensor, 15..90 °C, measured to ± 1 °C',
+    );
+    expect(saidOfCoolant('K41, coolant-sensor]', 'K41, coolant-sen|sor]')).toBe(
+      '**coolant-sensor**: thermistor, NTC, 2.2 kΩ at 25 °C, B 3500 K, ± 3 %, at coolant (falls with temperature along its curve; stated in this file)',
+    );
   });
 });

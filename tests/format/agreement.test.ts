@@ -23,15 +23,33 @@ format: 1
 title: All of it
 purpose: Every key once
 requires: { information: [handbook] }
-sources: { b: { kind: battery, voltage: 12 V, feeds: m } }
-instruments: { m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω } }
-loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω } }
+sources:
+  b: { kind: battery, voltage: 12 V, feeds: m }
+  hv: { kind: high-voltage, voltage: 400 V, feeds: [hs], isolated-by: S1, wait: 5 min, safe-below: 50 V, reserve: { capacitance: 1 mF, charged-to: 400 V, bleed: 100 kΩ } }
+entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
+instruments:
+  m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
+  h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA } }
+  h2: { kind: multimeter, zeroed: true, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }
+loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:
   c: { kind: cable, resistance: 50 mΩ }
   s: { kind: series, resistance: 50 mΩ }
   e: { kind: resistor, resistance: 2 Ω }
   f: { kind: lamp, resistance: 2 Ω }
-connectors: { K1: { contact: 5 mΩ, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } } }
+  g: { kind: lamp, rated: 12 V 21 W }
+  h: { kind: heater, resistance: 4 Ω }
+  i: { kind: switch, resistance: 20 mΩ }
+  j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
+  k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
+  n: { kind: thermistor, coefficients: [1.129148e-3, 2.34125e-4, 8.76741e-8], tolerance: 1 °C }
+  o: { kind: rtd, r0: 100 Ω, class: AA }
+  p: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
+  q: { kind: cable, wire: AWG 20, length: 1 m, temperature: t }
+  hs: { kind: hv-section, voltage: 400 V, resistance: 100 kΩ, live: true }
+connectors:
+  K1: { contact: 5 mΩ, carries: hv, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } }
+  S1: { contact: 5 mΩ, carries: [hv] }
 loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
 assemblies: { a: [e, K1], b: e }
 waivers: [{ rule: repeats, reason: why }, { rule: repeats, step: a, routine: r, reason: why }]
@@ -50,6 +68,15 @@ steps:
     danger: d
     why: w
   - plug: K1
+  - prove-dead: hv
+    at: K1.end
+    with: h2
+    known: b
+  - prove-dead: hv
+    at: [K1.end.1, S1.monitor.2]
+    with: h2
+    known: b
+    outcomes: { dead: next, live: a }
   - fit: r
     at: K1.end
     loop: x
@@ -224,7 +251,7 @@ test('each compiled validator accepts exactly what its definition accepts', () =
         expect(validators[name](mutant), name).toBe(byZod);
       }
     }),
-    { numRuns: 1000, seed: 71_004 },
+    { numRuns: 2000, seed: 71_004 },
   );
   expect([...seen].sort()).toEqual([...names].sort());
 });

@@ -11,7 +11,7 @@ import {
   laterStepKeys,
   laterVerbs,
 } from '../../server/src/format/later.ts';
-import { kinds, verbs } from '../../server/src/format/definitions.ts';
+import { kinds, verbs } from '../../server/src/format/words.ts';
 import { procedureSchema } from '../../server/src/format/json-schema.ts';
 import { isReserved } from '../../server/src/format/ids.ts';
 import { properties } from '../../server/src/format/walker.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
 
 /* Commands in the texts beside a step: a piece of a sentence that begins with a word of doing and names its object. */
 
@@ -31,12 +31,16 @@ function commandsTo(id: Id, words: string, text: string): boolean {
   });
 }
 
+const placesOf = (at: Probed): Id[] =>
+  'connector' in at ? [at.connector] : at.map((each) => each.connector);
+
 /** What the step acts on itself. */
 function actedOn(step: Step): Id[] {
   const place = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
   return [
     ...('source' in step ? [step.source] : []),
-    ...('connector' in step ? [step.connector] : []),
+    ...('connector' in step && step.connector !== null ? [step.connector] : []),
+    ...(step.verb === 'prove-dead' ? [step.known, ...placesOf(step.at)] : []),
     ...('load' in step ? [step.load] : []),
     ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
     ...(step.verb === 'do' || step.verb === 'inspect' ? step.at.flatMap(({ members }) => members) : []),

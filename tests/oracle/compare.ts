@@ -8,6 +8,10 @@ import { windowsOf } from './windows.ts';
 export const ORACLE_RULES: readonly string[] = [
   'live-touch',
   'short-wait',
+  'not-proven-dead',
+  'proof-too-early',
+  'proof-elsewhere',
+  'unguarded-source',
   'ignition-first',
   'half-open',
   'unfed-circuit',

@@ -5,12 +5,22 @@ import type { Outcome, Procedure, Target } from '../../server/src/text/procedure
 export interface Way {
   readonly to: Target;
   readonly outcome: Outcome | null;
+  /** Nothing is said of it and something is live: the work is left as it is. */
+  readonly isLeft?: true;
 }
 
 export function waysOut(procedure: Procedure, index: number): Way[] {
   const step = procedure.steps[index];
   const next: Way = { to: index + 1 < procedure.steps.length ? index + 1 : 'end', outcome: null };
   if (step === undefined || step.verb === 'broken' || step.verb === 'stop') return [];
+  if (step.verb === 'prove-dead') {
+    const stated = step.outcomes.map((outcome): Way => ({ to: outcome.target, outcome }));
+    const says = (name: string): boolean => step.outcomes.some((outcome) => outcome.name === name);
+    if (!says('dead')) stated.push({ ...next, outcome: { name: 'dead', target: next.to, path: [] } });
+    if (!says('live'))
+      stated.push({ to: 'end', outcome: { name: 'live', target: 'end', path: [] }, isLeft: true });
+    return stated;
+  }
   if (step.verb === 'go') return [{ to: step.to, outcome: null }];
   if (step.verb === 'read' || step.verb === 'read-codes' || step.verb === 'inspect')
     return step.outcomes?.map((outcome) => ({ to: outcome.target, outcome })) ?? [next];
@@ -76,7 +86,7 @@ export function endlessSteps(procedure: Procedure): number[] {
 
 export function repeatingSteps(procedure: Procedure): number[] {
   const changes = (index: number): boolean =>
-    ['do', 'inspect', 'replace'].includes(procedure.steps[index]?.verb ?? '');
+    ['do', 'inspect', 'replace', 'prove-dead'].includes(procedure.steps[index]?.verb ?? '');
   const reached = [...reachable(procedure)].filter((index) => !changes(index));
   const ahead = new Map(reached.map((index) => [index, reachedFrom(procedure, index, changes)]));
   const inCycle = reached.filter((index) => ahead.get(index)?.has(index));

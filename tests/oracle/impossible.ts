@@ -1,5 +1,5 @@
 import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure.ts';
-import { allLoops, feedersOfMonitor, isPowered, loadsAt } from './world.ts';
+import { allLoops, feedersOfMonitor, isPowered, isolatorOf, loadsAt } from './world.ts';
 import type { World } from './world.ts';
 
 /* What cannot be done on the bench as it stands. */
@@ -26,6 +26,11 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
   const cannotFit = (load: Id, connector: Id): boolean =>
     procedure.loads.get(load)?.opensShortingBar === true && world.connectors[connector] !== 'unplugged';
   const fitted = (load: Id): boolean => (world.loads[load] ?? null) !== null;
+  // The connector that is opened or mated with the source, while a load sits on it.
+  const blocked = (source: Id): Id[] => {
+    const isolator = isolatorOf(procedure.sources.get(source));
+    return isolator !== null && loadsAt(world, isolator).length > 0 ? [isolator] : [];
+  };
   switch (step.verb) {
     case 'unlock':
       return world.connectors[step.connector] === 'mated' ? [] : [step.connector];
@@ -47,9 +52,9 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
           Object.values(world.loads).some((place) => place !== null && goesWith(procedure, id, place)),
         );
     case 'disconnect':
-      return world.connected[step.source] === true ? [] : [step.source];
+      return [...(world.connected[step.source] === true ? [] : [step.source]), ...blocked(step.source)];
     case 'reconnect':
-      return world.connected[step.source] === true ? [step.source] : [];
+      return [...(world.connected[step.source] === true ? [step.source] : []), ...blocked(step.source)];
     case 'read':
     case 'read-codes':
     case 'clear-codes':

@@ -4,10 +4,20 @@ import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet, shownOf } from './values.ts';
 import type { ForetoldCode, Shown } from './values.ts';
-import { atEnd, leftBehind } from './ends.ts';
+import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, wayTaken } from './verbs.ts';
 import type { Proves } from './verbs.ts';
-import { feedersOf, feedersOfMonitor, liveLoops, loopsThrough, start } from './world.ts';
+import {
+  allLoops,
+  carriedBy,
+  dangers,
+  feedersOf,
+  feedersOfMonitor,
+  isLive,
+  liveLoops,
+  loopsThrough,
+  start,
+} from './world.ts';
 import type { World, Wrong } from './world.ts';
 
 /*
@@ -67,7 +77,10 @@ function endsAt(procedure: Procedure, { index, step, after }: Met, proves: Prove
   if (step.verb === 'stop') return atEnd(procedure, after, step.leaves);
   return waysOut(procedure, index)
     .filter((way) => way.to === 'end')
-    .flatMap((way) => atEnd(procedure, wayTaken(procedure, after, step, way.outcome, proves), []));
+    .flatMap((way) => {
+      const world = wayTaken(procedure, after, step, way.outcome, proves);
+      return way.isLeft ? openUnderPower(procedure, world) : atEnd(procedure, world, []);
+    });
 }
 
 /** Entries of `leaves` that no path to the stop really leaves. */
@@ -75,7 +88,7 @@ function leavesInVain(procedure: Procedure, met: readonly Met[]): Told[] {
   if (pathsAreCut(procedure)) return [];
   const stops = new Set(met.map(({ step }) => step).filter((step) => step.verb === 'stop'));
   return [...stops].flatMap((stop) => {
-    const left = met.filter(({ step }) => step === stop).flatMap(({ after }) => leftBehind(after));
+    const left = met.filter(({ step }) => step === stop).flatMap(({ after }) => leftBehind(procedure, after));
     return stop.leaves
       .filter((id) => !left.includes(id))
       .map((subject) => ({
@@ -138,6 +151,33 @@ function readTooHard(procedure: Procedure, loop: Loop, id: Id): boolean {
   return Math.round(current * 1e10) > Math.round(stage.noFire.least * 1e9);
 }
 
+/** High voltage that no touch is held against, and proofs where it never is. */
+function ofHighVoltage(procedure: Procedure): Told[] {
+  const told: Told[] = [];
+  for (const source of procedure.sources.values()) {
+    if (source.kind !== 'high-voltage') continue;
+    const fed = allLoops(procedure).filter((loop) => feedersOf(procedure, loop).includes(source));
+    const carried = [...procedure.connectors.values()].some(({ carries }) => carries.includes(source.id));
+    if (fed.some((loop) => !isLive(procedure, loop)) || (fed.length === 0 && !carried))
+      told.push({ rule: 'unguarded-source', step: null, subject: source.id, shortest: null });
+  }
+  for (const step of procedure.steps) {
+    if (step.verb !== 'prove-dead') continue;
+    const places = 'connector' in step.at ? [step.at.connector] : step.at.map(({ connector }) => connector);
+    const reached = (connector: Id): boolean =>
+      dangers(procedure).some(
+        ({ loop, feeders }) =>
+          feeders.some(({ id }) => id === step.source) &&
+          (loop === null
+            ? carriedBy(procedure, connector).some(({ id }) => id === step.source)
+            : loop.elements.some((element) => element.id === connector)),
+      );
+    if (!places.every(reached))
+      told.push({ rule: 'proof-elsewhere', step: step.number, subject: step.source, shortest: null });
+  }
+  return told;
+}
+
 /** What can be said of the file without following a path. */
 function standing(procedure: Procedure): Told[] {
   const told: Told[] = [];
@@ -156,6 +196,7 @@ function standing(procedure: Procedure): Told[] {
     for (const { id } of loop.elements)
       if (readTooHard(procedure, loop, id))
         told.push({ rule: 'test-current', step: null, subject: id, shortest: null });
+  told.push(...ofHighVoltage(procedure));
   const { monitors, parts, connectors, sources, loads } = procedure;
   const known = new Set([monitors, parts, connectors, sources, loads].flatMap((each) => [...each.keys()]));
   // A path that could not be read may hold anything: its own finding stands.
@@ -165,7 +206,8 @@ function standing(procedure: Procedure): Told[] {
       if (
         everyLoopRead &&
         (parts.has(subject) || connectors.has(subject)) &&
-        loopsThrough(procedure, subject).length === 0
+        loopsThrough(procedure, subject).length === 0 &&
+        carriedBy(procedure, subject).length === 0
       )
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });
     for (const subject of commanded(procedure, step))

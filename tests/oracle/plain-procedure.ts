@@ -2,20 +2,24 @@ import type { Limit, Span } from '../../server/src/quantity/span.ts';
 import type { OutcomeName } from '../../server/src/text/finding.ts';
 import type {
   Action,
-  Battery,
   Connector,
   Expect,
   Load,
   Loop,
   Mentioned,
+  MeterRange,
   Monitor,
+  Multimeter,
   Outcome,
   Part,
   Place,
+  Probed,
   Procedure,
   Side,
+  Source,
   Step,
   Target,
+  Terminal,
 } from '../../server/src/text/procedure.ts';
 
 /*
@@ -86,10 +90,17 @@ function table<T>(entries: Entries, group: string, make: (id: string, plain: Ent
   );
 }
 
-function battery(plain: Entries[string]): Omit<Battery, 'id' | 'path'> {
+type Without<T> = T extends unknown ? Omit<T, 'id' | 'path'> : never;
+
+function ofKind(entries: Entries, kind: string): Entries {
+  return Object.fromEntries(Object.entries(entries).filter(([, entry]) => entry.kind === kind));
+}
+
+function source(plain: Entries[string]): Without<Source> {
   const reserve = plain.reserve as Readonly<Record<string, string>> | undefined;
-  return {
-    kind: 'battery',
+  const isHigh = plain.kind === 'high-voltage';
+  const safeBelow = plainSpan(text(plain['safe-below'] ?? '60 V'));
+  const common = {
     voltage: spanOrNull(plain.voltage),
     feeds: list(plain.feeds),
     feedsComplete: true,
@@ -101,30 +112,52 @@ function battery(plain: Entries[string]): Omit<Battery, 'id' | 'path'> {
             capacitance: plainSpan(text(reserve.capacitance)),
             chargedTo: plainSpan(text(reserve['charged-to'])),
             bleed: plainSpan(text(reserve.bleed)),
-            safeBelow: plainSpan(text(reserve['safe-below'])),
+            safeBelow: isHigh ? safeBelow : plainSpan(text(reserve['safe-below'])),
           },
+  } as const;
+  return isHigh
+    ? { kind: 'high-voltage', ...common, isolatedBy: text(plain['isolated-by']), safeBelow }
+    : { kind: 'battery', ...common };
+}
+
+function meterRange(plain: Readonly<Record<string, unknown>>): MeterRange {
+  const accuracy = /^([\d.]+) % \+ (?:(\d+) digits|(.+))$/.exec(text(plain.accuracy));
+  if (!accuracy) throw new Error('The oracle reads an accuracy only as "3 % + 0.1 Ω" or "3 % + 2 digits".');
+  const constant = accuracy[3] === undefined ? 0 : plainSpan(accuracy[3]).nominal;
+  return {
+    range: spanOrNull(plain.range),
+    accuracy: { fraction: Number(accuracy[1]) / 100, constant, digits: Number(accuracy[2] ?? '0') },
+    resolution: plainSpan(text(plain.resolution)).nominal,
+  };
+}
+
+function multimeter(plain: Entries[string]): Omit<Multimeter, 'id' | 'path'> {
+  const voltage = plain.voltage as Readonly<Record<string, unknown>>;
+  return {
+    kind: 'multimeter',
+    resistance: null,
+    voltage: { ...meterRange(voltage), input: spanOrNull(voltage.input) },
+    leads: null,
+    zeroed: false,
   };
 }
 
 function monitor(plain: Entries[string]): Omit<Monitor, 'id' | 'path'> {
   const codes = (plain.codes ?? {}) as Readonly<Record<string, string>>;
-  const accuracy = /^([\d.]+) % \+ (.+)$/.exec(text(plain.accuracy));
-  if (!accuracy) throw new Error('The oracle reads an accuracy only as "3 % + 0.1 Ω".');
   const leak = limitOrNull(plain.leak);
   return {
     kind: 'monitor',
-    range: spanOrNull(plain.range),
-    accuracy: {
-      fraction: Number(accuracy[1]) / 100,
-      constant: plainSpan(accuracy[2] ?? '').nominal,
-      digits: 0,
-    },
-    resolution: plainSpan(text(plain.resolution)).nominal,
+    ...meterRange(plain),
     testCurrent: spanOrNull(plain['test-current']),
     tooLow: limitOrNull(codes['too-low']),
     tooHigh: limitOrNull(codes['too-high']),
     leakBelow: leak !== null && 'below' in leak ? leak.below : null,
   };
+}
+
+function stated(value: unknown): Part['resistance'] {
+  const resistance = spanOrNull(value);
+  return resistance === null ? null : { kind: 'stated', resistance };
 }
 
 function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
@@ -135,14 +168,17 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
     form: kind === 'cable' || kind === 'rotary-coupling' || kind === 'series' ? 'two-conductor' : 'end',
     resistance:
       wire === undefined
-        ? spanOrNull(plain.resistance)
+        ? stated(plain.resistance)
         : {
+            kind: 'copper-wire',
             wire: { squareMillimetres: Number(text(wire).replace(' mm²', '')) },
             length: plainSpan(text(plain.length)),
+            temperature: 'ambient',
           },
     live: plain.live === true,
     statedInert: plain.live === false,
     noFire: spanOrNull(plain['no-fire']),
+    voltage: spanOrNull(plain.voltage),
   };
 }
 
@@ -151,6 +187,7 @@ function connector(plain: Entries[string]): Omit<Connector, 'id' | 'path'> {
   const [first, second] = list(bar?.pins);
   return {
     contact: spanOrNull(plain.contact),
+    carries: list(plain.carries),
     shortingBar:
       bar === undefined
         ? null
@@ -179,6 +216,22 @@ const textKeys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
 
 function textsOf(step: PlainStep): Partial<Record<(typeof textKeys)[number], string>> {
   return Object.fromEntries(textKeys.filter((key) => key in step).map((key) => [key, text(step[key])]));
+}
+
+function isolator(plain: PlainProcedure, source: string): string | null {
+  const named = plain.sources[source]?.['isolated-by'];
+  return named === undefined ? null : text(named);
+}
+
+function probed(at: unknown): Probed {
+  const terminal = (written: string): Terminal => {
+    const [connector = '', side, pin = ''] = written.split('.');
+    return { connector, side: side as Side, pin };
+  };
+  const [one = '', other] = list(at);
+  if (other !== undefined) return [terminal(one), terminal(other)];
+  const { connector: id, side } = terminal(one);
+  return { connector: id, side };
 }
 
 /** The typed form of a plain procedure: what the text layer is to make of its YAML. */
@@ -232,8 +285,23 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
   const action = (plainStep: PlainStep, number: number): Action => {
     const of = (verb: string): string => text(plainStep[verb]);
     if ('ignition' in plainStep) return { verb: 'ignition', to: of('ignition') as 'on' | 'off' | 'cycle' };
-    if ('disconnect' in plainStep) return { verb: 'disconnect', source: of('disconnect') };
-    if ('reconnect' in plainStep) return { verb: 'reconnect', source: of('reconnect') };
+    if ('disconnect' in plainStep)
+      return {
+        verb: 'disconnect',
+        source: of('disconnect'),
+        connector: isolator(plain, of('disconnect')),
+      };
+    if ('reconnect' in plainStep)
+      return { verb: 'reconnect', source: of('reconnect'), connector: isolator(plain, of('reconnect')) };
+    if ('prove-dead' in plainStep)
+      return {
+        verb: 'prove-dead',
+        source: of('prove-dead'),
+        at: probed(plainStep.at),
+        with: of('with'),
+        known: of('known'),
+        outcomes: outcomes(plainStep, number) ?? [],
+      };
     if ('wait' in plainStep) return { verb: 'wait', seconds: seconds(of('wait')) };
     if ('unlock' in plainStep) return { verb: 'unlock', connector: of('unlock') };
     if ('unplug' in plainStep) return { verb: 'unplug', connector: of('unplug') };
@@ -284,11 +352,15 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       ...plainSpan(plain.conditions?.ambient ?? '10..35 °C'),
       assumed: plain.conditions === undefined,
     },
-    sources: table(plain.sources, 'sources', (_, entry) => battery(entry)),
-    monitors: table(plain.instruments, 'instruments', (_, entry) => monitor(entry)),
+    entries: new Map(),
+    sources: table(plain.sources, 'sources', (_, entry) => source(entry)),
+    monitors: table(ofKind(plain.instruments, 'monitor'), 'instruments', (_, entry) => monitor(entry)),
+    multimeters: table(ofKind(plain.instruments, 'multimeter'), 'instruments', (_, entry) =>
+      multimeter(entry),
+    ),
     loads: table(plain.loads, 'loads', (_, entry): Omit<Load, 'id' | 'path'> => ({
       kind: entry.kind as Load['kind'],
-      resistance: spanOrNull(entry.resistance),
+      resistance: stated(entry.resistance),
       opensShortingBar: entry['opens-shorting-bar'] === true,
     })),
     parts: table(plain.parts, 'parts', (_, entry) => part(entry)),

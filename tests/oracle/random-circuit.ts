@@ -1,7 +1,10 @@
 import type { Chance } from './chance.ts';
 import type { PlainProcedure } from './plain-procedure.ts';
 
-/* A small random system: one or two batteries and monitors, up to three loops, up to four connectors. */
+/*
+ * A small random system: one or two batteries and monitors, up to three loops, up to four connectors; at times a
+ * high-voltage source with a service plug and a multimeter.
+ */
 
 export type PlainCircuit = Omit<PlainProcedure, 'steps'>;
 
@@ -57,8 +60,9 @@ function randomConnector(chance: Chance): Plain {
 }
 
 function randomEnd(chance: Chance): Plain {
-  const kind = chance.pick(['initiator', 'initiator', 'initiator', 'resistor']);
+  const kind = chance.pick(['initiator', 'initiator', 'initiator', 'resistor', 'hv-section']);
   const resistance = chance.pick(['1.7..2.3 Ω', '2.0..2.4 Ω', '1.9..2.6 Ω']);
+  if (kind === 'hv-section') return { kind, voltage: '400 V', resistance, live: true };
   if (kind === 'resistor') return { kind, resistance };
   const noFire = chance.happens(0.5) ? { 'no-fire': chance.pick(noFireCurrents) } : {};
   return { kind, resistance, ...noFire, live: chance.happens(0.8) };
@@ -114,6 +118,50 @@ function randomLoops(chance: Chance, monitors: string[]) {
   return { parts, connectors, loops };
 }
 
+const METER = {
+  kind: 'multimeter',
+  voltage: { range: '0..600 V', accuracy: '0.5 % + 2 digits', resolution: '0.1 V', input: '10 MΩ' },
+};
+
+type Grown = Readonly<Record<'sources' | 'parts' | 'connectors' | 'loops', Record<string, Plain>>>;
+
+/** A source with a service plug of its own: in the path of some loops, carried by some connectors, feeding some ends. */
+function addHighVoltage(chance: Chance, { sources, parts, connectors, loops }: Grown, number = 1): void {
+  const id = `traction-${number}`;
+  const plug = `S${number}`;
+  const carriers = chance.some(Object.keys(connectors), 0.3);
+  for (const carrier of carriers) {
+    const connector = connectors[carrier] ?? {};
+    connector.carries = [...((connector.carries as string[] | undefined) ?? []), id];
+  }
+  connectors[plug] = randomConnector(chance);
+  const [first] = Object.keys(loops);
+  const through = chance.some(Object.keys(loops), 0.4);
+  let pin = 1;
+  for (const loop of through.length > 0 ? through : first === undefined ? [] : [first]) {
+    const entry = loops[loop] ?? {};
+    const path = entry.path as string[];
+    path.splice(chance.whole(1, path.length - 1), 0, plug);
+    entry.pins = { ...(entry.pins as object | undefined), [plug]: [pin, pin + 1] };
+    pin += 2;
+  }
+  const ends = Object.keys(parts).filter((part) => part.startsWith('end-'));
+  const live = ends.filter((end) => parts[end]?.live === true);
+  const feeds = chance.some(live, 0.4);
+  if (chance.happens(0.1)) feeds.push(chance.pick([...ends, ...Object.keys(connectors)]));
+  sources[id] = {
+    kind: 'high-voltage',
+    voltage: '320..410 V',
+    ...(feeds.length > 0 ? { feeds: [...new Set(feeds)] } : {}),
+    'isolated-by': plug,
+    wait: chance.pick(['60 s', '120 s', '300 s', '0 s']),
+    ...(chance.happens(0.3)
+      ? { reserve: { capacitance: '500 µF ± 10 %', 'charged-to': '410 V', bleed: '100 kΩ ± 5 %' } }
+      : {}),
+    ...(chance.happens(0.2) ? { 'safe-below': '50 V' } : {}),
+  };
+}
+
 export function randomCircuit(chance: Chance): PlainCircuit {
   const monitors = chance.happens(0.3) ? ['unit-a', 'unit-b'] : ['unit-a'];
   const { parts, connectors, loops } = randomLoops(chance, monitors);
@@ -125,12 +173,21 @@ export function randomCircuit(chance: Chance): PlainCircuit {
   };
   const sources: Record<string, Plain> = { battery: randomBattery(chance, fedBy(0.97)) };
   if (chance.happens(0.35)) sources.backup = randomBattery(chance, fedBy(0.5));
+  const meters: Record<string, Plain> = {};
+  if (chance.happens(0.45)) {
+    meters.meter = METER;
+    addHighVoltage(chance, { sources, parts, connectors, loops });
+    if (chance.happens(0.2)) addHighVoltage(chance, { sources, parts, connectors, loops }, 2);
+  }
   return {
     format: 1,
     title: 'A random procedure',
     conditions: { ambient: '10..35 °C' },
     sources,
-    instruments: Object.fromEntries(monitors.map((id) => [id, randomMonitor(chance)])),
+    instruments: {
+      ...Object.fromEntries(monitors.map((id) => [id, randomMonitor(chance)])),
+      ...meters,
+    },
     loads: randomLoads(chance),
     parts,
     connectors,

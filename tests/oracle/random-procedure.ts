@@ -16,7 +16,9 @@ type Draft = Record<string, unknown>;
 const WAITS = ['30 s', '60 s', '90 s', '3 min', '10 min'];
 
 function placeOn(chance: Chance, circuit: PlainCircuit): { at: string; loop?: string } {
-  const connector = chance.pick(Object.keys(circuit.connectors));
+  const connector = chance.pick(
+    Object.keys(circuit.connectors).filter((id) => through(circuit, id).length > 0),
+  );
   const at = `${connector}.${chance.pick(['monitor', 'monitor', 'end'])}`;
   const loops = through(circuit, connector);
   return loops.length > 1 || (loops.length === 1 && chance.happens(0.2))
@@ -92,12 +94,46 @@ function said(chance: Chance, circuit: PlainCircuit): string {
   ]);
 }
 
+const isHigh = (circuit: PlainCircuit, source: string): boolean =>
+  circuit.sources[source]?.kind === 'high-voltage';
+
+const monitorsIn = ({ instruments }: PlainCircuit): string[] =>
+  Object.keys(instruments).filter((id) => instruments[id]?.kind === 'monitor');
+
+/** Connectors that take no source away: only these are unplugged. */
+const plainConnectors = ({ connectors }: PlainCircuit): string[] =>
+  Object.keys(connectors).filter((id) => !id.startsWith('S'));
+
+/** Mostly at the plug of the source, which it surely reaches. */
+function randomProof(chance: Chance, circuit: PlainCircuit, source: string): Draft {
+  const plug = circuit.sources[source]?.['isolated-by'] as string;
+  const side = (id: string): string => `${id}.${chance.pick(['monitor', 'end'])}`;
+  const place = side(chance.happens(0.7) ? plug : chance.pick(Object.keys(circuit.connectors)));
+  const outcomes = chance.pick<Draft | null>([
+    null,
+    null,
+    { dead: '*' },
+    { live: '*' },
+    { dead: 'next', live: '*' },
+    { live: '*', dead: '*' },
+  ]);
+  return {
+    'prove-dead': source,
+    at: chance.happens(0.3) ? [`${place}.1`, `${place}.2`] : place,
+    with: 'meter',
+    known: 'battery',
+    ...(outcomes === null ? {} : { outcomes }),
+  };
+}
+
 function randomStep(chance: Chance, circuit: PlainCircuit): Draft {
-  const connectors = Object.keys(circuit.connectors);
-  const monitors = Object.keys(circuit.instruments);
+  const high = Object.keys(circuit.sources).filter((source) => isHigh(circuit, source));
+  if (high.length > 0 && chance.happens(0.15)) return randomProof(chance, circuit, chance.pick(high));
+  const connectors = plainConnectors(circuit);
+  const monitors = monitorsIn(circuit);
   const sources = Object.keys(circuit.sources);
   const loads = Object.keys(circuit.loads);
-  const handled = [...connectors, ...Object.keys(circuit.parts), ...monitors];
+  const handled = [...Object.keys(circuit.connectors), ...Object.keys(circuit.parts), ...monitors];
   const warned = chance.happens(0.3) ? { warning: 'Nobody in front of it.' } : {};
   switch (chance.whole(0, 19)) {
     case 0:
@@ -169,22 +205,33 @@ function randomStep(chance: Chance, circuit: PlainCircuit): Draft {
 }
 
 function leaves(chance: Chance, circuit: PlainCircuit, share: number): string[] {
-  const nameable = [circuit.sources, circuit.connectors, circuit.loads].flatMap((each) => Object.keys(each));
+  const nameable = [
+    ...[circuit.sources, circuit.loads].flatMap((each) => Object.keys(each)),
+    ...plainConnectors(circuit),
+  ];
   return chance.some([...nameable, 'codes', 'repair'], share);
 }
 
 /** A sound course of work with everything in its order: complaint, make safe, substitute, put back, verify. */
 function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
   const sources = Object.keys(circuit.sources);
-  const monitors = Object.keys(circuit.instruments);
+  const monitors = monitorsIn(circuit);
   const loops = Object.keys(circuit.loops);
-  const dead = [{ ignition: 'off' }, ...sources.map((disconnect) => ({ disconnect })), { wait: '10 min' }];
+  const plug = (source: string): string => `${String(circuit.sources[source]?.['isolated-by'])}.end`;
+  const dead = [
+    { ignition: 'off' },
+    ...sources.map((disconnect) => ({ disconnect })),
+    { wait: '10 min' },
+    ...sources
+      .filter((source) => isHigh(circuit, source))
+      .map((source) => ({ 'prove-dead': source, at: plug(source), with: 'meter', known: 'battery' })),
+  ];
   const powered = [
     ...sources.map((reconnect) => ({ reconnect, warning: 'Nobody in front of it.' })),
     { ignition: 'on' },
   ];
   const loop = chance.pick(loops);
-  const passed = pathOf(circuit, loop).filter((id) => id in circuit.connectors);
+  const passed = pathOf(circuit, loop).filter((id) => plainConnectors(circuit).includes(id));
   const connector = passed.length > 0 ? chance.pick(passed) : null;
   const load = chance.pick(Object.keys(circuit.loads));
   const at = `${connector ?? ''}.${chance.pick(['monitor', 'end'])}`;

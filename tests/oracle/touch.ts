@@ -1,6 +1,6 @@
 import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
-import { allLoops, feedersOf, isOff, liveLoops, loopsThrough } from './world.ts';
-import type { World, Wrong } from './world.ts';
+import { allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
+import type { Danger, World, Wrong } from './world.ts';
 
 /* Where hands go in a step, and whether the live loops there are dead. */
 
@@ -46,28 +46,71 @@ function touchedIds(step: Step, world: World): Id[] {
   }
 }
 
-/** What is unsafe about touching one loop: a source on, or the wait still owed. null: safe. */
-function dangerOf(procedure: Procedure, world: World, loop: Loop): 'live-touch' | 'short-wait' | null {
-  const notExcused = feedersOf(procedure, loop).filter(
-    (source) => !world.excuses.some((excuse) => excuse.includes(source.id)),
+/** The live loops and carried sources that hands on something are hands on. */
+function dangersAt(procedure: Procedure, id: Id): Danger[] {
+  const loops = loopsTouchedBy(procedure, id);
+  const connectors = procedure.parts.has(id) ? neighbours(procedure, id) : [id];
+  const carried = connectors.flatMap((each) => carriedBy(procedure, each));
+  return dangers(procedure).filter(({ loop, feeders: [source] }) =>
+    loop === null ? source !== undefined && carried.includes(source) : loops.includes(loop),
   );
+}
+
+type Unsafe = 'live-touch' | 'short-wait' | 'not-proven-dead';
+
+/** What is missing first: a source is on, the wait is still owed, high voltage is not proven dead. null: it is dead. */
+function missing(world: World, { id, feeders }: Danger): Unsafe | null {
+  const notExcused = feeders.filter((source) => !world.excuses.some((excuse) => excuse.includes(source.id)));
+  if (notExcused.length === 0) return null;
   if (notExcused.some((source) => !isOff(world, source))) return 'live-touch';
-  return notExcused.length > 0 && (world.owed[loop.id] ?? 0) > 0 ? 'short-wait' : null;
+  if ((world.owed[id] ?? 0) > 0) return 'short-wait';
+  const doubtful = notExcused.some(
+    (source) => source.kind === 'high-voltage' && !world.proven.includes(source.id),
+  );
+  return doubtful ? 'not-proven-dead' : null;
+}
+
+interface Judged {
+  readonly wrongs: Wrong[];
+  /** Of each thing that was not dead its sources, which count as safe from here on. */
+  readonly excuses: Id[][];
+}
+
+function judged(found: readonly { wrong: Wrong; danger: Danger }[]): Judged {
+  const excuses = found.map(({ danger }) => danger.feeders.map((source) => source.id).sort());
+  return { wrongs: found.map(({ wrong }) => wrong), excuses };
 }
 
 /** Findings of a touch, and the sources that count as safe after it. */
-export function touch(procedure: Procedure, world: World, step: Step): { wrongs: Wrong[]; excuse: Id[] } {
-  const wrongs: Wrong[] = [];
-  const excuse = new Set<Id>();
-  const live = liveLoops(procedure);
-  for (const id of touchedIds(step, world)) {
-    for (const loop of loopsTouchedBy(procedure, id)) {
-      if (!live.includes(loop)) continue;
-      const rule = dangerOf(procedure, world, loop);
-      if (rule === null) continue;
-      wrongs.push({ rule, subject: id });
-      for (const source of feedersOf(procedure, loop)) excuse.add(source.id);
-    }
-  }
-  return { wrongs, excuse: [...excuse].sort() };
+export function touch(procedure: Procedure, world: World, step: Step): Judged {
+  return judged(
+    touchedIds(step, world).flatMap((subject) =>
+      dangersAt(procedure, subject).flatMap((danger) => {
+        const rule = missing(world, danger);
+        return rule === null ? [] : [{ wrong: { rule, subject }, danger }];
+      }),
+    ),
+  );
+}
+
+const fedBy = (procedure: Procedure, source: Id): Danger[] =>
+  dangers(procedure).filter(({ feeders }) => feeders.some(({ id }) => id === source));
+
+/** A proof before all that the source feeds is off and has waited. */
+export function proofTooEarly(procedure: Procedure, world: World, step: Step): Judged {
+  if (step.verb !== 'prove-dead') return judged([]);
+  const early = fedBy(procedure, step.source).filter((danger) => {
+    const rule = missing(world, danger);
+    return rule === 'live-touch' || rule === 'short-wait';
+  });
+  return judged(
+    early.map((danger) => ({ wrong: { rule: 'proof-too-early', subject: step.source }, danger })),
+  );
+}
+
+/** Whether a proof of the source has a meaning now, whatever is excused. */
+export function canBeProven(procedure: Procedure, world: World, source: Id): boolean {
+  return fedBy(procedure, source).every(
+    ({ id, feeders }) => feeders.every((each) => isOff(world, each)) && (world.owed[id] ?? 0) === 0,
+  );
 }

@@ -1,4 +1,5 @@
 import type { Id, Loop, Monitor, Part, Procedure, Side } from '../../server/src/text/procedure.ts';
+import type { Resistance } from '../../server/src/text/resistance.ts';
 import { isPowered, loadsAt } from './world.ts';
 import type { World } from './world.ts';
 
@@ -44,11 +45,34 @@ function copper(
   };
 }
 
+/** Stated as it is. Other kinds stand neither in the random procedures nor in those that are shipped. */
+function statedOnly(resistance: Resistance | null): Interval | null {
+  if (resistance?.kind === 'stated') return resistance.resistance;
+  const isExact =
+    resistance?.kind === 'preferred' && resistance.resistance.least === resistance.resistance.most;
+  return resistance?.kind === 'preferred' && !isExact ? resistance.resistance : null;
+}
+
+/** R25 exp(B (1/T - 1/298.15 K)), and a part more or less; T over all that may be where a value of the range is entered. */
+function thermistor({ entries }: Procedure, resistance: Resistance): Interval | null {
+  if (resistance.kind !== 'thermistor' || !('r25' in resistance.curve)) return null;
+  const { curve, temperature, tolerance } = resistance;
+  if (typeof temperature === 'string' || !('entry' in temperature)) return null;
+  const entry = entries.get(temperature.entry);
+  if (!entry?.range || entry.accuracy === null || tolerance === null || !('fraction' in tolerance))
+    return null;
+  const at = (celsius: number) =>
+    curve.r25.nominal * Math.exp(curve.beta.nominal * (1 / (celsius + 273.15) - 1 / 298.15));
+  return {
+    least: at(entry.range.most + entry.accuracy) * (1 - tolerance.fraction),
+    most: at(entry.range.least - entry.accuracy) * (1 + tolerance.fraction),
+  };
+}
+
 function resistanceOf(procedure: Procedure, part: Part | undefined): Interval | null {
-  if (!part?.resistance) return null;
-  return 'wire' in part.resistance
-    ? copper(procedure, part.resistance.wire, part.resistance.length)
-    : part.resistance;
+  const resistance = part?.resistance ?? null;
+  if (resistance?.kind === 'copper-wire') return copper(procedure, resistance.wire, resistance.length);
+  return resistance?.kind === 'thermistor' ? thermistor(procedure, resistance) : statedOnly(resistance);
 }
 
 /** What lies across the loop's pins on one side of a connector: loads and a closed bar. null: not known. */
@@ -56,7 +80,7 @@ function rungs(procedure: Procedure, world: World, loop: Loop, id: Id, side: Sid
   const here = loadsAt(world, id).filter((load) => world.loads[load]?.side === side);
   const found: (Interval | null)[] = here
     .filter((load) => world.loads[load]?.loop === loop.id)
-    .map((load) => procedure.loads.get(load)?.resistance ?? null);
+    .map((load) => statedOnly(procedure.loads.get(load)?.resistance ?? null));
   if (here.some((load) => world.loads[load]?.loop === null)) return null;
   const bar = procedure.connectors.get(id)?.shortingBar;
   if (bar?.side === side) {

@@ -1,12 +1,12 @@
 import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { impossible, monitorsRead } from './impossible.ts';
-import { touch } from './touch.ts';
+import { canBeProven, proofTooEarly, touch } from './touch.ts';
 import { codesSet } from './values.ts';
 import {
-  feedersOf,
+  dangers,
   feedersOfMonitor,
   isOff,
-  liveLoops,
+  isolatorOf,
   loadsIn,
   loopsThrough,
   openConnectors,
@@ -21,21 +21,27 @@ import type { World, Wrong } from './world.ts';
 /** After a source (null: the ignition) was switched: excuses lapse, and a circuit with a source on owes its whole wait. */
 function switched(procedure: Procedure, world: World, source: Id | null): World {
   const owed: Record<Id, number> = {};
-  for (const loop of liveLoops(procedure)) {
-    const allOff = feedersOf(procedure, loop).every((source) => isOff(world, source));
-    owed[loop.id] = allOff ? (world.owed[loop.id] ?? 0) : wholeWait(procedure, loop);
+  const woken = new Set<Id>();
+  for (const danger of dangers(procedure)) {
+    const allOff = danger.feeders.every((each) => isOff(world, each));
+    owed[danger.id] = allOff ? (world.owed[danger.id] ?? 0) : wholeWait(danger);
+    if (!allOff) for (const each of danger.feeders) woken.add(each.id);
   }
+  const proven = world.proven.filter((id) => !woken.has(id));
   const excuses = source === null ? [] : world.excuses.filter((excuse) => !excuse.includes(source));
-  return { ...world, owed, excuses };
+  return { ...world, owed, proven, excuses };
 }
 
-/** Live loops that are open or loaded while one of their sources comes back. */
+/** What is open or loaded while one of its sources comes back. */
 function halfOpen(procedure: Procedure, before: World, after: World, step: Step): Wrong[] {
   if (step.warning !== undefined || step.danger !== undefined) return [];
-  return liveLoops(procedure)
-    .filter((loop) => feedersOf(procedure, loop).some((each) => isOff(before, each) && !isOff(after, each)))
-    .filter((loop) => openConnectors(after, loop).length > 0 || loadsIn(after, loop).length > 0)
-    .map((loop) => ({ rule: 'half-open', subject: loop.id }));
+  return dangers(procedure)
+    .filter(({ feeders }) => feeders.some((each) => isOff(before, each) && !isOff(after, each)))
+    .filter(({ connectors, loop }) => {
+      const isOpen = connectors.some((id) => after.connectors[id] !== 'mated');
+      return isOpen || (loop !== null && loadsIn(after, loop).length > 0);
+    })
+    .map(({ id }) => ({ rule: 'half-open', subject: id }));
 }
 
 // ---- one step ---------------------------------------------------------------------------------
@@ -59,13 +65,22 @@ function done(procedure: Procedure, world: World, step: Step): World {
     case 'disconnect':
     case 'reconnect': {
       const connected = { ...world.connected, [step.source]: step.verb === 'reconnect' };
-      return switched(procedure, { ...world, connected }, step.source);
+      const isolator = isolatorOf(procedure.sources.get(step.source));
+      const mating = step.verb === 'reconnect' ? ('mated' as const) : ('unplugged' as const);
+      const plugged =
+        isolator === null
+          ? {}
+          : {
+              connectors: { ...world.connectors, [isolator]: mating },
+              opened: step.verb === 'disconnect' ? opening(procedure, world, isolator) : world.opened,
+            };
+      return switched(procedure, { ...world, ...plugged, connected }, step.source);
     }
     case 'wait': {
       const owed = { ...world.owed };
-      for (const loop of liveLoops(procedure)) {
-        if (feedersOf(procedure, loop).every((source) => isOff(world, source)))
-          owed[loop.id] = Math.max(0, (owed[loop.id] ?? 0) - step.seconds);
+      for (const { id, feeders } of dangers(procedure)) {
+        if (feeders.every((source) => isOff(world, source)))
+          owed[id] = Math.max(0, (owed[id] ?? 0) - step.seconds);
       }
       return { ...world, owed };
     }
@@ -119,8 +134,8 @@ function notRecorded(procedure: Procedure, world: World, step: Step): Id[] {
 }
 
 function waitsInVain(procedure: Procedure, world: World): boolean {
-  const fed = liveLoops(procedure).filter((loop) => feedersOf(procedure, loop).length > 0);
-  const running = fed.filter((loop) => feedersOf(procedure, loop).every((source) => isOff(world, source)));
+  const fed = dangers(procedure).filter(({ feeders }) => feeders.length > 0);
+  const running = fed.filter(({ feeders }) => feeders.every((source) => isOff(world, source)));
   return fed.length > 0 && running.length === 0;
 }
 
@@ -130,7 +145,10 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
     const on = carryOut(procedure, off.world, { ...step, to: 'on' });
     return { world: on.world, wrongs: [...off.wrongs, ...on.wrongs] };
   }
-  const { wrongs, excuse } = touch(procedure, world, step);
+  const hands = touch(procedure, world, step);
+  const proof = proofTooEarly(procedure, world, step);
+  const wrongs = [...hands.wrongs, ...proof.wrongs];
+  const excuses = [...hands.excuses, ...proof.excuses];
   for (const subject of impossible(procedure, world, step)) wrongs.push({ rule: 'impossible', subject });
   if ((step.verb === 'disconnect' || step.verb === 'reconnect') && world.ignition)
     wrongs.push({ rule: 'ignition-first', subject: step.source });
@@ -141,7 +159,7 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
 
   let after = done(procedure, world, step);
   wrongs.push(...halfOpen(procedure, world, after, step));
-  if (excuse.length > 0) after = { ...after, excuses: sortedSets([...after.excuses, excuse]) };
+  after = { ...after, excuses: sortedSets([...after.excuses, ...excuses]) };
   for (const monitor of lost) after = { ...after, recorded: { ...after.recorded, [monitor]: true } };
   for (const { loop } of codesSet(procedure, after, listening(procedure, step))) {
     const monitor = procedure.loops.get(loop)?.monitor;
@@ -158,7 +176,10 @@ function sortedSets(sets: readonly (readonly Id[])[]): (readonly Id[])[] {
 /** Whether an open loop would not pass as `within` at a step. */
 export type Proves = (step: Step, loop: Id) => boolean;
 
-/** What an outcome adds: a reading left by `within`, everything mated and no load fitted, verifies its loops. */
+/**
+ * What an outcome adds: a reading left by `within`, everything mated and no load fitted, verifies its loops; a proof left
+ * by `dead` that had a meaning proves its source, any other takes an earlier proof away.
+ */
 export function wayTaken(
   procedure: Procedure,
   world: World,
@@ -166,6 +187,11 @@ export function wayTaken(
   outcome: Outcome | null,
   proves: Proves,
 ): World {
+  if (step.verb === 'prove-dead') {
+    const others = world.proven.filter((id) => id !== step.source);
+    const isProven = outcome?.name === 'dead' && canBeProven(procedure, world, step.source);
+    return { ...world, proven: isProven ? [...others, step.source].sort() : others };
+  }
   if (step.verb !== 'read' || outcome?.name !== 'within') return world;
   const named = step.loops.filter((loop) => outcome.of === undefined || outcome.of === loop);
   const verified = named

@@ -109,6 +109,7 @@ function soundlyReached(procedure: Procedure, windows: readonly StepWindow[]): S
         ways.find(({ outcome }) => outcome?.name === 'else');
       ways = ok === undefined ? [] : [ok];
     }
+    if (step.verb === 'prove-dead') ways = ways.filter(({ outcome }) => outcome?.name === 'dead');
     if (step.verb === 'read' && step.outcomes !== null) {
       const sets = step.loops.map((id) => {
         const loop = procedure.loops.get(id);

@@ -1,4 +1,4 @@
-import type { Battery, Id, Loop, Place, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Place, Procedure, Source } from '../../server/src/text/procedure.ts';
 
 /* The whole bench in one state, and the plain facts about circuits that do not change on the way. */
 
@@ -7,8 +7,10 @@ export type Mating = 'mated' | 'unlocked' | 'unplugged';
 export interface World {
   readonly ignition: boolean;
   readonly connected: Readonly<Record<Id, boolean>>;
-  /** Seconds still owed, by live loop. */
+  /** Seconds still owed, by live loop and by carried source. */
   readonly owed: Readonly<Record<Id, number>>;
+  /** High-voltage sources shown to be dead since they were last on. */
+  readonly proven: readonly Id[];
   /** Each a set of sources that count as safe after an unsafe touch. */
   readonly excuses: readonly (readonly Id[])[];
   readonly connectors: Readonly<Record<Id, Mating>>;
@@ -39,7 +41,8 @@ export function start(procedure: Procedure): World {
   return {
     ignition: false,
     connected: same(procedure.sources.keys(), true),
-    owed: Object.fromEntries(liveLoops(procedure).map((loop) => [loop.id, wholeWait(procedure, loop)])),
+    owed: Object.fromEntries(dangers(procedure).map((danger) => [danger.id, wholeWait(danger)])),
+    proven: [],
     excuses: [],
     connectors: same(procedure.connectors.keys(), 'mated'),
     loads: same(procedure.loads.keys(), null),
@@ -63,30 +66,71 @@ export const liveLoops = (procedure: Procedure): Loop[] =>
   allLoops(procedure).filter((loop) => isLive(procedure, loop));
 
 /** The sources that feed a loop: by its monitor, or by something that stands in it. */
-export const feedersOf = (procedure: Procedure, loop: Loop): Battery[] =>
+export const feedersOf = (procedure: Procedure, loop: Loop): Source[] =>
   [...procedure.sources.values()].filter((source) =>
     source.feeds.some((fed) => fed === loop.monitor || loop.elements.some((element) => element.id === fed)),
   );
 
-export const feedersOfMonitor = (procedure: Procedure, monitor: Id): Battery[] =>
+export const feedersOfMonitor = (procedure: Procedure, monitor: Id): Source[] =>
   [...procedure.sources.values()].filter((source) => source.feeds.includes(monitor));
 
+/** What has to be dead before hands come near. */
+export interface Danger {
+  /** A live loop, or a source that a connector carries or isolates. */
+  readonly id: Id;
+  readonly loop: Loop | null;
+  readonly feeders: readonly Source[];
+  /** Connectors that must not stand open while it is under power. */
+  readonly connectors: readonly Id[];
+}
+
+/** The connector that is opened to take a source away. */
+export const isolatorOf = (source: Source | undefined): Id | null =>
+  source?.kind === 'high-voltage' ? source.isolatedBy : null;
+
+export const isIsolator = (procedure: Procedure, connector: Id): boolean =>
+  [...procedure.sources.values()].some((source) => isolatorOf(source) === connector);
+
+/** Sources that hands on a connector are hands on, whatever its loops are fed by. */
+export const carriedBy = (procedure: Procedure, connector: Id): Source[] =>
+  [...procedure.sources.values()].filter(
+    (source) =>
+      isolatorOf(source) === connector || procedure.connectors.get(connector)?.carries.includes(source.id),
+  );
+
+export function dangers(procedure: Procedure): Danger[] {
+  const loops = liveLoops(procedure).map((loop) => ({
+    id: loop.id,
+    loop,
+    feeders: feedersOf(procedure, loop),
+    connectors: connectorsOf(loop),
+  }));
+  const carried = [...procedure.sources.values()].flatMap((source) => {
+    const through = [...procedure.connectors.keys()].filter((id) =>
+      carriedBy(procedure, id).includes(source),
+    );
+    const connectors = through.filter((id) => id !== isolatorOf(source));
+    return through.length === 0 ? [] : [{ id: source.id, loop: null, feeders: [source], connectors }];
+  });
+  return [...loops, ...carried];
+}
+
 /** Seconds until the source's reserve is below its safe voltage, in the worst case: V(t) = V0 exp(-t / RC). */
-function discharge(source: Battery): number {
+function discharge(source: Source): number {
   if (source.reserve === null || source.reserve === 'unstated') return 0;
   const { bleed, capacitance, chargedTo, safeBelow } = source.reserve;
   if (chargedTo.most <= safeBelow.least) return 0;
   return bleed.most * capacitance.most * Math.log(chargedTo.most / safeBelow.least);
 }
 
-export function wholeWait(procedure: Procedure, loop: Loop): number {
-  const each = feedersOf(procedure, loop).map((source) =>
+export function wholeWait({ feeders }: Danger): number {
+  const each = feeders.map((source) =>
     Math.max(typeof source.wait === 'number' ? source.wait : 0, discharge(source)),
   );
   return Math.max(0, ...each);
 }
 
-export const isOff = (world: World, source: Battery): boolean =>
+export const isOff = (world: World, source: Source): boolean =>
   !world.ignition && world.connected[source.id] === false;
 
 export const isPowered = (procedure: Procedure, world: World, monitor: Id): boolean =>

@@ -261,6 +261,100 @@ describe('J. O. Bird, Electrical Circuit Theory and Technology, chapter 3', () =
   });
 });
 
+describe('figures that are often mistaken for each other', () => {
+  test('0.0043 per kelvin belongs to 0 °C: the same copper has 0.00393 at 20 °C and 0.004265 at 0 °C (NBS Handbook 100, from memory)', () => {
+    const atZero = temperatureFactor(copper.coefficient, 20, 0);
+    const perKelvin = (temperatureFactor(copper.coefficient, 20, 1) - atZero) / atZero;
+    expectPrinted(perKelvin, '0.004265');
+    expectPrinted(perKelvin, '0.0043');
+  });
+
+  test('a list of materials gives copper 0.004041, which is neither: at 90 °C it would be 0.6 % more', () => {
+    const ours = temperatureFactor(copper.coefficient, 20, 90);
+    expectPrinted(100 * (temperatureFactor(0.004041, 20, 90) / ours - 1), '0.6');
+  });
+
+  test.each([
+    [14, '3.07'],
+    [12, '1.93'],
+    [10, '1.21'],
+  ])('NEC chapter 9 table 8: a page for stranded wire prints the solid values of AWG %i, %s', (awg, ohms) => {
+    expectPrinted(resistanceAt(wireOf({ awg }, thousandFeet), 75).nominal, ohms);
+  });
+
+  test('a bus cable of 0.25 to 0.34 mm² is given as 70 mΩ/m (CANopen manuals): it lies in the spread of 0.25 mm²', () => {
+    const { least, most } = resistanceAt(wireOf({ squareMillimetres: 0.25 }, 1), 20);
+    expect(0.07).toBeGreaterThan(least);
+    expect(0.07).toBeLessThan(most);
+  });
+
+  test.each([
+    [0.13, 136],
+    [0.22, 84.8],
+    [0.35, 54.4],
+  ])(
+    'road-vehicle cable of %d mm², at most %d Ω/km (ISO 6722-1, from memory), lies in the spread',
+    (size, ohms) => {
+      const { nominal, most } = resistanceAt(wireOf({ squareMillimetres: size }, 1000), 20);
+      expect(ohms).toBeGreaterThan(nominal);
+      expect(ohms).toBeLessThan(most);
+    },
+  );
+
+  test.each([
+    [0.5, 37.1],
+    [0.75, 24.7],
+    [1, 18.5],
+    [1.5, 12.7],
+    [2.5, 7.6],
+    [4, 4.71],
+    [6, 3.14],
+  ])(
+    'road-vehicle cable of %d mm², at most %d Ω/km (ISO 6722-1, from memory), is held by class 5',
+    (size, ohms) => {
+      const { nominal, most } = resistanceAt(wireOf({ squareMillimetres: size }, 1000), 20);
+      expect(ohms).toBeGreaterThan(nominal);
+      expect(ohms).toBeLessThan(most);
+    },
+  );
+});
+
+describe('a coil of copper, IEC 60034-1', () => {
+  const coil = (ohms: number, at: number): PartModel => ({
+    kind: 'copper-coil',
+    resistance: { least: 0.95 * ohms, nominal: ohms, most: 1.05 * ohms },
+    at,
+    temperature: 'ambient',
+  });
+
+  test('its resistance is in proportion to 234.5 °C + t', () => {
+    const { least, nominal, most } = resistanceAt(coil(12, 20), 100);
+    expect(nominal).toBeCloseTo((12 * 334.5) / 254.5, 12);
+    expect(least / nominal).toBeCloseTo(0.95, 12);
+    expect(most / nominal).toBeCloseTo(1.05, 12);
+  });
+
+  test('from 20 to 100 °C that is 1.3143 times, and 1.3144 by the coefficient of IEC 60028', () => {
+    const factor = resistanceAt(coil(1, 20), 100).nominal;
+    expectPrinted(factor, '1.3143');
+    expectPrinted(temperatureFactor(copper.coefficient, 20, 100), '1.3144');
+  });
+
+  test('at the temperature at which it is stated nothing is added, whatever that is', () => {
+    for (const at of [-20, 0, 20, 23, 75]) expect(resistanceAt(coil(5, at), at).nominal).toBe(5);
+  });
+
+  test.each([
+    [28, 1.0312],
+    // Worked example of an uncertainty program: 1 Ω at 20 °C, coefficient 0.0039, at 28 °C.
+  ])(
+    'at %i °C 1 Ω is %d Ω by the rounded coefficient 0.0039, and the coil law agrees to 0.1 %%',
+    (celsius, ohms) => {
+      expect(Math.abs(resistanceAt(coil(1, 20), celsius).nominal / ohms - 1)).toBeLessThan(0.001);
+    },
+  );
+});
+
 test('ASTM B258, rule from memory: AWG 36 is 5 mil, AWG 0000 is 92 times that, each gauge the 39th root of 92 apart', () => {
   expect(gaugeDiameter(36)).toBe(0.127);
   expect(gaugeDiameter(-3) / gaugeDiameter(36)).toBeCloseTo(92, 12);

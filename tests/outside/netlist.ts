@@ -1,6 +1,7 @@
 import type { Hardware } from '../../server/src/bench/hardware.ts';
 import type { Span } from '../../server/src/quantity/span.ts';
 import type { Connector, Loop, Part, Procedure } from '../../server/src/text/procedure.ts';
+import type { Resistance } from '../../server/src/text/resistance.ts';
 import type { OracleNetwork } from './ngspice.ts';
 
 /*
@@ -44,7 +45,7 @@ export function netlist(procedure: Procedure, loop: Loop, bench: Hardware, corne
         resistor(...sides[connector.shortingBar.side], bar);
       for (const [load, place] of fitted)
         if (place.loop === loop.id)
-          resistor(...sides[place.side], procedure.loads.get(load)?.resistance?.[corner] ?? NaN);
+          resistor(...sides[place.side], statedOhms(procedure.loads.get(load)?.resistance ?? null, corner));
       [left, right] = [far, farther];
     }
   }
@@ -65,10 +66,36 @@ function barOhms(
 /** Greatest resistance at 20 °C of a 0.5 mm² stranded conductor, IEC 60228 class 5, plain: 39.0 Ω/km. */
 const greatestPerMetre = new Map([[0.5, 39.0e-3]]);
 
-/** Annealed copper at 20 °C, IEC 60028: 1/58 Ω mm²/m, 0.00393 per kelvin. */
-function partOhms({ ambient }: Procedure, { resistance }: Part, corner: Corner): number {
+function statedOhms(resistance: Resistance | null, corner: Corner): number {
   if (resistance === null) return NaN;
-  if (!('wire' in resistance)) return resistance[corner];
+  // A tolerance that is stated stands before that of the series.
+  if (resistance.kind === 'preferred' && resistance.resistance.least < resistance.resistance.most)
+    return resistance.resistance[corner];
+  if (resistance.kind !== 'stated') throw new Error(`this netlist does not know ${resistance.kind}`);
+  return resistance.resistance[corner];
+}
+
+type Thermistor = Extract<Resistance, { readonly kind: 'thermistor' }>;
+
+/** R25 exp(B (1/T - 1/298.15 K)): least where it is hottest, with the tolerance in percent of the resistance. */
+function thermistorOhms(entries: Procedure['entries'], part: Thermistor, corner: Corner): number {
+  const { curve, temperature, tolerance } = part;
+  const entry =
+    typeof temperature === 'object' && 'entry' in temperature ? entries.get(temperature.entry) : undefined;
+  if (!('r25' in curve) || !entry?.range || entry.accuracy === null)
+    throw new Error('no B value over an entry');
+  if (tolerance === null || !('fraction' in tolerance)) throw new Error('no tolerance in percent');
+  const { least, nominal, most } = entry.range;
+  const celsius = { least: most + entry.accuracy, nominal, most: least - entry.accuracy }[corner];
+  const factor = { least: 1 - tolerance.fraction, nominal: 1, most: 1 + tolerance.fraction }[corner];
+  const ratio = Math.exp(curve.beta.nominal * (1 / (celsius + 273.15) - 1 / 298.15));
+  return curve.r25.nominal * ratio * factor;
+}
+
+/** Annealed copper at 20 °C, IEC 60028: 1/58 Ω mm²/m, 0.00393 per kelvin. */
+function partOhms({ ambient, entries }: Procedure, { resistance }: Part, corner: Corner): number {
+  if (resistance?.kind === 'thermistor') return thermistorOhms(entries, resistance, corner);
+  if (resistance?.kind !== 'copper-wire') return statedOhms(resistance, corner);
   if (!('squareMillimetres' in resistance.wire))
     throw new Error('this netlist knows square millimetres only');
   const { squareMillimetres: area } = resistance.wire;

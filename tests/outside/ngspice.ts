@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, test } from 'vitest';
-import type { Edge } from '../../server/src/circuit/circuit.ts';
+import type { Drive, Edge } from '../../server/src/circuit/circuit.ts';
 
 /** A network of resistors and the two nodes between which it is to be measured. 0 Ω is a joint, Infinity no connection. */
 export interface OracleNetwork {
@@ -39,23 +39,11 @@ export function solveWithNgspice(networks: readonly OracleNetwork[]): readonly n
   const written = networks.map((network, index) => writeNetwork(network, index));
   const cards = written.filter((lines) => lines !== undefined).flat();
   const measured = written.flatMap((lines, index) => (lines === undefined ? [] : [index]));
-  const deck = [
-    'resistances of many networks',
-    ...cards,
-    '.control',
-    'set numdgt=15',
-    'op',
-    ...measured.map((index) => `print v(p${index})`),
-    // Without this the batch mode looks for an analysis outside and ends with an error.
-    'quit 0',
-    '.endc',
-    '.end',
-  ];
-  const voltages = measured.length === 0 ? new Map<number, number>() : runDeck(deck.join('\n') + '\n');
+  const printed = measured.length === 0 ? new Map<string, number>() : runDeck(cards);
   return networks.map((network, index) => {
     if (network.from === network.to) return 0;
     if (written[index] === undefined) return Infinity;
-    const volts = voltages.get(index);
+    const volts = printed.get(`p${index}`);
     if (volts === undefined) throw new Error(`ngspice gave no voltage for network ${index}`);
     return volts;
   });
@@ -101,20 +89,83 @@ function reachable(edges: readonly Edge[], start: number): ReadonlySet<number> {
   return reached;
 }
 
-function runDeck(deck: string): ReadonlyMap<number, number> {
-  const folder = mkdtempSync(join(tmpdir(), 'resistances-'));
+/** The operating point of all cards together: the voltage of each node, and the current into each source by `NAME#branch`. */
+function runDeck(cards: readonly string[]): ReadonlyMap<string, number> {
+  const deck = [
+    'many networks',
+    ...cards,
+    '.control',
+    'set numdgt=15',
+    'op',
+    'print all',
+    // Without this the batch mode looks for an analysis outside and ends with an error.
+    'quit 0',
+    '.endc',
+    '.end',
+  ];
+  const folder = mkdtempSync(join(tmpdir(), 'networks-'));
   try {
     const file = join(folder, 'deck.cir');
-    writeFileSync(file, deck);
+    writeFileSync(file, `${deck.join('\n')}\n`);
     const { stdout, stderr, status } = spawnSync('ngspice', ['-b', file], {
       encoding: 'utf8',
       maxBuffer: 256 * 1024 * 1024,
     });
     if (status !== 0)
       throw new Error(`ngspice ended with ${status ?? 'no status'}: ${stderr.slice(0, 2000)}`);
-    const lines = stdout.matchAll(/^v\(p(\d+)\) = (\S+)$/gm);
-    return new Map([...lines].map(([, index, volts]) => [Number(index), Number(volts)]));
+    const lines = stdout.matchAll(/^(\S+) = (\S+)$/gm);
+    return new Map([...lines].map(([, name = '', value]) => [name, Number(value)]));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/** A network with sources; node 0 is ground. */
+export interface OracleCircuit {
+  readonly edges: readonly Edge[];
+  readonly drives: readonly Drive[];
+  readonly nodes: number;
+}
+
+export interface OraclePoint {
+  /** Of each node above ground; NaN where nothing connects it. */
+  readonly volts: readonly number[];
+  /** Out of the plus of each voltage source; NaN where nothing connects it with ground, and for current sources. */
+  readonly delivered: readonly number[];
+}
+
+/** Operating points as ngspice finds them, all circuits in one deck. Sources must not be in conflict. */
+export function operateWithNgspice(circuits: readonly OracleCircuit[]): readonly OraclePoint[] {
+  const written = circuits.map(writeCircuit);
+  const printed = runDeck(written.flat());
+  return circuits.map(({ nodes, drives }, index) => ({
+    volts: Array.from({ length: nodes }, (_, node) =>
+      node === 0 ? 0 : (printed.get(`n${index}_${node}`) ?? NaN),
+    ),
+    // ngspice counts the current into the plus.
+    delivered: drives.map((_, place) => -(printed.get(`vs${index}_${place}#branch`) ?? NaN)),
+  }));
+}
+
+function writeCircuit({ edges, drives }: OracleCircuit, index: number): readonly string[] {
+  const voltages = drives.filter(({ kind }) => kind === 'voltage');
+  const piece = reachable([...edges, ...voltages.map(({ a, b }) => ({ a, b, ohms: 0 }))], 0);
+  const name = (node: number): string => (node === 0 ? '0' : `n${index}_${node}`);
+  const cards: string[] = [];
+  const joints: Edge[] = voltages.map(({ a, b }) => ({ a, b, ohms: 0 }));
+  for (const [place, edge] of edges.entries()) {
+    const { a, b, ohms } = edge;
+    if (a === b || ohms === Infinity || !piece.has(a)) continue;
+    if (ohms !== 0) cards.push(`R${index}_${place} ${name(a)} ${name(b)} ${ohms}`);
+    else if (!reachable(joints, a).has(b)) {
+      joints.push(edge);
+      cards.push(`VJ${index}_${place} ${name(a)} ${name(b)} 0`);
+    }
+  }
+  for (const [place, { a, b, kind, value }] of drives.entries()) {
+    if (!piece.has(a)) continue;
+    if (kind === 'current') cards.push(`IS${index}_${place} ${name(b)} ${name(a)} ${value}`);
+    else cards.push(`VS${index}_${place} ${name(a)} ${name(b)} ${value}`);
+  }
+  return cards;
 }

@@ -47,6 +47,20 @@ describe('equal tolerances side by side stay what they are; textbooks print 25 %
   });
 });
 
+test('two equal resistors of ± 5 % side by side are ± 5 %; interval arithmetic on R1 R2 / (R1 + R2) gives ± 15 %', () => {
+  const { least, nominal, most } = windowOf('parallel', '100 Ω ± 5 %', '100 Ω ± 5 %');
+  expect([least, nominal, most]).toEqual([
+    expect.closeTo(47.5, 12),
+    expect.closeTo(50, 12),
+    expect.closeTo(52.5, 12),
+  ]);
+  // As if numerator and denominator had nothing to do with each other.
+  const naive = [(95 * 95) / (105 + 105), (105 * 105) / (95 + 95)] as const;
+  expect(naive[0] / 50 - 1).toBeCloseTo(-0.14, 2);
+  expect(naive[1] / 50 - 1).toBeCloseTo(0.16, 2);
+  expect((most - least) / (naive[1] - naive[0])).toBeLessThan(1 / 3 + 0.01);
+});
+
 describe('in series worst cases add', () => {
   test('ten equal parts of ± 0.1 together ± 1.0', () => {
     const parts = Array.from({ length: 10 }, () => '1.0 Ω ± 0.1 Ω');

@@ -13,13 +13,15 @@ import type { Mutant } from '../rules/mutants.ts';
 const folder = fileURLToPath(new URL('../../procedures', import.meta.url));
 const shipped = readdirSync(folder)
   .filter((name) => name.endsWith('.procedure.yaml'))
-  .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }));
+  .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }))
+  // Where nothing is live no touch is unsafe.
+  .filter(({ text }) => text.includes('live: true'));
 
 describe.each(shipped)('mending $name', ({ text }) => {
   const kinds: readonly [string, readonly Mutant[]][] = [
     ['a step deleted', withoutEachStep(text)],
     ['two steps swapped', withEachPairSwapped(text)],
-    ['a wait shortened', withEach(text, /- wait: 3 min/g, '- wait: 1 min', 'wait shortened')],
+    ['a wait shortened', withEach(text, /- wait: \d+ min/g, '- wait: 1 min', 'wait shortened')],
   ];
 
   it.each(kinds)(

@@ -139,6 +139,7 @@ describe('diagnostics', () => {
       codeDescription: { href: 'file:///rules.md#live-touch' },
     });
     expect(touch?.message).toContain('battery is connected');
+    expect(touch?.message).not.toContain('Path:');
     expect(touch?.relatedInformation?.map(({ message }) => message)).toContain(
       'step 3, read stage-1-loop: else',
     );
@@ -163,6 +164,7 @@ describe('diagnostics', () => {
     expect(pushes.at(-1)?.diagnostics.map(({ code }) => code)).toEqual(['short-wait']);
     // A minimal client shows neither related places nor descriptions.
     expect(pushes.at(-1)?.diagnostics[0]).not.toHaveProperty('relatedInformation');
+    expect(pushes.at(-1)?.diagnostics[0]?.message).toMatch(/ Path: steps \d.*\.$/);
     expect(pushes.at(-1)?.diagnostics[0]).not.toHaveProperty('codeDescription');
     const closed = next();
     await client.sendNotification('textDocument/didClose', { textDocument: { uri } });

@@ -76,7 +76,10 @@ describe('units that are missing, wrong or of the wrong case', () => {
   complaints('temperature', [
     ['20 «C»', /not a unit; expected a temperature, such as/],
     ['20 «°c»', /write `°C`/],
-    ['20 «K»', /not a unit/],
+    ['20 «K»', /a unit of temperature in kelvin; expected a temperature/],
+    ['«-273.15 °C»', /lies above -273.15 °C/],
+    ['-200 °C ± «80 °C»', /reach below -273.15 °C/],
+    ['«-300»..20 °C', /lies above -273.15 °C/],
   ]);
 });
 

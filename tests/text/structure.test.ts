@@ -204,8 +204,8 @@ describe('what comes later', () => {
     );
     expectMarked(
       instead(
-        'dash-harness: { kind: cable, wire: 0.5 mm², length: 1.2 m }\n',
-        'dash-harness: { kind: coil, resistance: 5 Ω, at: 20 °C }\n                        ^^^^ not-yet: `coil`\n',
+        'instruments:\n',
+        '  second:\n    kind: regulated\n          ^^^^^^^^^ not-yet: `regulated`\ninstruments:\n',
       ),
     );
     expectMarked(instead('connectors:\n', 'faults: {}\n^^^^^^ not-yet: `faults`\nconnectors:\n'));
@@ -214,8 +214,8 @@ describe('what comes later', () => {
   test('a key that comes later takes the place of one that is needed', () => {
     expectMarked(
       instead(
-        'bench-lamp: { kind: lamp, resistance: 3.0 Ω ± 5 % }\n',
-        'bench-lamp: { kind: lamp, rated: 13.5 V 5 W }\n                            ^^^^^ not-yet: `rated`\n',
+        'coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }\n',
+        'coil-coupling: { kind: rotary-coupling, faults: [] }\n                                          ^^^^^^ not-yet: `faults`\n',
       ),
     );
   });

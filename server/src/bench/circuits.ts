@@ -1,4 +1,6 @@
-import type { Battery, Id, Loop, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, Procedure, Source } from '../text/procedure.ts';
+import { carriedHazards } from './hazards.ts';
+import type { Hazard } from './hazards.ts';
 
 /** A loop as built: what feeds it, and whether it holds a live stage. */
 export interface Circuit {
@@ -12,8 +14,10 @@ export interface Circuits {
   readonly all: readonly Circuit[];
   /** Those that hold a live part. */
   readonly live: readonly Circuit[];
-  /** Every circuit that hands on this connector, part or monitor concern. */
-  readonly touchedBy: (id: Id) => readonly Circuit[];
+  /** All that must be dead before hands go there. */
+  readonly hazards: readonly Hazard[];
+  /** Those that hands on this connector, part or monitor concern. */
+  readonly hazardsAt: (id: Id) => readonly Hazard[];
   /** The circuits that a connector, part or monitor stands in. */
   readonly holding: (id: Id) => readonly Circuit[];
   /** The sources that feed a monitor. */
@@ -23,15 +27,17 @@ export interface Circuits {
 export function circuitsOf(procedure: Procedure): Circuits {
   const all = [...procedure.loops.values()].map((loop) => circuitOf(procedure, loop));
   const holding = remember((id) => all.filter(({ loop }) => stands(loop, id)));
-  const touchedBy = remember((id) => {
+  const live = all.filter(isLive);
+  const hazards = [...live.map(hazardOf), ...carriedHazards(procedure)];
+  const hazardsAt = remember((id) => {
     const near = procedure.parts.has(id) ? neighbouringConnectors(procedure, id) : [];
     const ids = [id, ...near];
-    return all.filter(({ loop }) => ids.some((one) => stands(loop, one)));
+    return hazards.filter(({ touches }) => ids.some(touches));
   });
   const feeding = remember((id) =>
     [...procedure.sources.values()].filter((source) => source.feeds.includes(id)).map((source) => source.id),
   );
-  return { all, live: all.filter(isLive), touchedBy, holding, feeding };
+  return { all, live, hazards, hazardsAt, holding, feeding };
 }
 
 export function isLive(circuit: Circuit): boolean {
@@ -53,8 +59,19 @@ function circuitOf(procedure: Procedure, loop: Loop): Circuit {
 }
 
 /** A source feeds every loop of a monitor it feeds, and every loop of a part or connector it feeds. */
-function feeds(source: Battery, loop: Loop): boolean {
+function feeds(source: Source, loop: Loop): boolean {
   return source.feeds.some((id) => stands(loop, id));
+}
+
+function hazardOf({ loop, liveParts, sources }: Circuit): Hazard {
+  return {
+    id: loop.id,
+    sources,
+    live: liveParts,
+    connectors: connectorsOf(loop),
+    loop: loop.id,
+    touches: (id) => stands(loop, id),
+  };
 }
 
 function stands(loop: Loop, id: Id): boolean {

@@ -1,14 +1,16 @@
+import type { Taken } from '../text/finding.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
-import type { Circuit, Circuits } from './circuits.ts';
+import type { Circuits } from './circuits.ts';
 import type { Watcher } from './explore.ts';
+import type { Hazard } from './hazards.ts';
 import { owedByAll } from './owed.ts';
 import { isOff, powerAtStart, powerKey, switching } from './power.ts';
 import type { Power } from './power.ts';
 
-/** Live circuits fed by the very same sources: they owe one wait. */
+/** Hazards with the very same sources: they owe one wait. */
 export interface Group {
   readonly sources: readonly Id[];
-  readonly circuits: readonly Circuit[];
+  readonly hazards: readonly Hazard[];
   /** The whole wait, in seconds. */
   readonly whole: number;
 }
@@ -17,16 +19,19 @@ export interface Group {
 export interface Cluster {
   readonly sources: readonly Id[];
   readonly groups: readonly Group[];
+  /** Those of its sources that have to be proven dead. */
+  readonly highVoltage: readonly Id[];
 }
 
-/** The power of a cluster's sources, and by group the wait still owed in seconds. */
+/** The power of a cluster's sources, by group the wait still owed in seconds, and the sources proven dead (sorted). */
 export interface Clock {
   readonly power: Power;
   readonly owed: readonly number[];
+  readonly proven: readonly Id[];
 }
 
 export function clockAtStart(cluster: Cluster): Clock {
-  return { power: powerAtStart, owed: cluster.groups.map((group) => group.whole) };
+  return { power: powerAtStart, owed: cluster.groups.map((group) => group.whole), proven: [] };
 }
 
 /** The clock after a step; the same object where the step neither switches a source nor lets time pass. */
@@ -35,10 +40,29 @@ export function clockAfter(clock: Clock, step: Step, cluster: Cluster): Clock {
   const passed = switching(clock.power, step, cluster.sources);
   const power = passed.at(-1);
   if (power === undefined) return clock;
+  const staysOff = cluster.groups.map((group) => passed.every((one) => isGroupOff(group, one)));
   const owed = cluster.groups.map((group, at) =>
-    passed.every((one) => isGroupOff(group, one)) ? (clock.owed[at] ?? 0) : group.whole,
+    staysOff[at] === true ? (clock.owed[at] ?? 0) : group.whole,
   );
-  return { power, owed };
+  // A proof lapses when power returns to anything that the source feeds.
+  const lapsed = cluster.groups.flatMap((group, at) => (staysOff[at] === true ? [] : group.sources));
+  return { power, owed, proven: clock.proven.filter((source) => !lapsed.includes(source)) };
+}
+
+/**
+ * The clock after a way out: `dead` proves a source whose circuits are off and owe no wait. The same object where
+ * nothing is proven.
+ */
+export function clockTaken(clock: Clock, step: Step, taken: Taken, cluster: Cluster): Clock {
+  if (step.verb !== 'prove-dead' || !cluster.highVoltage.includes(step.source)) return clock;
+  const { source } = step;
+  const saysDead = taken.kind === 'outcome' && taken.outcome === 'dead';
+  const early = cluster.groups.some(
+    (group, at) =>
+      group.sources.includes(source) && (!isGroupOff(group, clock.power) || (clock.owed[at] ?? 0) > 0),
+  );
+  const proven = clock.proven.filter((id) => id !== source);
+  return { ...clock, proven: saysDead && !early ? [...proven, source].sort() : proven };
 }
 
 export function isGroupOff(group: Group, power: Power): boolean {
@@ -55,7 +79,7 @@ function waited({ power, owed }: Clock, cluster: Cluster, seconds: number): read
   });
 }
 
-/** The automaton of a cluster's clock alone. A state with more wait owed stands for one with less. */
+/** The automaton of a cluster's power and wait. A state with more wait owed stands for one with less. */
 export function clockWatcher(cluster: Cluster): Watcher<Clock> {
   return {
     watches: `the power of ${cluster.sources.join(', ')} and the wait owed`,
@@ -71,16 +95,16 @@ export function owesAtLeast(one: Clock, other: Clock): boolean {
 }
 
 export function clustersOf(procedure: Procedure, circuits: Circuits): readonly Cluster[] {
-  const groups = new Map<string, Circuit[]>();
-  for (const circuit of circuits.live) {
-    if (circuit.sources.length === 0) continue;
-    const key = circuit.sources.join();
-    groups.set(key, [...(groups.get(key) ?? []), circuit]);
+  const groups = new Map<string, Hazard[]>();
+  for (const hazard of circuits.hazards) {
+    if (hazard.sources.length === 0) continue;
+    const key = hazard.sources.join();
+    groups.set(key, [...(groups.get(key) ?? []), hazard]);
   }
-  const joined: Cluster[] = [];
-  for (const members of groups.values()) {
-    const sources = members[0]?.sources ?? [];
-    const group: Group = { sources, circuits: members, whole: owedByAll(procedure, sources) };
+  const joined: Omit<Cluster, 'highVoltage'>[] = [];
+  for (const hazards of groups.values()) {
+    const sources = hazards[0]?.sources ?? [];
+    const group: Group = { sources, hazards, whole: owedByAll(procedure, sources) };
     const sharing = joined.filter((cluster) => cluster.sources.some((source) => sources.includes(source)));
     for (const cluster of sharing) joined.splice(joined.indexOf(cluster), 1);
     joined.push({
@@ -88,5 +112,6 @@ export function clustersOf(procedure: Procedure, circuits: Circuits): readonly C
       groups: [...sharing.flatMap((cluster) => cluster.groups), group],
     });
   }
-  return joined;
+  const isHighVoltage = (id: Id): boolean => procedure.sources.get(id)?.kind === 'high-voltage';
+  return joined.map((cluster) => ({ ...cluster, highVoltage: cluster.sources.filter(isHighVoltage) }));
 }

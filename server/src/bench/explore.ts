@@ -1,10 +1,22 @@
 import type { Step } from '../text/procedure.ts';
-import type { Edge, StepGraph } from './graph.ts';
+import { endingOf } from './graph.ts';
+import type { Edge, Ending, StepGraph } from './graph.ts';
 import type { Issue } from './issue.ts';
+import { atEnd, behindCalls, nowhere, numberedGraph } from './numbered-graph.ts';
+import { wayAlong } from './trace.ts';
+import type { Way } from './trace.ts';
+import {
+  addArrival,
+  cellsEach,
+  emptyTrail,
+  hopsTo,
+  nextCell,
+  none,
+  stateCell,
+  stepCell,
+  wayTo,
+} from './trail.ts';
 import type { Work } from './work.ts';
-
-/** How a path ends: behind the last step, or at a `stop`. */
-export type Ending = 'finished' | 'stop';
 
 export type Report = (issue: Issue) => void;
 
@@ -20,28 +32,28 @@ export interface Watcher<S> {
   readonly key: (state: S) => string;
   /** Whether all that can go wrong from `state` goes wrong from `seen` too: then `state` need not be followed. */
   readonly covers?: (seen: S, state: S) => boolean;
-  /** The state after the step's verb; the very same object where the step does not concern it. */
+  /**
+   * The state after the step's verb; the very same object where the step does not concern it. It depends on what the
+   * step does, never on where it stands or leads: it is asked once for all steps that do the same.
+   */
   readonly step: (state: S, step: Step, report: Report) => S;
-  /** The state after one way out has been taken. */
+  /** The state after an outcome has been taken; any other way out leaves it as it is. */
   readonly take?: (state: S, step: Step, edge: Edge) => S;
   readonly end?: (state: S, step: Step, ending: Ending, report: Report) => void;
 }
 
-/** One configuration that a path reaches: the state in which a step is entered, and where it came from. */
+/** A state in which a step is entered, that after the step, and the shortest way there. Equal states are one object. */
 export interface Arrival<S> {
-  readonly index: number;
   readonly state: S;
-  readonly key: string;
-  readonly from: Arrival<S> | null;
-  /** The way out of `from` that led here. */
-  readonly by: Edge | null;
+  readonly after: S;
+  readonly way: Way;
 }
 
 export interface Reported {
   readonly issue: Issue;
   readonly index: number;
-  /** The shortest path, by indices of steps, with the way out of each; the last way out is null. */
-  readonly hops: readonly { readonly index: number; readonly by: Edge | null }[];
+  /** The shortest one; its last way out is null where that does not matter. */
+  readonly way: Way;
 }
 
 /** The most that one exploration may hold; reaching either is reported, never passed over. */
@@ -54,8 +66,8 @@ export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_00
 
 export interface Exploration<S> {
   readonly reported: readonly Reported[];
-  /** By step: every state in which it is entered, nearest first. */
-  readonly arrivals: readonly (readonly Arrival<S>[])[];
+  /** Every state in which a step is entered, nearest first. */
+  readonly arrivals: (index: number) => readonly Arrival<S>[];
   readonly complete: boolean;
 }
 
@@ -65,79 +77,143 @@ export function* explore<S>(
   watcher: Watcher<S>,
   bounds: Bounds = defaultBounds,
 ): Work<Exploration<S>> {
-  const arrivals: Arrival<S>[][] = graph.steps.map(() => []);
-  const seen: (Set<string> | undefined)[] = [];
-  const queue: Arrival<S>[] = [];
+  const { act, acts, firstWay, ways, byOutcome, to } = numberedGraph(graph);
+  const { covers, take } = watcher;
+  const { stateOf, numberOf, afterAct, issues } = numberedStates(watcher, graph);
+  const trail = emptyTrail(graph.steps.length);
   const reported: Reported[] = [];
   const known = new Set<string>();
   let complete = true;
 
-  const record = (arrival: Arrival<S>, issue: Issue, by: Edge | null = null): void => {
-    const identity = `${issue.rule}\n${arrival.index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
+  const record = (at: number, issue: Issue, by: number): void => {
+    const index = trail.cells[at + stepCell] ?? 0;
+    const identity = `${issue.rule}\n${index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
     if (known.has(identity)) return;
     known.add(identity);
-    reported.push({ issue, index: arrival.index, hops: hopsTo(arrival, by) });
+    reported.push({ issue, index, way: wayTo(trail, graph, ways, at, by) });
   };
 
-  const arrive = (index: number, state: S, key: string, from: Arrival<S> | null, by: Edge | null): void => {
-    const keys = (seen[index] ??= new Set());
-    if (keys.has(key)) return;
-    const here = arrivals[index];
-    if (here === undefined) return;
-    const { covers } = watcher;
-    if (covers !== undefined && here.some((other) => covers(other.state, state))) return;
-    const arrival: Arrival<S> = { index, state, key, from, by };
-    if (here.length >= bounds.statesPerStep || queue.length >= bounds.configurations) {
-      if (complete) record(arrival, tooMany(watcher.watches, here.length >= bounds.statesPerStep, bounds));
-      complete = false;
-      return;
-    }
-    keys.add(key);
-    here.push(arrival);
-    // A call does nothing and does not count as a step: its routine is entered at once.
-    const step = graph.steps[index];
-    if (step?.verb !== 'run') queue.push(arrival);
-    else
-      for (const call of graph.edges[index] ?? [])
-        if (typeof call.to === 'number') arrive(call.to, state, key, arrival, call);
+  const refuse = (index: number, from: number, by: number, atOneStep: boolean): void => {
+    const way = wayAlong([...hopsTo(trail, graph, ways, from, by), { index, by: null }]);
+    if (complete) reported.push({ issue: tooMany(watcher.watches, atOneStep, bounds), index, way });
+    complete = false;
   };
 
-  if (graph.steps.length > 0) arrive(0, watcher.start, watcher.key(watcher.start), null, null);
-  for (let done = 0; done < queue.length; done++) {
-    if (done % 2000 === 1999) yield { stage: 'order', done };
-    const arrival = queue[done];
-    const step = arrival === undefined ? undefined : graph.steps[arrival.index];
-    if (arrival === undefined || step === undefined || step.verb === 'broken') continue;
-    const report: Report = (issue) => {
-      record(arrival, issue);
-    };
-    const after = watcher.step(arrival.state, step, report);
-    const keyAfter = after === arrival.state ? arrival.key : watcher.key(after);
-    for (const edge of graph.edges[arrival.index] ?? []) {
-      const taken = watcher.take === undefined ? after : watcher.take(after, step, edge);
-      if (edge.to === 'end')
-        watcher.end?.(taken, step, step.verb === 'stop' ? 'stop' : 'finished', (issue) => {
-          record(arrival, issue, edge);
-        });
-      else if (edge.to !== null)
-        arrive(edge.to, taken, taken === after ? keyAfter : watcher.key(taken), arrival, edge);
+  const arrive = (index: number, state: number, from: number, by: number): void => {
+    const { cells, first, end } = trail;
+    let there = 0;
+    for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
+      const other = cells[at + stateCell] ?? 0;
+      if (other === state || covers?.(stateOf(other), stateOf(state)) === true) return;
+      there += 1;
     }
+    const atOneStep = there >= bounds.statesPerStep;
+    if (atOneStep || end >= bounds.configurations * cellsEach) refuse(index, from, by, atOneStep);
+    else addArrival(trail, index, state, from, by);
+  };
+
+  const takenBy = (after: number, index: number, way: number): number => {
+    const [step, edge] = [graph.steps[index], ways[way]];
+    if (take === undefined || step === undefined || edge === undefined) return after;
+    return numberOf(take(stateOf(after), step, edge), after);
+  };
+
+  const ended = (at: number, state: number, index: number, way: number): void => {
+    const [step, edge] = [graph.steps[index], ways[way]];
+    if (step === undefined || edge === undefined) return;
+    watcher.end?.(stateOf(state), step, endingOf(step, edge), (issue) => {
+      record(at, issue, way);
+    });
+  };
+
+  const leave = (from: number, until: number): number => {
+    let at = from;
+    for (; at < trail.end && at < until; at += cellsEach) {
+      const index = trail.cells[at + stepCell] ?? 0;
+      const entered = trail.cells[at + stateCell] ?? 0;
+      const doing = act[index] ?? none;
+      if (doing === none) continue;
+      const after = afterAct(entered, doing, index);
+      if (issues.size > 0)
+        for (const issue of issues.get(entered * acts + doing) ?? nothing) record(at, issue, none);
+      const behind = firstWay[index + 1] ?? 0;
+      for (let way = firstWay[index] ?? 0; way < behind; way++) {
+        const target = to[way] ?? nowhere;
+        const taken = take === undefined || byOutcome[way] === 0 ? after : takenBy(after, index, way);
+        if (target >= 0) arrive(target, taken, at, way);
+        else if (target === atEnd && watcher.end !== undefined) ended(at, taken, index, way);
+      }
+    }
+    return at;
+  };
+
+  if (graph.steps.length > 0) arrive(behindCalls(graph.steps, 0), numberOf(watcher.start), none, none);
+  for (let at = 0; at < trail.end;) {
+    at = leave(at, at + 2000 * cellsEach);
+    if (at < trail.end) yield { stage: 'order', done: at / cellsEach };
   }
+
+  const arrivals = (index: number): readonly Arrival<S>[] => {
+    const found: Arrival<S>[] = [];
+    const { cells, first } = trail;
+    for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
+      const entered = cells[at + stateCell] ?? 0;
+      const doing = act[index] ?? none;
+      const after = doing === none ? entered : afterAct(entered, doing, index);
+      found.push({
+        state: stateOf(entered),
+        after: stateOf(after),
+        way: wayTo(trail, graph, ways, at, none),
+      });
+    }
+    return found;
+  };
   return { reported, arrivals, complete };
 }
 
-/** The way to an arrival, and where it matters the way out of it. */
-export function hopsTo<S>(
-  arrival: Arrival<S>,
-  out: Edge | null = null,
-): { index: number; by: Edge | null }[] {
-  const hops: { index: number; by: Edge | null }[] = [];
-  let by = out;
-  for (let at: Arrival<S> | null = arrival; at !== null; at = at.from) {
-    hops.push({ index: at.index, by });
-    by = at.by;
-  }
-  return hops.reverse();
+/** The states of a watcher, numbered as they are met, with what each act makes of them. */
+interface NumberedStates<S> {
+  readonly stateOf: (number: number) => S;
+  /** `known` is a state that may be the very same. */
+  readonly numberOf: (state: S, known?: number) => number;
+  readonly afterAct: (number: number, act: number, index: number) => number;
+  readonly issues: ReadonlyMap<number, readonly Issue[]>;
+}
+
+const nothing: readonly Issue[] = [];
+
+function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedStates<S> {
+  const { acts } = numberedGraph(graph);
+  const states: S[] = [];
+  const numbers = new Map<string, number>();
+  /** By state and act: the state after it. */
+  const after: Int32Array[] = [];
+  const issues = new Map<number, readonly Issue[]>();
+
+  const stateOf = (number: number): S => states[number] as S;
+  const numberOf = (state: S, same = none): number => {
+    if (same !== none && state === stateOf(same)) return same;
+    const key = watcher.key(state);
+    const earlier = numbers.get(key);
+    if (earlier !== undefined) return earlier;
+    numbers.set(key, states.length);
+    after.push(new Int32Array(acts).fill(none));
+    return states.push(state) - 1;
+  };
+  const afterAct = (number: number, act: number, index: number): number => {
+    const ofState = after[number];
+    const earlier = ofState?.[act] ?? none;
+    if (earlier !== none) return earlier;
+    const step = graph.steps[index];
+    if (step === undefined) return number;
+    const told: Issue[] = [];
+    const state = watcher.step(stateOf(number), step, (issue) => void told.push(issue));
+    if (told.length > 0) issues.set(number * acts + act, told);
+    const found = numberOf(state, number);
+    if (ofState !== undefined) ofState[act] = found;
+    return found;
+  };
+  return { stateOf, numberOf, afterAct, issues };
 }
 
 function tooMany(watches: string, atOneStep: boolean, bounds: Bounds): Issue {

@@ -39,6 +39,11 @@ function edgesOf(step: Step, next: Step | undefined): readonly Edge[] {
     case 'read-codes':
     case 'inspect':
       return step.outcomes === null ? [onward(step, next)] : step.outcomes.map(byOutcome);
+    case 'prove-dead':
+      return [
+        found(step.outcomes, 'dead', next === undefined ? 'end' : next.index),
+        found(step.outcomes, 'live', 'end'),
+      ];
     default:
       return [onward(step, next)];
   }
@@ -54,6 +59,23 @@ function onward(step: Step, next: Step | undefined): Edge {
 function byOutcome(outcome: Outcome): Edge {
   const of = outcome.of === undefined ? {} : { of: outcome.of };
   return { taken: { kind: 'outcome', outcome: outcome.name, ...of }, to: outcome.target, outcome };
+}
+
+/** The way out by an outcome that leads on although nothing is written of it. */
+function found(outcomes: readonly Outcome[], outcome: 'dead' | 'live', unwritten: Target): Edge {
+  const written = outcomes.find(({ name }) => name === outcome);
+  return written === undefined ? { taken: { kind: 'outcome', outcome }, to: unwritten } : byOutcome(written);
+}
+
+/** How a path ends: behind the last step, at a `stop`, or because something was found live and the work is left. */
+export type Ending = 'finished' | 'stop' | 'left-live';
+
+/** How a path ends that leads to the end this way. */
+export function endingOf(step: Step, edge: Edge): Ending {
+  if (step.verb === 'stop') return 'stop';
+  const { outcome, taken } = edge;
+  const isLive = outcome === undefined && taken.kind === 'outcome' && taken.outcome === 'live';
+  return isLive ? 'left-live' : 'finished';
 }
 
 /** Which steps some path reaches, from the first one, over the edges that `follow` lets through. */

@@ -25,6 +25,11 @@ export function hardwareAfter(hardware: Hardware, step: Step, cone: Cone): Hardw
       return withConnector(hardware, cone, step.connector, 'unplugged');
     case 'plug':
       return withConnector(hardware, cone, step.connector, 'mated');
+    case 'disconnect':
+    case 'reconnect': {
+      const state = step.verb === 'disconnect' ? 'unplugged' : 'mated';
+      return step.connector === null ? hardware : withConnector(hardware, cone, step.connector, state);
+    }
     case 'fit':
       return withLoad(hardware, cone, step.load, step.at);
     case 'move':

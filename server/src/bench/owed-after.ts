@@ -10,6 +10,8 @@ import type { Work } from './work.ts';
 export interface OwedAfter {
   readonly index: number;
   readonly sources: readonly Id[];
+  /** Those of them that are to be proven dead after it. */
+  readonly highVoltage: readonly Id[];
   /** The longest over all paths, in seconds. */
   readonly seconds: number;
 }
@@ -26,14 +28,16 @@ export function* owedAfterSteps(
     for (const [index, step] of graph.steps.entries()) {
       if (step.verb !== 'wait' && step.verb !== 'disconnect' && step.verb !== 'ignition') continue;
       for (const [at, group] of cluster.groups.entries()) {
-        const seconds = (arrivals[index] ?? []).map(({ state }) => {
+        const seconds = arrivals(index).map(({ state }) => {
           const after = clockAfter(state, step, cluster);
           const begins = isGroupOff(group, after.power) && !isGroupOff(group, state.power);
           const goesOn = step.verb === 'wait' && isGroupOff(group, after.power);
           return begins || goesOn ? (after.owed[at] ?? 0) : 0;
         });
         const most = Math.max(0, ...seconds);
-        if (most > 0) owed.push({ index, sources: group.sources, seconds: most });
+        const { sources } = group;
+        const highVoltage = sources.filter((source) => cluster.highVoltage.includes(source));
+        if (most > 0) owed.push({ index, sources, highVoltage, seconds: most });
       }
     }
   }

@@ -1,4 +1,4 @@
-import type { Battery, Id, Procedure, Reserve } from '../text/procedure.ts';
+import type { Id, Procedure, Reserve, Source } from '../text/procedure.ts';
 
 /** How long after a source is off its circuits may still be charged, in seconds, and what says so. */
 export interface Owed {
@@ -21,7 +21,7 @@ export function dischargeTime(reserve: Reserve): number {
 }
 
 /** The longer of the two; a value that could not be read counts as none, its own finding stands for it. */
-export function owedBy(source: Battery): Owed {
+export function owedBy(source: Source): Owed {
   const stated = typeof source.wait === 'number' ? source.wait : null;
   const readable = source.reserve !== null && source.reserve !== 'unstated';
   const discharge = readable ? dischargeTime(source.reserve) : null;

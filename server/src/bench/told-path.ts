@@ -1,5 +1,6 @@
 import type { Hop, Taken, Trace } from '../text/finding.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
+import { printable } from '../text/printable.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
@@ -30,7 +31,7 @@ export function tellPath({ steps }: Procedure, { hops, repeatsFrom }: Trace): re
     const back = isLast && again !== undefined ? `, and step ${stepNumber(again.step)} again` : '';
     return {
       step,
-      words: written === undefined ? '' : shortened(stepInWords(written)),
+      words: written === undefined ? '' : wordsOf(written),
       way: wayInWords(taken, hops[position + 1]) + back,
       weight: isLast ? 'essential' : weightOf(written, taken),
     };
@@ -66,6 +67,7 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
     case 'disconnect':
     case 'reconnect':
     case 'wait':
+    case 'prove-dead':
       return 'essential';
     case 'unlock':
     case 'unplug':
@@ -93,12 +95,18 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
 /** No more of what a step says is told than this many characters. */
 const longestWords = 80;
 
+function wordsOf(step: Step): string {
+  const words = known.get(step) ?? shortened(stepInWords(step));
+  known.set(step, words);
+  return words;
+}
+
+/** Many paths lead over the same step. */
+const known = new WeakMap<Step, string>();
+
 /** What a step says may run over several lines, hold what would steer a terminal, and be as long as a page. */
 function shortened(words: string): string {
-  const clean = words
-    .replace(/\s+/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
-    .trim();
+  const clean = printable(words.replace(/\s+/g, ' ')).trim();
   return clean.length <= longestWords ? clean : `${cutAt(clean, longestWords - 1).trimEnd()}…`;
 }
 

@@ -7,13 +7,35 @@ import type { Edge, StepGraph } from './graph.ts';
 /** A path by indices of steps; `by` is the way out of each, null where the path stops. */
 export type Hops = readonly { readonly index: number; readonly by: Edge | null }[];
 
-export function traceOf(graph: StepGraph, hops: Hops): Trace {
+/** A path that is only made when it is asked for: there may be thousands of findings, each behind thousands of steps. */
+export interface Way {
+  readonly hops: () => Hops;
+  readonly length: () => number;
+}
+
+export function wayAlong(hops: Hops): Way {
+  // Calls do not count as steps.
+  return { hops: () => hops, length: () => hops.filter(({ by }) => by?.taken.kind !== 'run').length };
+}
+
+/** A trace whose hops are made each time they are asked for. */
+export function traceOf(graph: StepGraph, way: Way, repeatsFrom?: number): Trace {
   return {
-    hops: hops.flatMap(({ index, by }): Hop[] => {
-      const step = stepAt(graph, index);
-      return step === undefined ? [] : [{ step, index, taken: by?.taken ?? null }];
-    }),
+    get hops() {
+      return way.hops().flatMap(({ index, by }): Hop[] => {
+        const step = stepAt(graph, index);
+        return step === undefined ? [] : [{ step, index, taken: by?.taken ?? null }];
+      });
+    },
+    get length() {
+      return way.length();
+    },
+    ...(repeatsFrom === undefined ? {} : { repeatsFrom }),
   };
+}
+
+export function traceLength(trace: Trace | undefined): number {
+  return trace?.length ?? trace?.hops.filter(({ taken }) => taken?.kind !== 'run').length ?? 0;
 }
 
 export function stepAt(graph: StepGraph, index: number): StepRef | undefined {

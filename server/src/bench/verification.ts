@@ -72,8 +72,15 @@ export function openedLoopWatcher(procedure: Procedure, loop: Loop, proves: Prov
     holds(loop, id) && [...procedure.loops.values()].filter((one) => holds(one, id)).length > 1;
   return verificationWatcher(`what is open in ${loop.id}`, [loop], proves, (step) => {
     if (step.verb === 'replace') return membersOf(step.what).some(shared);
-    return (step.verb === 'unlock' || step.verb === 'unplug') && holds(loop, step.connector);
+    const opened = connectorOpenedBy(step);
+    return opened !== null && holds(loop, opened);
   });
+}
+
+function connectorOpenedBy(step: Step): Id | null {
+  return step.verb === 'unlock' || step.verb === 'unplug' || step.verb === 'disconnect'
+    ? step.connector
+    : null;
 }
 
 function holds(loop: Loop, id: Id): boolean {

@@ -1,5 +1,8 @@
-import type { Battery, Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure, Source } from '../text/procedure.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
+import { basisInWords } from '../readings/basis.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import type { Resistance } from '../text/resistance.ts';
 import { valueText } from './drawn.ts';
 import type { CardInput, Fact, Words } from './model.ts';
 import { digitText, listedIds, sourceWords } from './words.ts';
@@ -10,11 +13,14 @@ export function assumptionsOf(input: CardInput): readonly Fact[] {
   return [
     { label: 'Ambient', words: [ambientText(procedure)] },
     ...waits(input),
+    ...highVoltage(procedure),
     ...inertStages(procedure),
     ...instruments(procedure),
     ...contacts(procedure),
     ...shortingBars(procedure),
     ...parts(procedure),
+    ...loads(procedure),
+    ...entries(procedure),
   ];
 }
 
@@ -25,8 +31,8 @@ function ambientText(procedure: Procedure): string {
 
 function waits(input: CardInput): readonly Fact[] {
   return input.owed.map(({ source, seconds }) => {
-    const battery = input.procedure.sources.get(source);
-    const from = battery === undefined ? '' : ` (${waitOrigin(battery, seconds)})`;
+    const stated = input.procedure.sources.get(source);
+    const from = stated === undefined ? '' : ` (${waitOrigin(stated, seconds)})`;
     const words: Words =
       seconds > 0
         ? [
@@ -45,8 +51,7 @@ function plainSource(procedure: Procedure, id: Id): string {
     .join('');
 }
 
-function waitOrigin(battery: Battery, seconds: number): string {
-  const { wait, reserve } = battery;
+function waitOrigin({ wait, reserve }: Source, seconds: number): string {
   const readable = reserve !== null && reserve !== 'unstated';
   const values = readable
     ? `${formatSpan(reserve.capacitance, 'capacitance')} from ${formatSpan(reserve.chargedTo, 'voltage')} to ${formatSpan(reserve.safeBelow, 'voltage')} through ${formatSpan(reserve.bleed, 'resistance')}`
@@ -56,6 +61,30 @@ function waitOrigin(battery: Battery, seconds: number): string {
       ? `stated in the procedure; the reserve, ${values}, needs no longer`
       : 'stated in the procedure';
   return readable ? `computed from the reserve, ${values}` : 'where it comes from is not known';
+}
+
+function highVoltage({ sources, connectors }: Procedure): readonly Fact[] {
+  return [...sources.values()].flatMap((source): readonly Fact[] => {
+    if (source.kind !== 'high-voltage') return [];
+    const { id, voltage, isolatedBy, safeBelow } = source;
+    const carriers = [...connectors.values()].filter(({ carries }) => carries.includes(id));
+    const words: Words = [
+      { id },
+      voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`,
+      ...(isolatedBy === null ? [] : [', taken away by opening ', { id: isolatedBy }]),
+      ...(carriers.length === 0
+        ? []
+        : [
+            ', led by ',
+            ...listedIds(
+              carriers.map((connector) => connector.id),
+              'and',
+            ),
+          ]),
+      safeBelow === null ? '' : `, dead below ${formatQuantity(safeBelow.least, 'voltage')}`,
+    ];
+    return [{ label: 'High voltage', words }];
+  });
 }
 
 function inertStages(procedure: Procedure): readonly Fact[] {
@@ -77,6 +106,24 @@ function inertStages(procedure: Procedure): readonly Fact[] {
 }
 
 function instruments(procedure: Procedure): readonly Fact[] {
+  return [...monitors(procedure), ...voltmeters(procedure)];
+}
+
+function voltmeters({ multimeters }: Procedure): readonly Fact[] {
+  return [...multimeters.values()].flatMap(({ id, voltage }): readonly Fact[] => {
+    if (voltage === null) return [];
+    const { accuracy, resolution } = voltage;
+    const figures = [
+      accuracy === null ? null : `error at most ${formatAccuracy(accuracy, 'voltage')}`,
+      resolution === null ? null : `last digit ${digitText(resolution, 'V')}`,
+    ].filter((figure) => figure !== null);
+    return figures.length === 0
+      ? []
+      : [{ label: 'Instrument', words: [{ id }, ` on volts: ${figures.join(', ')}`] }];
+  });
+}
+
+function monitors(procedure: Procedure): readonly Fact[] {
   return [...procedure.monitors.values()].flatMap((monitor): readonly Fact[] => {
     const { accuracy, resolution, range } = monitor;
     const figures = [
@@ -122,7 +169,33 @@ function parts(procedure: Procedure): readonly Fact[] {
   return [...procedure.parts.values()].flatMap((part): readonly Fact[] => {
     const value = valueText(part);
     if (value === null) return [];
-    const each = part.form === 'two-conductor' && part.resistance !== null && !('wire' in part.resistance);
-    return [{ label: 'Part', words: [{ id: part.id }, `: ${value}${each ? ' each conductor' : ''}`] }];
+    return [{ label: 'Part', words: [{ id: part.id }, `: ${value}${basisText(part.resistance)}`] }];
+  });
+}
+
+/** Loads of which the resistance is estimated or usual: the others stand under what is needed. */
+function loads(procedure: Procedure): readonly Fact[] {
+  return [...procedure.loads.values()].flatMap(({ id, resistance }): readonly Fact[] => {
+    const basis = basisText(resistance);
+    if (resistance === null || basis === '') return [];
+    return [{ label: 'Load', words: [{ id }, `: ${resistanceInWords(resistance)}${basis}`] }];
+  });
+}
+
+function basisText(resistance: Resistance | null): string {
+  const basis = resistance === null ? null : basisInWords(resistance);
+  return basis === null ? '' : ` (${basis})`;
+}
+
+function entries(procedure: Procedure): readonly Fact[] {
+  return [...procedure.entries.values()].flatMap(({ id, ask, range, accuracy }): readonly Fact[] => {
+    if (range === null || accuracy === null) return [];
+    const off = formatQuantity(accuracy, 'temperature');
+    return [
+      {
+        label: 'Entered',
+        words: [{ id }, `: ${ask}, ${formatSpan(range, 'temperature')}, measured to ± ${off}`],
+      },
+    ];
   });
 }

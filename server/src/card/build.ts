@@ -1,4 +1,4 @@
-import { stepGraph } from '../bench/graph.ts';
+import { endingOf, stepGraph } from '../bench/graph.ts';
 import { messageWithPath } from '../bench/trace.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
@@ -19,7 +19,7 @@ export function buildCard(input: CardInput): CardModel {
     form: 'Test procedure card',
     title: procedure.title,
     facts: headFacts(procedure),
-    hazard: hazardPanel(draft),
+    hazard: hazardPanel(procedure, draft),
     job: { heading: 'This job', blanks: ['Vehicle id', 'Job number', 'Name', 'Date'] },
     needs: { heading: 'What is needed', groups: needsOf(procedure) },
     drawings: {
@@ -84,7 +84,10 @@ function headFacts(procedure: Procedure): readonly Fact[] {
 
 function reachesEnd(procedure: Procedure): boolean {
   return stepGraph(procedure).edges.some((edges, index) =>
-    edges.some((edge) => edge.to === 'end' && procedure.steps[index]?.verb !== 'stop'),
+    edges.some((edge) => {
+      const step = procedure.steps[index];
+      return step !== undefined && edge.to === 'end' && endingOf(step, edge) === 'finished';
+    }),
   );
 }
 

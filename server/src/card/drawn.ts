@@ -1,5 +1,6 @@
 import type { Connector, Id, Loop, Part, Procedure } from '../text/procedure.ts';
-import { formatSpan, formatWire } from '../quantity/print.ts';
+import { formatSpan } from '../quantity/print.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
 
 /** What is drawn of each loop, and the same in words. */
@@ -40,6 +41,7 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
   const shared = loopsThrough(procedure, connector.id).filter((id) => id !== loop.id);
   const lines = [`connector, pins ${pins[0]} and ${pins[1]}`];
   if (shared.length > 0) lines.push(`also carries ${shared.join(', ')}`);
+  lines.push(...sourcesAt(procedure, connector));
   return {
     kind: 'connector',
     id: connector.id,
@@ -48,6 +50,17 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
     bar,
     lines,
   };
+}
+
+/** What a connector leads or takes away beside its loops. */
+function sourcesAt({ sources }: Procedure, { id, carries }: Connector): readonly string[] {
+  return [...sources.values()].flatMap((source): readonly string[] => {
+    const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
+    const kind = source.kind === 'high-voltage' ? 'HIGH VOLTAGE' : 'voltage';
+    if (source.kind === 'high-voltage' && source.isolatedBy === id)
+      return [`takes ${source.id} away (${kind}${volts})`];
+    return carries.includes(source.id) ? [`leads ${source.id} (${kind}${volts})`] : [];
+  });
 }
 
 function barDrawn(connector: Connector, pins: readonly [string, string]): DrawnBar | null {
@@ -67,10 +80,10 @@ function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {
 }
 
 function partDrawn(part: Part): Drawn {
-  const each = part.form === 'two-conductor' ? ' each conductor' : '';
   const value = valueText(part);
   const lines = [part.kind === 'initiator' && !part.live ? 'initiator, taken as inert' : kindText[part.kind]];
-  if (value !== null) lines.push(part.kind === 'cable' && isWire(part) ? value : value + each);
+  if (part.voltage !== null) lines.push(formatSpan(part.voltage, 'voltage'));
+  if (value !== null) lines.push(value);
   if (part.form === 'two-conductor') return { kind: 'part', id: part.id, lines };
   return { kind: 'end', id: part.id, live: part.live ? 'LIVE' : null, lines };
 }
@@ -80,20 +93,21 @@ const kindText: Readonly<Record<Part['kind'], string>> = {
   'rotary-coupling': 'rotary coupling',
   series: 'in series, two conductors',
   initiator: 'pyrotechnic stage',
+  'hv-section': 'high-voltage section',
   resistor: 'resistor',
+  heater: 'heater',
+  switch: 'switch, counted as closed',
+  coil: 'coil',
+  thermistor: 'temperature sensor (NTC)',
+  rtd: 'temperature sensor (platinum)',
   lamp: 'lamp',
 };
 
-function isWire(part: Part): boolean {
-  return part.resistance !== null && 'wire' in part.resistance;
-}
-
-export function valueText(part: Part): string | null {
-  const { resistance } = part;
+/** The value of a part; of each conductor where it has two, but a cable is given by its length. */
+export function valueText({ form, resistance }: Part): string | null {
   if (resistance === null) return null;
-  if ('wire' in resistance)
-    return `${formatSpan(resistance.length, 'length')} of ${formatWire(resistance.wire)} copper`;
-  return formatSpan(resistance, 'resistance');
+  const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' each conductor' : '';
+  return `${resistanceInWords(resistance)}${each}`;
 }
 
 function describe(elements: readonly Drawn[]): string {

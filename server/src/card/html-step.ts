@@ -1,7 +1,7 @@
 import type { Markup } from './escape.ts';
 import { markup } from './escape.ts';
 import { noticeHtml, wordsHtml } from './html-words.ts';
-import type { CardModel, CardOutcome, CardStep, CardWindow, Left } from './model.ts';
+import type { CardModel, CardOutcome, CardStep, CardTable, CardWindow, Left } from './model.ts';
 
 type Labels = CardModel['steps'];
 
@@ -35,6 +35,19 @@ function windowsHtml(windows: readonly CardWindow[], { columns }: Labels): Marku
 ${windows.map(
   ({ of, window, remark }) =>
     markup`<tr><th scope="row">${wordsHtml(of)}</th><td class="window"><strong>${window}</strong>${remark === null ? null : markup`<span class="remark">${remark}</span>`}</td><td class="blank"></td></tr>
+`,
+)}</tbody></table>
+${windows.map(({ table }) => (table === null ? null : tableHtml(table)))}`;
+}
+
+function tableHtml({ caption, headings, rows }: CardTable): Markup {
+  return markup`<table class="windows by-entry">
+<caption>${wordsHtml(caption)}</caption>
+<thead><tr>${headings.map((heading) => markup`<th scope="col">${heading}</th>`)}</tr></thead>
+<tbody>
+${rows.map(
+  ({ entered, window }) =>
+    markup`<tr>${entered.map((range) => markup`<th scope="row">${range}</th>`)}<td class="window"><strong>${window}</strong></td></tr>
 `,
 )}</tbody></table>
 `;

@@ -17,6 +17,23 @@ export interface CardReading {
   readonly printed: string;
   readonly from: 'expect' | 'computed';
   readonly nominal: string | null;
+  /** The windows as a table over what is entered; empty where there is one window only. */
+  readonly rows: readonly CardRow[];
+}
+
+/** One row of such a table. */
+export interface CardRow {
+  readonly entered: readonly { readonly entry: Id; readonly range: string }[];
+  readonly printed: string;
+}
+
+/** What the measurements of a `prove-dead` step should show; null: not known. */
+export interface CardProof {
+  readonly index: number;
+  /** That the source is dead: `below 59.5 V`. */
+  readonly limit: string | null;
+  /** On the known source: `12.4..12.8 V`. */
+  readonly known: string | null;
 }
 
 /** Codes that the work itself can set by the time this step is reached. */
@@ -47,6 +64,7 @@ export interface CardStamp {
 export interface CardInput {
   readonly procedure: Procedure;
   readonly readings: readonly CardReading[];
+  readonly proofs: readonly CardProof[];
   readonly codes: readonly CardCodes[];
   readonly left: readonly CardLeft[];
   readonly findings: readonly Finding[];
@@ -120,12 +138,21 @@ export interface CardWindow {
   /** What it should show: `1.96..3.63 Ω`, or `open (no number)`. */
   readonly window: string;
   readonly remark: string | null;
+  /** Where it depends on what is entered. */
+  readonly table: CardTable | null;
+}
+
+export interface CardTable {
+  readonly caption: Words;
+  /** What is entered, then the window. */
+  readonly headings: readonly string[];
+  readonly rows: readonly { readonly entered: readonly string[]; readonly window: string }[];
 }
 
 export interface CardOutcome {
   readonly when: Words;
   readonly then: string;
-  /** Where it leads; null: nowhere that exists. */
+  /** Where it leads; null: nowhere. */
   readonly to: { readonly step: string } | 'end' | null;
   /** The step that follows on the card: nothing is skipped. */
   readonly isNext: boolean;

@@ -1,7 +1,8 @@
 import { isMeant, membersOf } from '../text/mentioned.ts';
 import { stepNumber } from '../text/where.ts';
-import type { Id, Monitor, Procedure } from '../text/procedure.ts';
+import type { Id, Load, Monitor, Multimeter, Procedure } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
 import { digitText, thingWords } from './words.ts';
 
@@ -12,7 +13,13 @@ export function needsOf(procedure: Procedure): readonly NeedGroup[] {
     { label: 'Training', items: requires.training.map((text): Words => [text]) },
     { label: 'Protective equipment', items: requires.protective.map((text): Words => [text]) },
     { label: 'Information', items: requires.information.map((text): Words => [text]) },
-    { label: 'Instruments', items: [...procedure.monitors.values()].map(monitorWords) },
+    {
+      label: 'Instruments',
+      items: [
+        ...[...procedure.monitors.values()].map(monitorWords),
+        ...[...procedure.multimeters.values()].map(multimeterWords),
+      ],
+    },
     { label: 'Loads', items: usedLoads(procedure).map((id) => loadWords(procedure, id)) },
     { label: 'Parts, if a step asks for them', items: partsToReplace(procedure) },
   ];
@@ -34,6 +41,18 @@ function monitorWords(monitor: Monitor): Words {
   ];
 }
 
+function multimeterWords({ id, resistance, voltage, leads, zeroed }: Multimeter): Words {
+  const volts = voltage?.range ?? null;
+  const ohms = resistance?.range ?? null;
+  const figures = [
+    volts === null ? null : `DC ${formatSpan(volts, 'voltage')}`,
+    ohms === null ? null : formatSpan(ohms, 'resistance'),
+    leads === null ? null : `leads ${formatSpan(leads, 'resistance')}`,
+    zeroed ? 'leads zeroed' : null,
+  ].filter((figure) => figure !== null);
+  return [{ id }, `, a multimeter${figures.length === 0 ? '' : `: ${figures.join(', ')}`}`];
+}
+
 function usedLoads(procedure: Procedure): readonly Id[] {
   const used = new Set(
     procedure.steps.flatMap((step) => (step.verb === 'fit' || step.verb === 'move' ? [step.load] : [])),
@@ -44,10 +63,14 @@ function usedLoads(procedure: Procedure): readonly Id[] {
 function loadWords(procedure: Procedure, id: Id): Words {
   const load = procedure.loads.get(id);
   if (load === undefined) return [{ id }];
-  const kind = load.kind === 'lamp' ? 'lamp, measured cold' : 'resistor';
+  const kind = load.kind === 'lamp' ? lampText(load) : 'resistor';
   const adapter = load.opensShortingBar ? ', in an adapter that opens the shorting bar' : '';
-  const value = load.resistance === null ? '' : `: ${formatSpan(load.resistance, 'resistance')}`;
+  const value = load.resistance === null ? '' : `: ${resistanceInWords(load.resistance)}`;
   return [{ id }, ` (${kind}${adapter})${value}`];
+}
+
+function lampText({ resistance }: Load): string {
+  return resistance?.kind === 'lamp-rating' ? 'lamp, by its rating' : 'lamp, measured cold';
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {

@@ -1,4 +1,4 @@
-import type { Step } from '../text/procedure.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
 import type { Notice, Signal } from './model.ts';
 import { closed } from './words.ts';
 
@@ -19,12 +19,19 @@ export function noticesOf(step: Step): readonly Notice[] {
 }
 
 /** The panel that every card begins with. It is not the author's and cannot be left out. */
-export function hazardPanel(draft: boolean): Notice {
+export function hazardPanel({ sources, parts }: Procedure, draft: boolean): Notice {
+  const isHigh = [...sources.values()].some(({ kind }) => kind === 'high-voltage');
+  const hasStage = [...parts.values()].some(({ kind }) => kind === 'initiator');
   return {
     signal: 'warning',
     word: 'WARNING',
     lines: [
-      'Airbags and belt tensioners are pyrotechnic. One that fires by mistake can injure or kill.',
+      ...(hasStage
+        ? ['Airbags and belt tensioners are pyrotechnic. One that fires by mistake can injure or kill.']
+        : []),
+      ...(isHigh
+        ? ['High voltage kills. Nothing counts as dead that has not been proven dead on this very job.']
+        : []),
       "The vehicle maker's service information and your local rules come first. Where this card differs from them, do not follow the card.",
       'Only people who are trained, and licensed where the law asks for it, may do this work.',
       draft

@@ -13,6 +13,7 @@ export function sayOutcomes(
   step: Step,
   readings: readonly CardReading[],
 ): CardStep['outcomes'] {
+  if (step.verb === 'prove-dead') return proofOutcomes(procedure, index, step);
   if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return null;
   if (step.outcomes === null) return null;
   const several = step.verb === 'read' && step.loops.length > 1;
@@ -28,6 +29,36 @@ export function sayOutcomes(
       })),
   };
 }
+
+function proofOutcomes(
+  procedure: Procedure,
+  index: number,
+  { outcomes }: Extract<Step, { readonly verb: 'prove-dead' }>,
+): CardStep['outcomes'] {
+  const target = (name: OutcomeName): Target | undefined =>
+    outcomes.find((outcome) => outcome.name === name)?.target;
+  const live = target('live');
+  const next = index + 1 < procedure.steps.length ? index + 1 : 'end';
+  return {
+    introduction: null,
+    rows: [
+      {
+        when: ['Dead: all three are as said'],
+        ...destination(procedure, index, target('dead') ?? next),
+      },
+      {
+        when: ['Live, or one of the three is not as said'],
+        ...(live === undefined ? leaveLive : destination(procedure, index, live)),
+      },
+    ],
+  };
+}
+
+const leaveLive: Omit<CardOutcome, 'when'> = {
+  then: 'stop here: touch nothing, keep everybody away, and ask the workshop lead',
+  to: null,
+  isNext: false,
+};
 
 function lastly(outcomes: readonly Outcome[], last: readonly OutcomeName[]): readonly Outcome[] {
   const rank = (outcome: Outcome): number => last.indexOf(outcome.name);

@@ -1,22 +1,41 @@
 import { stepNumber } from '../text/where.ts';
 import type { Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
 import { formatWait } from '../quantity/print.ts';
-import type { CardStep, Words } from './model.ts';
+import type { CardProof, CardStep, Words } from './model.ts';
+import { sayProof } from './proof.ts';
 import { closed, listed, listedIds, sourceWords, thingWords } from './words.ts';
 
 /** What a step says: one sentence in the imperative, what is to be known beside it, and what is to be written down. */
 export type Said = Pick<CardStep, 'kind' | 'action' | 'details' | 'blanks'>;
 
-export function sayStep(procedure: Procedure, step: Step): Said {
+export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardProof[]): Said {
   switch (step.verb) {
     case 'ignition':
       return act([ignitionText[step.to]]);
     case 'disconnect':
-      return act(['Disconnect ', ...sourceWords(procedure, step.source), '.']);
+      return act([
+        'Disconnect ',
+        ...sourceWords(procedure, step.source),
+        ...(step.connector === null
+          ? ['.']
+          : [': open connector ', { id: step.connector }, ' and secure it so that nobody can close it.']),
+      ]);
     case 'reconnect':
-      return act(['Reconnect ', ...sourceWords(procedure, step.source), '.']);
+      return act([
+        'Reconnect ',
+        ...sourceWords(procedure, step.source),
+        ...(step.connector === null
+          ? ['.']
+          : [': close connector ', { id: step.connector }, ' until it locks.']),
+      ]);
     case 'wait':
       return sayWait(step.seconds);
+    case 'prove-dead':
+      return sayProof(
+        procedure,
+        step,
+        proofs.find((proof) => proof.index === step.index),
+      );
     case 'unlock':
       return act(['Unlock connector ', { id: step.connector }, ' and leave it plugged in.']);
     case 'unplug':

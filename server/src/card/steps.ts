@@ -6,6 +6,7 @@ import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindo
 import { sayOutcomes } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
+import { askedFor, tableFor, toEnter } from './by-entry.ts';
 import { closed, listed, listedSteps, sentence, sourceWords, thingWords } from './words.ts';
 
 /** The steps under their headings, in the order and with the numbers of the file. */
@@ -24,14 +25,15 @@ export function sectionsOf(input: CardInput): readonly CardSection[] {
 
 function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words | null): CardStep {
   const readings = input.readings.filter((reading) => reading.index === index);
-  const said = sayStep(input.procedure, step);
+  const said = sayStep(input.procedure, step, input.proofs);
   return {
     number: stepNumber(step),
     reachedFrom,
     notices: noticesOf(step),
     ...said,
-    details: [...said.details, ...asides(step)],
-    windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(loop, readings)) : [],
+    details: [...said.details, ...toEnter(input.procedure, readings), ...asides(step)],
+    blanks: [...said.blanks, ...askedFor(input.procedure, readings).map(({ ask }) => ask)],
+    windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(input.procedure, loop, readings)) : [],
     codes: codesAt(input, index),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
     left: step.verb === 'stop' ? leftAt(input.procedure, input.left, index) : null,
@@ -48,13 +50,14 @@ function asides(step: Step): readonly Words[] {
   return lines;
 }
 
-function windowFor(loop: Id, readings: readonly CardReading[]): CardWindow {
+function windowFor(procedure: Procedure, loop: Id, readings: readonly CardReading[]): CardWindow {
   const reading = readings.find((candidate) => candidate.loop === loop);
   const window = windowOf(reading);
-  if (reading === undefined) return { of: [{ id: loop }], window: window.large, remark: null };
+  if (reading === undefined) return { of: [{ id: loop }], window: window.large, remark: null, table: null };
   const origin = reading.from === 'expect' ? 'stated in the procedure' : 'computed from the parts';
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
-  return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}` };
+  const table = tableFor(procedure, loop, reading);
+  return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}`, table };
 }
 
 function codesAt(input: CardInput, index: number): CardStep['codes'] {
@@ -129,10 +132,21 @@ function leftAt(procedure: Procedure, all: readonly CardLeft[], index: number): 
   };
 }
 
+function isolatorWords({ sources }: Procedure, id: Id): Words {
+  const source = sources.get(id);
+  if (source?.kind !== 'high-voltage' || source.isolatedBy === null) return [];
+  return [', connector ', { id: source.isolatedBy }, ' is open'];
+}
+
 function leftWords(procedure: Procedure, id: Id, as: CardLeft['left'][number]['as']): Words {
   switch (as) {
     case 'disconnected':
-      return [...sentence(sourceWords(procedure, id)), ' is ', { strong: 'disconnected' }];
+      return [
+        ...sentence(sourceWords(procedure, id)),
+        ' is ',
+        { strong: 'disconnected' },
+        ...isolatorWords(procedure, id),
+      ];
     case 'unlocked':
     case 'unplugged':
       return [...sentence(thingWords(procedure, id)), ' is ', { strong: as }];

@@ -28,6 +28,8 @@ export const stepStyle = `
 .windows .window strong { display: block; font-size: 17pt; line-height: 1.2; }
 .windows .remark { font-size: 9.5pt; }
 .windows .blank { width: 25%; }
+.by-entry caption { text-align: left; font-size: 10pt; padding-bottom: 0.6mm; }
+.by-entry .window strong { font-size: 13pt; }
 .codes { margin-top: 2mm; padding-left: 3mm; border-left: 1.2mm solid var(--ink); }
 .codes .label { font-weight: bold; }
 .ways { margin-top: 2mm; }

@@ -1,5 +1,5 @@
 import type { OutcomeName } from '../text/finding.ts';
-import type { CardReading } from './model.ts';
+import type { CardReading, CardRow } from './model.ts';
 
 /**
  * A window cut out of its one printed form, so that no digit is made twice. An end that is null does not exist, or the
@@ -15,13 +15,34 @@ export interface PrintedWindow {
   readonly onlyOpen: boolean;
   /** Where there is no upper limit, a loop that reads open is within. */
   readonly openIsWithin: boolean;
+  /** There is one for each row of a table, with an upper limit in all of them or in some only. */
+  readonly byRow: 'all-limited' | 'some-limited' | null;
 }
 
-const base = { known: true, least: null, most: null, onlyOpen: false, openIsWithin: false };
+const base = {
+  known: true,
+  least: null,
+  most: null,
+  onlyOpen: false,
+  openIsWithin: false,
+  byRow: null,
+} as const;
 
 export function windowOf(reading: CardReading | undefined): PrintedWindow {
   if (reading === undefined) return { ...base, known: false, large: 'not known' };
-  const large = reading.printed;
+  if (reading.rows.length > 0) return windowByRow(reading.rows);
+  return printedWindow(reading.printed);
+}
+
+function windowByRow(rows: readonly CardRow[]): PrintedWindow {
+  const open = rows.filter(({ printed }) => printedWindow(printed).openIsWithin).length;
+  const byRow = open === 0 ? 'all-limited' : 'some-limited';
+  return { ...base, known: false, large: 'by the table', openIsWithin: open === rows.length, byRow };
+}
+
+/** One printed window, taken apart. */
+export function printedWindow(large: string): PrintedWindow {
+  if (large === '') return { ...base, known: false, large: 'not known' };
   if (large === 'open') return { ...base, large: 'open (no number)', onlyOpen: true, openIsWithin: true };
   const [, from, to, unit] = /^([\d.]+)\.\.([\d.]+)\s+(\S+)$/.exec(large) ?? [];
   if (from !== undefined && to !== undefined && unit !== undefined)
@@ -34,6 +55,15 @@ export function windowOf(reading: CardReading | undefined): PrintedWindow {
 
 /** A class of reading as what the display shows. */
 export function classWords(name: OutcomeName, window: PrintedWindow): string {
+  const words = plainClassWords(name, window);
+  if (window.byRow === null) return words;
+  const inRow = words.replace('the window', 'the window of its row');
+  if (window.byRow === 'all-limited') return inRow;
+  if (name === 'within') return `${inRow}, or open where the row says so`;
+  return name === 'open' ? `${inRow}, where the row does not say so` : inRow;
+}
+
+function plainClassWords(name: OutcomeName, window: PrintedWindow): string {
   switch (name) {
     case 'within':
       if (!window.known) return 'shows a number within the window';
@@ -57,6 +87,8 @@ export function classWords(name: OutcomeName, window: PrintedWindow): string {
     case 'present':
     case 'ok':
     case 'defect':
+    case 'dead':
+    case 'live':
       return 'shows anything else';
   }
 }

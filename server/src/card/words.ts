@@ -31,6 +31,7 @@ export function listedSteps(numbers: readonly string[]): Words {
 /** `the battery` where the id is the trade's word already, else `the battery aux-battery`. */
 export function sourceWords(procedure: Procedure, id: Id): Words {
   const kind = procedure.sources.get(id)?.kind;
+  if (kind === 'high-voltage') return ['the high-voltage source ', { id }];
   return kind === undefined || kind === id ? ['the ', { id }] : [`the ${kind} `, { id }];
 }
 
@@ -66,7 +67,7 @@ export function closed(text: string): string {
   return /[.!?:;…]$/.test(trimmed) || trimmed === '' ? trimmed : `${trimmed}.`;
 }
 
-/** A display step in the unit that the display shows, ohms: `0.01 Ω`, never `10 mΩ`. */
-export function digitText(ohms: number): string {
-  return `${plainText(decimalFromNumber(ohms))} Ω`;
+/** A display step in the unit that the display shows: `0.01 Ω`, never `10 mΩ`. */
+export function digitText(value: number, unit: 'Ω' | 'V' = 'Ω'): string {
+  return `${plainText(decimalFromNumber(value))} ${unit}`;
 }

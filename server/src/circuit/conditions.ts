@@ -19,14 +19,14 @@ export interface ConditionRanges {
 export type Temperature = 'ambient' | { readonly entry: string } | { readonly stated: Span };
 
 /** The temperature of a part under conditions, °C. An entry that is not among them makes it not a number. */
-export function celsiusOf(temperature: Temperature, { ambient, entered }: Conditions): Span {
+export function temperatureAt(temperature: Temperature, { ambient, entered }: Conditions): Span {
   if (temperature === 'ambient') return exactly(ambient);
   if ('stated' in temperature) return temperature.stated;
   return exactly(entered.get(temperature.entry) ?? Number.NaN);
 }
 
 /** The same where the conditions are known as ranges only. */
-export function celsiusWithin(temperature: Temperature, { ambient, entered }: ConditionRanges): Span {
+export function temperatureWithin(temperature: Temperature, { ambient, entered }: ConditionRanges): Span {
   if (temperature === 'ambient') return ambient;
   if ('stated' in temperature) return temperature.stated;
   return entered.get(temperature.entry) ?? exactly(Number.NaN);

@@ -3,6 +3,7 @@ import type { ConditionRanges } from './conditions.ts';
 import { numbered } from './numbered.ts';
 import type { PartModel } from './parts.ts';
 import { resistanceWithin } from './parts.ts';
+import { extremeOver, sharedBothWays } from './shared-temperature.ts';
 import { resistanceBetween } from './solver.ts';
 
 /** A two-terminal element between two named nodes. */
@@ -19,7 +20,8 @@ export type Network = readonly Element[];
  * whatever the values.
  *
  * The resistance between two nodes rises with each part (Rayleigh), so the ends lie where all are least and where all
- * are most. It is exact where all parts that share a temperature go the same way with it, else an outer bound.
+ * are most; two solves are exact. Only where parts that share a temperature go both ways with it is the temperature
+ * searched.
  */
 export function networkWindow(
   network: Network,
@@ -28,15 +30,17 @@ export function networkWindow(
   ranges: ConditionRanges,
 ): Span | 'open' {
   const whole = numbered(network, from, to);
+  const bothWays = sharedBothWays(network);
   const solve = (ohms: (part: PartModel) => number): number => {
     const edges = whole.edgesWith(({ part }) => ohms(part));
     return resistanceBetween(edges, whole.nodes, whole.from, whole.to);
   };
-  const least = solve((part) => resistanceWithin(part, ranges).least);
+  const end = (name: 'least' | 'most'): number =>
+    bothWays.length === 0
+      ? solve((part) => resistanceWithin(part, ranges)[name])
+      : extremeOver(bothWays, network, whole, ranges, name);
+  const least = end('least');
   if (least === Infinity) return 'open';
-  return {
-    least,
-    nominal: solve((part) => resistanceWithin(part, ranges).nominal),
-    most: solve((part) => resistanceWithin(part, ranges).most),
-  };
+  const nominal = solve((part) => resistanceWithin(part, ranges).nominal);
+  return { least, nominal, most: end('most') };
 }

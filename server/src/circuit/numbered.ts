@@ -6,12 +6,19 @@ export interface Numbered {
   readonly nodes: number;
   readonly from: number;
   readonly to: number;
+  /** Of a node that an element, a probe or one of the other pairs ends at. */
+  readonly numberOf: (node: string) => number;
   /** In the order of the elements. */
   readonly edgesWith: (ohms: (element: Element, index: number) => number) => readonly Edge[];
 }
 
-/** Gives every node a number; a probe that touches nothing is a node of its own. */
-export function numbered(network: Network, from: string, to: string): Numbered {
+/** Gives every node a number; a probe that touches nothing is a node of its own. `others` end at nodes too. */
+export function numbered(
+  network: Network,
+  from: string,
+  to: string,
+  others: readonly { readonly between: readonly [string, string] }[] = [],
+): Numbered {
   const numbers = new Map<string, number>();
   const numberOf = (node: string): number => {
     const known = numbers.get(node);
@@ -22,8 +29,10 @@ export function numbered(network: Network, from: string, to: string): Numbered {
   const start = numberOf(from);
   const end = numberOf(to);
   const joints = network.map(({ between: [a, b] }) => ({ a: numberOf(a), b: numberOf(b) }));
+  for (const { between } of others) between.forEach(numberOf);
   return {
     nodes: numbers.size,
+    numberOf,
     from: start,
     to: end,
     edgesWith: (ohms) =>

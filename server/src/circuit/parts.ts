@@ -1,6 +1,6 @@
 import type { Span, Wire } from '../quantity/quantity.ts';
 import type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
-import { celsiusOf, celsiusWithin } from './conditions.ts';
+import { temperatureAt, temperatureWithin } from './conditions.ts';
 import { coldResistance } from './lamp.ts';
 import { coilFactor, copper, copperPerMetre, temperatureFactor } from './materials.ts';
 import type { PlatinumClass } from './platinum.ts';
@@ -61,13 +61,13 @@ function trendOf({ kind }: FollowingModel): Trend {
  */
 export function resistanceAt(model: PartModel, conditions: Conditions): Span {
   if (!('temperature' in model)) return constant(model);
-  return following(model, celsiusOf(model.temperature, conditions));
+  return following(model, temperatureAt(model.temperature, conditions));
 }
 
 /** The resistance of a part in ohms under all conditions within the ranges. */
 export function resistanceWithin(model: PartModel, ranges: ConditionRanges): Span {
   if (!('temperature' in model)) return constant(model);
-  return following(model, celsiusWithin(model.temperature, ranges));
+  return following(model, temperatureWithin(model.temperature, ranges));
 }
 
 function constant(model: ConstantModel): Span {

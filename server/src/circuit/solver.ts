@@ -1,5 +1,6 @@
 import { addConductance, eliminateAllBut } from './elimination.ts';
 import type { Conductances } from './elimination.ts';
+import { nodeGroups } from './node-groups.ts';
 
 /** A resistor between two nodes. 0 Ω joins them, Infinity is no connection. */
 export interface Edge {
@@ -35,18 +36,7 @@ export function isJoint(ohms: number): boolean {
 
 /** Names one node for all that are joined by 0 Ω. */
 function joinByZero(edges: readonly Edge[], nodes: number): (node: number) => number {
-  const parent = Int32Array.from({ length: nodes }, (_, node) => node);
-  const root = (node: number): number => {
-    let at = node;
-    for (;;) {
-      const above = parent[at] ?? at;
-      if (above === at) return at;
-      parent[at] = parent[above] ?? above;
-      at = above;
-    }
-  };
-  for (const { a, b, ohms } of edges) {
-    if (isJoint(ohms)) parent[root(a)] = root(b);
-  }
-  return root;
+  const joined = nodeGroups(nodes);
+  for (const { a, b, ohms } of edges) if (isJoint(ohms)) joined.join(a, b);
+  return joined.of;
 }

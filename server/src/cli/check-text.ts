@@ -1,5 +1,6 @@
 import { ruleMeaning } from './rule-meaning.ts';
 import type { Finding } from '../text/finding.ts';
+import { printable } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
@@ -29,16 +30,16 @@ function block(paint: Paint, places: Places, finding: Finding, path: readonly st
   const { at, step, waived } = finding;
   const { start } = places.range(at);
   const number = step === undefined ? '' : paint.dim(`  step ${stepInWords(step)}`);
-  const head = `${at.file}:${start.line + 1}:${start.character + 1}: ${severity(paint, finding)} ${paint.bold(finding.rule)}${number}`;
+  const head = `${printable(at.file)}:${start.line + 1}:${start.character + 1}: ${severity(paint, finding)} ${paint.bold(finding.rule)}${number}`;
   const related = finding.related.map((one) => {
     const line = places.range(one.at).start.line + 1;
-    const file = one.at.file === at.file ? '' : `${one.at.file} `;
-    return `    ${paint.dim(`${file}line ${line}:`)} ${one.message}`;
+    const file = one.at.file === at.file ? '' : `${printable(one.at.file)} `;
+    return `    ${paint.dim(`${file}line ${line}:`)} ${printable(one.message)}`;
   });
-  const reason = waived === undefined ? [] : [`  ${paint.green('waived:')} ${waived.reason}`];
+  const reason = waived === undefined ? [] : [`  ${paint.green('waived:')} ${printable(waived.reason)}`];
   return [
     head,
-    `  ${finding.message}`,
+    `  ${printable(finding.message)}`,
     ...reason,
     ...excerpt(paint, places, finding),
     ...related,
@@ -72,11 +73,10 @@ function excerpt(paint: Paint, places: Places, finding: Finding): readonly strin
   const line = places
     .document(finding.at.file)
     .getText({ start: { line: start.line, character: 0 }, end: { line: start.line + 1, character: 0 } })
-    .replace(/[\r\n]+$/, '')
-    .replace(/[\p{Cc}\p{Cf}]/gu, ' ');
+    .replace(/[\r\n]+$/, '');
   if (line.trim() === '') return [];
   const from = Math.max(0, start.character - longest / 2);
-  const shown = line.slice(from, from + longest);
+  const shown = printable(line.slice(from, from + longest));
   const width = Math.max(1, Math.min(end.character, line.length) - start.character);
   const gutter = String(start.line + 1);
   const mark = '^'.repeat(Math.min(width, longest - (start.character - from)));

@@ -1,6 +1,8 @@
 import { classesShown } from '../readings/classes.ts';
 import { placeInWords } from '../bench/hardware.ts';
+import type { Accepted } from '../readings/accepted.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
+import type { EntryRow } from '../readings/by-entry.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Explanation } from '../readings/explain.ts';
 import type { Analysis } from '../project/analysis.ts';
@@ -27,8 +29,9 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
           quantity: 'resistance',
           unit: 'ohm',
           instrument: reading.monitor?.id ?? null,
-          accepted: jsonAccepted(reading),
+          accepted: jsonAccepted(reading.accepted),
           printed: reading.printed,
+          'by-entry': reading.byEntry.map(jsonRow),
           good: reading.good.map((good) => jsonGood(reading, good)),
           ...jsonWhy(asked.explanation(reading)),
           codes: readings.codes.find(({ index }) => index === reading.index)?.codes ?? [],
@@ -56,7 +59,12 @@ function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {
   };
 }
 
-function jsonAccepted({ accepted }: Reading): unknown {
+function jsonRow({ bands, accepted, printed }: EntryRow): object {
+  const entered = bands.map(({ entry, entered: { least, most } }) => [entry, { least, most }] as const);
+  return { entered: Object.fromEntries(entered), accepted: jsonAccepted(accepted), printed };
+}
+
+function jsonAccepted(accepted: Accepted | null): unknown {
   if (accepted === null || accepted === 'open') return accepted;
   return { least: jsonNumber(accepted.least), most: jsonNumber(accepted.most), from: accepted.from };
 }

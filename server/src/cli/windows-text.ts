@@ -1,4 +1,5 @@
 import { benchInWords } from '../readings/bench-in-words.ts';
+import { rowInWords } from '../readings/by-entry-in-words.ts';
 import type { Explanation } from '../readings/explain.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
@@ -53,7 +54,11 @@ function readingLines(paint: Paint, reading: Reading): readonly string[] {
   const printed = reading.printed === '' ? 'not known' : reading.printed;
   const from = reading.accepted !== null && reading.accepted !== 'open' && reading.accepted.from === 'expect';
   const head = `  ${reading.loop.id}${monitor}  ${paint.green(printed)}${from ? paint.dim('  as stated') : ''}`;
-  return [head, ...reading.good.map((good) => paint.dim(`    ${goodInWords(good)}`))];
+  return [
+    head,
+    ...reading.byEntry.map((row) => `    ${rowInWords(row)}`),
+    ...reading.good.map((good) => paint.dim(`    ${goodInWords(good)}`)),
+  ];
 }
 
 function whyLines(paint: Paint, { good }: Reading, explanation: Explanation | null): readonly string[] {

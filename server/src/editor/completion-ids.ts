@@ -1,10 +1,11 @@
 import { connectorsOf } from '../bench/circuits.ts';
 import { idPattern } from '../format/ids.ts';
-import { sections } from '../format/procedure.ts';
-import type { Section } from '../format/procedure.ts';
+import { sections } from '../format/words.ts';
+import type { Section } from '../format/words.ts';
 import type { CursorPlace } from '../text/cursor.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
+import { idsOfKind } from './completion-kinds.ts';
 import { describeId } from './hover-id.ts';
 
 /** A word that fits, with what it is. */
@@ -33,7 +34,11 @@ export function idsThatFit(procedure: Procedure, ids: KnownIds, place: CursorPla
   const key = place.part === 'item' ? (place.path.findLast((step) => step !== '#') ?? '') : place.key;
   const fitting = ((): readonly Word[] | null => {
     if (section === 'sources' && key === 'feeds')
-      return described(procedure, [...ids.instruments, ...ids.parts, ...ids.connectors]);
+      return described(procedure, [...idsOfKind(procedure, ids).monitors, ...ids.parts, ...ids.connectors]);
+    if (section === 'sources' && key === 'isolated-by') return described(procedure, ids.connectors);
+    if (section === 'connectors' && key === 'carries') return described(procedure, ids.sources);
+    if (section === 'parts' && key === 'temperature' && ids.entries.length > 0)
+      return described(procedure, ids.entries);
     if (section === 'loops' && key === 'path') return described(procedure, onPath(procedure, ids, place));
     return section === 'steps' ? inStep(procedure, ids, place, key) : null;
   })();
@@ -46,7 +51,8 @@ function inStep(
   { path, entry, part }: CursorPlace,
   key: string,
 ): readonly Word[] | null {
-  const touchable = [...ids.parts, ...ids.connectors, ...ids.instruments, ...ids.assemblies];
+  const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
+  const touchable = [...ids.parts, ...ids.connectors, ...monitors, ...ids.assemblies];
   const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
   if (path.includes('given')) return ofNeed(procedure, ids, entry.get('run') ?? '', key);
   if (path.includes('outcomes')) {
@@ -60,7 +66,7 @@ function inStep(
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return described(procedure, ids.connectors);
+      return described(procedure, unplugged);
     case 'fit':
     case 'remove':
     case 'move':
@@ -71,11 +77,19 @@ function inStep(
       return described(procedure, loopsThrough(procedure, ids, entry.get('at') ?? entry.get('to') ?? ''));
     case 'read-codes':
     case 'clear-codes':
-      return described(procedure, ids.instruments);
+      return described(procedure, monitors);
+    case 'prove-dead':
+      return described(procedure, highVoltage);
+    case 'with':
+      return described(procedure, multimeters);
+    case 'known':
+      return described(procedure, batteries);
     case 'to':
       return sides();
     case 'at':
-      return entry.has('fit') ? sides() : [...described(procedure, touchable), ...sides()];
+      return entry.has('fit') || entry.has('prove-dead')
+        ? sides()
+        : [...described(procedure, touchable), ...sides()];
     case 'replace':
       return described(procedure, touchable);
     case 'conclude':
@@ -89,7 +103,7 @@ function inStep(
       return described(procedure, ids.routines);
     case 'leaves':
       return [
-        ...described(procedure, [...ids.sources, ...ids.connectors, ...ids.loads]),
+        ...described(procedure, [...ids.sources, ...unplugged, ...ids.loads]),
         { word: 'codes', detail: 'codes stay in the memory' },
         { word: 'repair', detail: 'something is not yet shown to be sound' },
       ];
@@ -107,10 +121,11 @@ function ofNeed(procedure: Procedure, ids: KnownIds, routine: Id, need: Id): rea
 
 /** First the monitor, then what is not on this path yet, up to an end part; one that closes another loop is left out. */
 function onPath(procedure: Procedure, ids: KnownIds, { items, path }: CursorPlace): readonly Id[] {
-  if (!items.some((id) => ids.instruments.includes(id))) {
-    if (items.length === 0) return ids.instruments;
+  const { monitors } = idsOfKind(procedure, ids);
+  if (!items.some((id) => monitors.includes(id))) {
+    if (items.length === 0) return monitors;
     // The path is written from its other end.
-    return [...ids.instruments, ...ids.connectors, ...ids.parts];
+    return [...monitors, ...ids.connectors, ...ids.parts];
   }
   const isEnd = (id: Id): boolean => procedure.parts.get(id)?.form === 'end';
   if (items.some(isEnd)) return ids.connectors.concat(ids.parts.filter((id) => !isEnd(id)));

@@ -2,11 +2,13 @@ import { idPattern } from '../format/ids.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { sidesOf } from './completion-ids.ts';
 import type { KnownIds } from './completion-ids.ts';
+import { idsOfKind } from './completion-kinds.ts';
 import { choice, place } from './completion-places.ts';
 
 /** What is inserted for a verb: its usual keys, a line each, with places to fill in. */
 export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): readonly string[] {
-  const { sources, connectors, loads, loops, instruments, parts, steps } = ids;
+  const { sources, connectors, loads, loops, parts, steps } = ids;
+  const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
   const [connector = 'K30'] = connectors;
   const side = choice(2, sidesOf(procedure, ids), `${connector}.monitor`);
   switch (verb) {
@@ -23,10 +25,17 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
       ];
     case 'wait':
       return ['wait: ${1:3 min}'];
+    case 'prove-dead':
+      return [
+        `prove-dead: ${choice(1, highVoltage, 'traction')}`,
+        `at: ${side}`,
+        `with: ${choice(3, multimeters, 'hand-meter')}`,
+        `known: ${choice(4, batteries, 'battery')}`,
+      ];
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return [`${verb}: ${choice(1, connectors, connector)}`];
+      return [`${verb}: ${choice(1, unplugged, connector)}`];
     case 'fit':
       return [`fit: ${choice(1, loads, 'load')}`, `at: ${side}`];
     case 'move':
@@ -37,14 +46,14 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
       return [`read: ${choice(1, loops, 'loop')}`, 'outcomes: { within: ${2:next}, else: ${3:next} }'];
     case 'read-codes':
     case 'clear-codes':
-      return [`${verb}: ${choice(1, instruments, 'monitor')}`];
+      return [`${verb}: ${choice(1, monitors, 'monitor')}`];
     case 'inspect':
       return ['inspect: ${1:What is looked at, as a question?}', `at: ${choice(2, connectors, connector)}`];
     case 'do':
       return ['do: ${1:What is done.}'];
     case 'replace':
     case 'conclude':
-      return [`${verb}: ${choice(1, [...parts, ...connectors, ...instruments], 'part')}`];
+      return [`${verb}: ${choice(1, [...parts, ...connectors, ...monitors], 'part')}`];
     case 'go':
       return [`go: ${choice(1, steps, 'step-id')}`];
     case 'run':
@@ -91,9 +100,14 @@ export function newEntries(
 function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies {
   switch (section) {
     case 'sources': {
-      const fed = choice(3, ids.instruments, 'control-unit');
+      const fed = choice(3, idsOfKind(procedure, ids).monitors, 'control-unit');
+      const isolator = choice(3, ids.connectors, 'S1');
       return {
         battery: ['battery', `{ kind: battery, voltage: \${2:12.6 V}, feeds: [${fed}], wait: \${4:3 min} }`],
+        'high-voltage': [
+          'traction',
+          `{ kind: high-voltage, voltage: \${2:400 V}, isolated-by: ${isolator}, wait: \${4:5 min} }`,
+        ],
       };
     }
     case 'instruments':
@@ -102,20 +116,48 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
           'control-unit',
           '{ kind: monitor, range: ${2:0..10 Ω}, accuracy: ${3:3 % + 0.1 Ω}, resolution: ${4:0.01 Ω} }',
         ],
+        multimeter: [
+          'hand-meter',
+          '{ kind: multimeter, voltage: { range: ${2:0..600 V}, accuracy: ${3:0.5 % + 2 digits}, resolution: ${4:0.1 V}, input: ${5:10 MΩ} } }',
+        ],
       };
     case 'loads':
       return {
         lamp: ['bench-lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
         resistor: ['load-plug', '{ kind: resistor, resistance: ${2:2.2 Ω ± 1 %} }'],
       };
-    case 'parts':
+    case 'parts': {
+      const entry = choice(5, ids.entries, '15..35 °C');
       return {
         cable: ['harness', '{ kind: cable, wire: ${2:0.5 mm²}, length: ${3:1.2 m} }'],
         'rotary-coupling': ['coil-coupling', '{ kind: rotary-coupling, resistance: ${2:0.05..0.15 Ω} }'],
         series: ['filter', '{ kind: series, resistance: ${2:0.05..0.1 Ω} }'],
         initiator: ['stage-1', '{ kind: initiator, resistance: ${2:1.7..2.3 Ω}, live: ${3|true,false|} }'],
+        'hv-section': [
+          'inverter-input',
+          '{ kind: hv-section, voltage: ${2:400 V}, resistance: ${3:100 kΩ ± 5 %}, live: true }',
+        ],
         resistor: ['end-resistor', '{ kind: resistor, resistance: ${2:120 Ω ± 1 %} }'],
+        heater: ['heater', '{ kind: heater, resistance: ${2:4.0 Ω ± 10 %} }'],
+        switch: ['switch', '{ kind: switch, resistance: ${2:5..50 mΩ} }'],
+        coil: ['coil', '{ kind: coil, resistance: ${2:12 Ω ± 5 %} }'],
+        thermistor: [
+          'temperature-sensor',
+          `{ kind: thermistor, r25: \${2:10 kΩ}, beta: \${3:3380 K}, tolerance: \${4:3 %}, temperature: ${entry} }`,
+        ],
+        rtd: [
+          'temperature-sensor',
+          `{ kind: rtd, r0: \${2:100 Ω}, class: \${3|AA,A,B|}, temperature: ${entry} }`,
+        ],
         lamp: ['lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
+      };
+    }
+    case 'entries':
+      return {
+        entry: [
+          'coolant',
+          '{ ask: ${2:Coolant temperature at the sensor}, range: ${3:15..90 °C}, accuracy: ${4:1 °C} }',
+        ],
       };
     case 'connectors':
       return {
@@ -137,14 +179,15 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
 }
 
 /** A path with what stands in the file: first what is in no other loop. */
-function loopBody({ parts, loops }: Procedure, { instruments, connectors }: KnownIds): string {
+function loopBody(procedure: Procedure, ids: KnownIds): string {
+  const { parts, loops } = procedure;
   const taken = new Set([...loops.values()].flatMap(({ elements }) => elements.map(({ id }) => id)));
   const freeFirst = (some: readonly string[]): readonly string[] =>
     some.toSorted((a, b) => Number(taken.has(a)) - Number(taken.has(b)));
   const ends = [...parts.values()].filter(({ form }) => form === 'end').map(({ id }) => id);
   const [end = 'stage-1'] = freeFirst(ends);
-  const monitor = choice(2, instruments, 'control-unit');
-  return `{ path: [${monitor}, ${choice(3, freeFirst(connectors), 'K30')}, ${place(4, end)}] }`;
+  const monitor = choice(2, idsOfKind(procedure, ids).monitors, 'control-unit');
+  return `{ path: [${monitor}, ${choice(3, freeFirst(ids.connectors), 'K30')}, ${place(4, end)}] }`;
 }
 
 /** `K30` becomes `K31`, and `filter` becomes `filter-2`, where the id is taken. */

@@ -1,6 +1,6 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { CompletionItem } from 'vscode-languageserver-types';
-import { verbs } from '../format/definitions.ts';
+import { verbs } from '../format/words.ts';
 import { properties } from '../format/walker.ts';
 import { definitionSchema, fileSchema } from '../text/schema.ts';
 import { schemaForTyping } from '../text/schema-for.ts';

@@ -32,12 +32,21 @@ const measures: Readonly<Record<string, Measure>> = {
   '`above` and a resistance': { units: ohms },
   'a range, a limit or `open`': { units: ohms, isRange: true },
   'an accuracy': { units: ['Ω', 'mΩ', 'digits'], isAccuracy: true },
+  'an accuracy of a voltage': { units: ['V', 'mV', 'digits'], isAccuracy: true },
   'a voltage': { units: ['V'], isRange: true },
+  'a voltage range': { units: ['V'], isRange: true },
+  'an exact voltage': { units: ['V', 'mV'] },
   'a current': { units: ['mA', 'A'] },
   'a capacitance': { units: ['mF', 'µF'], spread: '20 %' },
   'a duration': { units: ['min', 's'] },
   'a length': { units: ['m', 'cm'] },
   'a wire size': { units: ['mm²'] },
+  'a rating of voltage and power': { units: ['V', 'W'] },
+  'a temperature in kelvin': { units: ['K'], spread: '1 %' },
+  'a percentage or a temperature': { units: ['%', '°C'] },
+  'an exact temperature': { units: ['°C'] },
+  'a temperature range': { units: ['°C'], isRange: true },
+  'a temperature range or an id of `entries`': { units: ['°C'], isRange: true },
   'a temperature with its spread': { units: ['°C'], spread: '5 °C', isRange: true },
 };
 
@@ -53,7 +62,9 @@ export function formsOf(typed: string, expected: string): readonly Form[] {
   const measure = measures[expected];
   if (measure === undefined) return [];
   const accuracy = measure.isAccuracy === true && !typed.includes('+') ? behindPercent.exec(typed) : null;
-  if (accuracy !== null) return [form(typed, accuracy[1] ?? '', '+ 0.1 Ω', `% + ${place(1, '0.1 Ω')}`)];
+  const constant = `0.1 ${measure.units[0] ?? ''}`;
+  if (accuracy !== null)
+    return [form(typed, accuracy[1] ?? '', `+ ${constant}`, `% + ${place(1, constant)}`)];
   const match = behindNumber.exec(typed);
   if (match === null) return [];
   const [, , number = '', unit] = match;
@@ -62,7 +73,7 @@ export function formsOf(typed: string, expected: string): readonly Form[] {
   const units = unit !== undefined && typed.endsWith(' ') ? [] : measure.units;
   const listed = units.map((one) => form(typed, number, one, one));
   if (measure.isAccuracy === true && before.trim() === '')
-    return [form(typed, number, '% + ', `% + ${place(1, '0.1 Ω')}`), ...listed];
+    return [form(typed, number, '% + ', `% + ${place(1, constant)}`), ...listed];
   if (/±\s*$/.test(before)) {
     // The tolerance is in the unit of the value.
     const used = /([\p{L}°][\p{L}²°]*) *± *$/u.exec(before)?.[1] ?? measure.units[0];

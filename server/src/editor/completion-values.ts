@@ -1,7 +1,6 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { CompletionItem } from 'vscode-languageserver-types';
-import { kinds } from '../format/definitions.ts';
-import { sections } from '../format/procedure.ts';
+import { kinds, sections } from '../format/words.ts';
 import { properties, typesOf, wordsOf } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { fileSchema } from '../text/schema.ts';

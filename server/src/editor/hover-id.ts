@@ -1,16 +1,21 @@
 import { owedBy } from '../bench/owed.ts';
-import { formatAccuracy, formatQuantity, formatSpan, formatWait, formatWire } from '../quantity/quantity.ts';
+import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/quantity.ts';
+import { basisInWords } from '../readings/basis.ts';
+import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type {
-  Battery,
   Connector,
+  Entry,
   Id,
   Load,
   Loop,
   Monitor,
+  Multimeter,
   Part,
   Procedure,
   Routine,
+  Source,
 } from '../text/procedure.ts';
+import type { Resistance } from '../text/resistance.ts';
 import { stepNumber } from '../text/where.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
@@ -36,6 +41,10 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   if (loop !== undefined) return loopInWords(loop);
   const monitor = procedure.monitors.get(id);
   if (monitor !== undefined) return monitorInWords(monitor);
+  const entry = procedure.entries.get(id);
+  if (entry !== undefined) return entryInWords(entry);
+  const meter = procedure.multimeters.get(id);
+  if (meter !== undefined) return multimeterInWords(meter);
   const source = procedure.sources.get(id);
   if (source !== undefined) return sourceInWords(source);
   const assembly = procedure.assemblies.get(id);
@@ -49,22 +58,36 @@ function ofStep(procedure: Procedure, id: Id): string | null {
   return step === undefined ? null : `step ${stepNumber(step)}, ${stepInWords(step)}`;
 }
 
-function partInWords({ kind, form, resistance, live }: Part): string {
-  const what = live ? `${kind}, **live**` : kind;
+function partInWords({ kind, form, resistance, live, voltage }: Part): string {
+  const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
+  const what = `${kind}${volts}${live ? ', **live**' : ''}`;
   if (resistance === null) return what;
-  if ('wire' in resistance)
-    return `${what}, ${formatWire(resistance.wire)}, ${formatSpan(resistance.length, 'length')}, copper`;
-  const each = form === 'two-conductor' ? ' per conductor' : '';
-  return `${what}, ${formatSpan(resistance, 'resistance')}${each}`;
+  const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
+  return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance)}`;
 }
 
-function connectorInWords({ contact, shortingBar }: Connector): string {
+function basis(resistance: Resistance): string {
+  const words = basisInWords(resistance);
+  return words === null ? '' : ` (${words})`;
+}
+
+function entryInWords({ ask, range, accuracy }: Entry): string {
+  const words = [
+    `entered before reading, ${ask}`,
+    ...(range === null ? [] : [formatSpan(range, 'temperature')]),
+    ...(accuracy === null ? [] : [`measured to ± ${formatQuantity(accuracy, 'temperature')}`]),
+  ];
+  return words.join(', ');
+}
+
+function connectorInWords({ contact, shortingBar, carries }: Connector): string {
   const contacts = contact === null ? '' : `, contacts ${formatSpan(contact, 'resistance')}`;
   const bar =
     shortingBar === null
       ? ''
       : `, shorting bar on the ${shortingBar.side} side that closes when ${shortingBar.closes}`;
-  return `connector${contacts}${bar}`;
+  const carried = carries.length === 0 ? '' : `, leads ${carries.join(', ')} past its loops`;
+  return `connector${contacts}${bar}${carried}`;
 }
 
 function sideInWords(connector: Connector, side: string): string {
@@ -75,7 +98,7 @@ function sideInWords(connector: Connector, side: string): string {
 }
 
 function loadInWords({ kind, resistance, opensShortingBar }: Load): string {
-  const ohms = resistance === null ? '' : `, ${formatSpan(resistance, 'resistance')}`;
+  const ohms = resistance === null ? '' : `, ${resistanceInWords(resistance)}${basis(resistance)}`;
   return `${kind}${ohms}${opensShortingBar ? ', opens the shorting bar on its side' : ''}`;
 }
 
@@ -99,13 +122,30 @@ function monitorInWords({ range, accuracy, resolution }: Monitor): string {
   return words.join(', ');
 }
 
-function sourceInWords(source: Battery): string {
+function multimeterInWords({ resistance, voltage }: Multimeter): string {
+  const ohms = resistance?.range ?? null;
+  const volts = voltage?.range ?? null;
+  const words = [
+    'multimeter',
+    ...(ohms === null ? [] : [formatSpan(ohms, 'resistance')]),
+    ...(volts === null ? [] : [`DC ${formatSpan(volts, 'voltage')}`]),
+  ];
+  return words.join(', ');
+}
+
+function sourceInWords(source: Source): string {
   const owed = owedBy(source);
-  const feeds = `feeds ${source.feeds.join(', ')}`;
-  if (owed.seconds === 0) return `battery, ${feeds}`;
+  const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
+  const what = source.kind === 'battery' ? 'battery' : `high-voltage source${volts}, **live**`;
+  const feeds = source.feeds.length === 0 ? '' : `, feeds ${source.feeds.join(', ')}`;
+  const isolated =
+    source.kind === 'battery' || source.isolatedBy === null ? '' : `, taken away by ${source.isolatedBy}`;
+  const description = `${what}${feeds}${isolated}`;
+  if (owed.seconds === 0) return description;
   const from = [
     ...(owed.stated === null ? [] : [`${formatWait(owed.stated)} stated`]),
     ...(owed.discharge === null ? [] : [`${formatWait(owed.discharge)} until the reserve is safe`]),
   ];
-  return `battery, ${feeds}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})`;
+  const proof = source.kind === 'battery' ? '' : ', then prove it dead';
+  return `${description}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})${proof}`;
 }

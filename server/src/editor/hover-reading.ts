@@ -2,6 +2,7 @@ import type { Work } from '../bench/work.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
+import { entriesInWords, rowInWords } from '../readings/by-entry-in-words.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 
@@ -13,6 +14,7 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
     blocks.push(
       `**${reading.loop.id}** reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
       reading.good.map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good)}`).join('\n'),
+      ...table(reading),
       ...(yield* explained(analysis, reading)),
     );
   }
@@ -22,6 +24,13 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
 function origin({ accepted }: Reading): string {
   if (accepted === null || accepted === 'open') return '';
   return accepted.from === 'expect' ? ' (as stated)' : ' (computed)';
+}
+
+/** The window for what is entered, row by row. */
+function table(reading: Reading): readonly string[] {
+  if (reading.byEntry.length === 0) return [];
+  const rows = reading.byEntry.map((row) => `- ${rowInWords(row)}`).join('\n');
+  return [`By what is entered for ${entriesInWords(reading)}:\n\n${rows}`];
 }
 
 function shown({ indication }: GoodOnBench): string {

@@ -8,10 +8,12 @@ import type { Step } from '../text/procedure.ts';
 export function describeOwed({ owedAfter }: Order, index: number, { verb }: Step): readonly string[] {
   return owedAfter
     .filter((one) => one.index === index)
-    .map(({ sources, seconds }) =>
+    .map(({ sources, highVoltage, seconds }) =>
       verb === 'wait'
         ? `After this wait ${formatWait(seconds)} more is owed by ${listed(sources)}.`
-        : `From here ${listed(sources)} is off: wait ${formatWait(seconds)} before hands touch what it feeds.`,
+        : `From here ${listed(sources)} is off: wait ${formatWait(seconds)} before hands touch what it feeds${
+            highVoltage.length === 0 ? '' : `, and prove ${listed(highVoltage)} dead`
+          }.`,
     );
 }
 

@@ -1,7 +1,9 @@
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { Order } from '../project/analysis.ts';
 import { formatWait } from '../quantity/quantity.ts';
-import type { Readings } from '../readings/reading.ts';
+import { printedProofs } from '../readings/proof.ts';
+import { entriesInWords } from '../readings/by-entry-in-words.ts';
+import type { Reading, Readings } from '../readings/reading.ts';
 import type { Step } from '../text/procedure.ts';
 import { endOfLine, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
@@ -14,8 +16,11 @@ export function hintTexts(document: EditorDocument, readings: Readings, order: O
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
   const texts = new Map<string, string[]>();
+  const proofs = printedProofs(analysis.procedure().value);
   for (const [index, step] of steps.entries()) {
-    const text = windowText(readings, index) ?? owedText(order, index, step);
+    const limit = proofs.find((proof) => proof.index === index)?.limit;
+    const dead = limit === undefined || limit === null ? null : `dead: ${limit}`;
+    const text = windowText(readings, index) ?? dead ?? owedText(order, index, step);
     if (text === null) continue;
     const content = analysis.stepContent(step);
     const known = texts.get(content) ?? [];
@@ -61,15 +66,22 @@ function windowText({ readings }: Readings, index: number): string | null {
   const here = readings.filter((reading) => reading.index === index && reading.printed !== '');
   const [first] = here;
   if (first === undefined) return null;
-  if (here.length === 1) return `reads ${first.printed}`;
-  if (here.every(({ printed }) => printed === first.printed)) return `each reads ${first.printed}`;
-  return here.map(({ loop, printed }) => `${loop.id} reads ${printed}`).join(', ');
+  if (here.length === 1) return `reads ${printedWith(first)}`;
+  if (here.every((one) => printedWith(one) === printedWith(first))) return `each reads ${printedWith(first)}`;
+  return here.map((one) => `${one.loop.id} reads ${printedWith(one)}`).join(', ');
+}
+
+/** The whole window, and what narrows it. */
+function printedWith(reading: Reading): string {
+  const entries = entriesInWords(reading);
+  return entries === '' ? reading.printed : `${reading.printed}, by ${entries}`;
 }
 
 function owedText({ owedAfter }: Order, index: number, step: Step): string | null {
-  const seconds = Math.max(0, ...owedAfter.filter((one) => one.index === index).map((one) => one.seconds));
+  const here = owedAfter.filter((one) => one.index === index);
+  const seconds = Math.max(0, ...here.map((one) => one.seconds));
   if (seconds === 0) return null;
-  return step.verb === 'wait'
-    ? `${formatWait(seconds)} still owed`
-    : `wait ${formatWait(seconds)} before hands`;
+  if (step.verb === 'wait') return `${formatWait(seconds)} still owed`;
+  const proof = here.some(({ highVoltage }) => highVoltage.length > 0) ? ' and the proof' : '';
+  return `wait ${formatWait(seconds)}${proof} before hands`;
 }

@@ -12,7 +12,7 @@ export function outline(document: EditorDocument): DocumentSymbol[] {
   const { value } = document.analysis.procedure();
   const groups: readonly [string, SymbolKind, Iterable<{ readonly id: string; readonly path: Path }>][] = [
     ['sources', SymbolKind.Event, value.sources.values()],
-    ['instruments', SymbolKind.Interface, value.monitors.values()],
+    ['instruments', SymbolKind.Interface, [...value.monitors.values(), ...value.multimeters.values()]],
     ['loads', SymbolKind.Constant, value.loads.values()],
     ['parts', SymbolKind.Field, value.parts.values()],
     ['connectors', SymbolKind.Property, value.connectors.values()],

@@ -1,24 +1,39 @@
 import * as circuit from './circuit.ts';
+import * as instruments from './instruments.ts';
+import * as parts from './parts.ts';
 import { partsShell, routineShell, shell, waiver } from './procedure.ts';
+import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 
 /** Every definition that an entry of a file is checked against, by the name it has in the JSON Schema. */
 export const definitions = {
   shell,
   'parts-shell': partsShell,
-  battery: circuit.battery,
-  monitor: circuit.monitor,
-  'lamp-load': circuit.lampLoad,
-  'resistor-load': circuit.resistorLoad,
-  'cable-by-size': circuit.cableBySize,
-  'cable-by-resistance': circuit.cableByResistance,
-  'rotary-coupling': circuit.rotaryCoupling,
-  series: circuit.series,
-  initiator: circuit.initiator,
-  resistor: circuit.resistorPart,
-  lamp: circuit.lampPart,
+  battery: sources.battery,
+  'high-voltage': sources.highVoltage,
+  monitor: instruments.monitor,
+  multimeter: instruments.multimeter,
+  'lamp-load-by-resistance': parts.lampLoadByResistance,
+  'lamp-load-by-rating': parts.lampLoadByRating,
+  'resistor-load': parts.resistorLoad,
+  'cable-by-size': parts.cableBySize,
+  'cable-by-resistance': parts.cableByResistance,
+  'rotary-coupling': parts.rotaryCoupling,
+  series: parts.series,
+  initiator: parts.initiator,
+  'hv-section': parts.hvSection,
+  resistor: parts.resistorPart,
+  heater: parts.heater,
+  switch: parts.switchPart,
+  coil: parts.coil,
+  'thermistor-by-beta': parts.thermistorByBeta,
+  'thermistor-by-coefficients': parts.thermistorByCoefficients,
+  rtd: parts.rtd,
+  'lamp-by-resistance': parts.lampByResistance,
+  'lamp-by-rating': parts.lampByRating,
   connector: circuit.connector,
   loop: circuit.loop,
+  entry: circuit.entry,
   routine: routineShell,
   waiver,
   section: steps.section,
@@ -26,6 +41,7 @@ export const definitions = {
   'step-disconnect': steps.disconnectStep,
   'step-reconnect': steps.reconnectStep,
   'step-wait': steps.waitStep,
+  'step-prove-dead': steps.proveDeadStep,
   'step-unlock': steps.unlockStep,
   'step-unplug': steps.unplugStep,
   'step-plug': steps.plugStep,
@@ -46,38 +62,3 @@ export const definitions = {
 } as const;
 
 export type DefinitionName = keyof typeof definitions;
-
-export const verbs = [
-  'ignition',
-  'disconnect',
-  'reconnect',
-  'wait',
-  'unlock',
-  'unplug',
-  'plug',
-  'fit',
-  'remove',
-  'move',
-  'read',
-  'read-codes',
-  'clear-codes',
-  'inspect',
-  'do',
-  'replace',
-  'conclude',
-  'go',
-  'stop',
-  'run',
-] as const;
-
-export type Verb = (typeof verbs)[number];
-
-/** The kinds that each section knows. */
-export const kinds = {
-  sources: ['battery'],
-  instruments: ['monitor'],
-  loads: ['lamp', 'resistor'],
-  parts: ['cable', 'rotary-coupling', 'series', 'initiator', 'resistor', 'lamp'],
-} as const;
-
-export type KindSection = keyof typeof kinds;

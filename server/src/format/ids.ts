@@ -47,5 +47,8 @@ export const placePattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monito
 /** What a call gives to a routine: an id, or a side of a connector. */
 export const givenPattern = placePattern;
 
+/** One pin on a side of a connector: `K30.monitor.1`. */
+export const terminalPattern = new RegExp(`^${notReserved}${letters}\\.(?:monitor|end)\\.${pin}$`);
+
 /** What hands touch: an id, a side `K30.monitor`, or a terminal `K30.monitor.1`. */
 export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end)(?:\\.${pin})?)?$`);

@@ -1,8 +1,13 @@
 import * as z from 'zod';
 import * as circuit from './circuit.ts';
+import * as parts from './parts.ts';
 import { idPattern } from './ids.ts';
+import * as instruments from './instruments.ts';
+import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 import { group, id, ids, keyword, list, quantity, text } from './values.ts';
+import { sections } from './words.ts';
+import type { Section } from './words.ts';
 
 /* The whole file, composed of the definitions of its entries. */
 
@@ -62,6 +67,11 @@ const entries = <T extends z.ZodType>(schema: T) => z.record(z.string().regex(id
 
 const described = {
   sources: ['sources by id', 'Where energy comes from, and how it is taken away.', 'battery'],
+  entries: [
+    'entries by id',
+    'Temperatures that are measured and entered before a reading that depends on them.',
+    'coolant',
+  ],
   instruments: ['instruments by id', 'What reads the loops.', 'control-unit'],
   loads: ['loads by id', "What is put in a part's place.", 'bench-lamp'],
   parts: ['parts by id', 'What the loops are made of.', 'stage-1'],
@@ -72,10 +82,11 @@ const described = {
     'driver-module',
   ],
   loops: ['loops by id', 'The circuits, from the monitor that reads them out to their end.', 'stage-1-loop'],
-} as const;
+} as const satisfies Readonly<Record<Section, readonly string[]>>;
 
 const examples = {
   sources: { battery: { kind: 'battery', voltage: '12.6 V', feeds: ['control-unit'], wait: '3 min' } },
+  entries: { coolant: { ask: 'Coolant temperature at the sensor', range: '15..90 °C', accuracy: '1 °C' } },
   instruments: {
     'control-unit': { kind: 'monitor', range: '0..10 Ω', accuracy: '3 % + 0.1 Ω', resolution: '0.01 Ω' },
   },
@@ -86,12 +97,8 @@ const examples = {
   loops: { 'stage-1-loop': { path: ['control-unit', 'K30', 'stage-1'] } },
 };
 
-/** The sections of a file that map ids to entries. */
-export type Section = keyof typeof described;
-export const sections = Object.keys(described) as readonly Section[];
-
 /** What parts files share with the procedures that use them. */
-export const mergedSections: readonly string[] = [...sections, 'entries', 'routines'];
+export const mergedSections: readonly string[] = [...sections, 'routines'];
 
 function section<T extends z.ZodType>(name: Section, schema: T) {
   const [expected, description] = described[name];
@@ -126,6 +133,7 @@ export const step = z.union([
   steps.disconnectStep,
   steps.reconnectStep,
   steps.waitStep,
+  steps.proveDeadStep,
   steps.unlockStep,
   steps.unplugStep,
   steps.plugStep,
@@ -187,19 +195,34 @@ const waivers = <T extends z.ZodType>(schema: T) =>
   ).optional();
 
 const part = z.union([
-  circuit.cableBySize,
-  circuit.cableByResistance,
-  circuit.rotaryCoupling,
-  circuit.series,
-  circuit.initiator,
-  circuit.resistorPart,
-  circuit.lampPart,
+  parts.cableBySize,
+  parts.cableByResistance,
+  parts.rotaryCoupling,
+  parts.series,
+  parts.initiator,
+  parts.hvSection,
+  parts.resistorPart,
+  parts.heater,
+  parts.switchPart,
+  parts.coil,
+  parts.thermistorByBeta,
+  parts.thermistorByCoefficients,
+  parts.rtd,
+  parts.lampByResistance,
+  parts.lampByRating,
 ]);
 
 const whole = {
-  sources: section('sources', circuit.battery),
-  instruments: section('instruments', circuit.monitor),
-  loads: section('loads', z.discriminatedUnion('kind', [circuit.lampLoad, circuit.resistorLoad])).optional(),
+  sources: section('sources', z.discriminatedUnion('kind', [sources.battery, sources.highVoltage])),
+  entries: section('entries', circuit.entry).optional(),
+  instruments: section(
+    'instruments',
+    z.discriminatedUnion('kind', [instruments.monitor, instruments.multimeter]),
+  ),
+  loads: section(
+    'loads',
+    z.union([parts.lampLoadByResistance, parts.lampLoadByRating, parts.resistorLoad]),
+  ).optional(),
   parts: section('parts', part),
   connectors: section('connectors', circuit.connector).optional(),
   assemblies: section('assemblies', assembly).optional(),
@@ -237,6 +260,7 @@ export const partsFile = z.strictObject({
 
 const open = {
   sources: section('sources', z.unknown()),
+  entries: section('entries', z.unknown()).optional(),
   instruments: section('instruments', z.unknown()),
   loads: section('loads', z.unknown()).optional(),
   parts: section('parts', z.unknown()),

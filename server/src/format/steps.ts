@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { givenPattern, idPattern } from './ids.ts';
-import { id, ids, idsOr, group, keyword, place, quantity, target, text, touched } from './values.ts';
+import { id, ids, idsOr, group, keyword, place, probed, quantity, target, text, touched } from './values.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
 
@@ -49,6 +49,31 @@ export const reconnectStep = step('reconnect', 'Gives a source back.', {
 });
 export const waitStep = step('wait', 'Waits.', {
   wait: quantity('a duration', 'How long to wait.', '3 min', '90 s'),
+});
+export const proveDeadStep = step('prove-dead', 'Proves that a high-voltage source is dead.', {
+  'prove-dead': id(
+    'a source id',
+    'The high-voltage source. Three measurements prove it dead: of the known source, of this one, and of the known source again.',
+    'traction',
+  ),
+  at: probed('Where it is measured: a side of a connector, or two terminals.', 'K7.end', [
+    'K7.end.A',
+    'K7.end.B',
+  ]),
+  with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
+  known: id('a source id', 'The battery on which the multimeter is proven before and after.', 'battery'),
+  outcomes: group(
+    z.strictObject({
+      dead: target('Where to go on when all three measurements say so.', 'next').optional(),
+      live: target(
+        'Where to go on when it is live or the proof fails. Not stated: the work ends there.',
+        'still-live',
+      ).optional(),
+    }),
+    'outcomes and the steps that they lead to',
+    'What is found, and where to go on. Not stated: `dead` goes on, `live` ends the work.',
+    { dead: 'next', live: 'still-live' },
+  ).optional(),
 });
 export const unlockStep = step('unlock', 'Unlocks a connector without unplugging it.', {
   unlock: id('a connector id', 'The connector that is unlocked and stays mated.', 'K30'),

@@ -2,7 +2,7 @@ import * as z from 'zod';
 
 // Compiling checks while they run costs a command line more than it saves.
 z.config({ jitless: true });
-import { idOr, idPattern, pinPattern, placePattern, touchPattern } from './ids.ts';
+import { idOr, idPattern, pinPattern, placePattern, terminalPattern, touchPattern } from './ids.ts';
 
 /*
  * The shapes that keys take. Each carries a description and examples for editors, and `x-expected`: the words in which
@@ -31,8 +31,18 @@ export function quantity(expected: string, description: string, ...examples: Exa
   return z.string().meta(told(expected, description, examples));
 }
 
+/** A resistance with its spread. */
+export function resistance(description: string) {
+  return quantity('a resistance with its spread', description, '1.7..2.3 Ω', '2.2 Ω ± 1 %');
+}
+
 export function flag(description: string, ...examples: Examples) {
   return z.boolean().meta(told('`true` or `false`', description, examples));
+}
+
+/** A key that is written to say yes, and left out otherwise. */
+export function yes(description: string) {
+  return z.literal(true).meta(told('`true`', description, [true]));
 }
 
 export function id(expected: string, description: string, ...examples: Examples) {
@@ -57,6 +67,15 @@ export function place(description: string, ...examples: Examples) {
     .string()
     .regex(placePattern)
     .meta(told('a side of a connector', description, examples));
+}
+
+/** Where the probes of an instrument go: both poles of a side, or two terminals. */
+export function probed(description: string, ...examples: Examples) {
+  const terminal = z.string().regex(terminalPattern).meta({ 'x-expected': 'a terminal, such as `K7.end.1`' });
+  const pair = z.array(terminal).min(2).max(2);
+  return z
+    .union([z.string().regex(placePattern), pair])
+    .meta(told('a side of a connector, or two terminals', description, examples));
 }
 
 export function touched(description: string, ...examples: Examples) {

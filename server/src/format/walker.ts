@@ -11,8 +11,18 @@ function isSchema(value: unknown): value is Schema {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** A schema never changes, and each is asked of for every key and value of a file. */
+function remember<T>(compute: (schema: Schema, root: Schema) => T): (schema: Schema, root: Schema) => T {
+  const known = new WeakMap<Schema, T>();
+  return (schema, root) => {
+    const value = known.get(schema) ?? compute(schema, root);
+    known.set(schema, value);
+    return value;
+  };
+}
+
 /** The schema itself, or each of its alternatives, references followed. */
-export function alternatives(schema: Schema, root: Schema): readonly Schema[] {
+export const alternatives = remember((schema, root): readonly Schema[] => {
   const reference = schema.$ref;
   if (typeof reference === 'string') {
     const definitions = root.$defs;
@@ -22,15 +32,10 @@ export function alternatives(schema: Schema, root: Schema): readonly Schema[] {
   const listed = schema.anyOf ?? schema.oneOf;
   if (!Array.isArray(listed)) return [schema];
   return listed.filter(isSchema).flatMap((one) => alternatives(one, root));
-}
-
-/** A schema never changes, and is asked for its keys once for every key of a file. */
-const known = new WeakMap<Schema, ReadonlyMap<string, Schema>>();
+});
 
 /** The keys that a map may have, as far as they are named, with their schemas. */
-export function properties(schema: Schema, root: Schema): ReadonlyMap<string, Schema> {
-  const earlier = known.get(schema);
-  if (earlier !== undefined) return earlier;
+export const properties = remember((schema, root): ReadonlyMap<string, Schema> => {
   const found = new Map<string, Schema>();
   for (const one of alternatives(schema, root)) {
     const named = one.properties;
@@ -38,9 +43,8 @@ export function properties(schema: Schema, root: Schema): ReadonlyMap<string, Sc
     for (const [key, value] of Object.entries(named))
       if (isSchema(value) && !found.has(key)) found.set(key, value);
   }
-  known.set(schema, found);
   return found;
-}
+});
 
 /** The schema of one key, named or not. */
 export function propertyOf(schema: Schema, key: string, root: Schema): Schema | null {
@@ -74,9 +78,9 @@ export function schemaAt(schema: Schema, path: readonly (string | number)[], roo
 export type JsonType = 'string' | 'number' | 'integer' | 'boolean' | 'object' | 'array' | 'null';
 
 /** The types that a schema admits; empty: any. */
-export function typesOf(schema: Schema, root: Schema): ReadonlySet<JsonType> {
+export const typesOf = remember((schema, root): ReadonlySet<JsonType> => {
   return new Set(alternatives(schema, root).flatMap((one) => (one.type as JsonType | undefined) ?? []));
-}
+});
 
 /** The words that a schema lists, from `enum` or `const`. */
 export function wordsOf(schema: Schema, root: Schema): readonly string[] {
@@ -94,7 +98,8 @@ export function expectedIn(schema: Schema, root: Schema): string {
   return example === null || expected.includes('`') ? expected : `${expected}, such as \`${example}\``;
 }
 
-function exampleIn(schema: Schema): string | null {
+/** The first example of a schema as it is written; null: none that is short. */
+export function exampleIn(schema: Schema): string | null {
   const [first] = Array.isArray(schema.examples) ? (schema.examples as unknown[]) : [];
   if (typeof first === 'string') return first;
   const items = Array.isArray(first) ? (first as unknown[]) : [];

@@ -127,7 +127,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     const earlier = yield* windows();
     const known = yield* context();
     const { findings, complete } = yield* applyRules(known, 'order', bounds);
-    const live = new Set(known.circuits.live.flatMap((circuit) => circuit.sources));
+    const live = new Set(known.circuits.hazards.flatMap(({ sources }) => sources));
     const owed = [...known.procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
     const clusters = clustersOf(known.procedure, known.circuits);
     const owedAfter = yield* owedAfterSteps(known.graph, clusters, bounds);

@@ -3,7 +3,8 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Work } from '../bench/work.ts';
 import { buildCard } from '../card/build.ts';
 import type { CardModel, CardReading } from '../card/model.ts';
-import { formatQuantity } from '../quantity/quantity.ts';
+import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
+import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Step } from '../text/procedure.ts';
@@ -31,6 +32,7 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   const model = buildCard({
     procedure: { ...procedure, steps },
     readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
+    proofs: printedProofs(analysis.procedure().value),
     codes: readings.codes,
     left: steps.flatMap((step, index) =>
       step.verb === 'stop' ? [{ index, left: order.left.filter((one) => one.index === index) }] : [],
@@ -67,7 +69,11 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
       loop: reading.loop.id,
       printed: reading.printed,
       from: step.verb === 'read' && step.expect !== null ? 'expect' : 'computed',
-      nominal: nominals.size === 1 ? nominal : null,
+      nominal: nominals.size === 1 && reading.byEntry.length === 0 ? nominal : null,
+      rows: reading.byEntry.map(({ bands, printed }) => ({
+        entered: bands.map(({ entry, entered }) => ({ entry, range: formatSpan(entered, 'temperature') })),
+        printed,
+      })),
     },
   ];
 }

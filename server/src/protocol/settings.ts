@@ -1,19 +1,24 @@
 import type { Connection } from 'vscode-languageserver';
 import { DidChangeConfigurationNotification } from 'vscode-languageserver';
-import * as z from 'zod';
 import type { Abilities } from './abilities.ts';
 
-const schema = z.object({
-  inlayHints: z.object({ enabled: z.boolean().catch(true) }).catch({ enabled: true }),
-});
-
-export type Settings = z.infer<typeof schema>;
+export interface Settings {
+  readonly inlayHints: { readonly enabled: boolean };
+}
 
 const section = 'ohmwright';
 const defaults = read(undefined);
 
+/** What is not there, or is not what it should be, is as by default. */
 function read(value: unknown): Settings {
-  return schema.catch({ inlayHints: { enabled: true } }).parse(value ?? {});
+  const enabled = at(at(value, 'inlayHints'), 'enabled');
+  return { inlayHints: { enabled: typeof enabled === 'boolean' ? enabled : true } };
+}
+
+function at(value: unknown, key: string): unknown {
+  return typeof value === 'object' && value !== null
+    ? (value as Readonly<Record<string, unknown>>)[key]
+    : undefined;
 }
 
 export interface SettingsStore {

@@ -119,10 +119,14 @@ export function expectEnd(cursor: Cursor): Failed | undefined {
   return failed(whyNotHere(token, cursor), rest);
 }
 
-/** Fails where a value lies below zero and its dimension has nothing there. */
+/** In °C. */
+const absoluteZero: Decimal = { coefficient: -27315n, exponent: -2 };
+
+/** Fails where a value lies below zero, or a temperature not above absolute zero. */
 export function expectNotNegative(value: Decimal, at: Stretch, dimension: Dimension): Failed | undefined {
-  if (value.coefficient >= 0n || !hasZeroAsLeast(dimension)) return undefined;
-  return failed(`${capital(nameOf(dimension))} is never negative.`, at);
+  if (value.coefficient >= 0n) return undefined;
+  if (hasZeroAsLeast(dimension)) return failed(`${capital(nameOf(dimension))} is never negative.`, at);
+  return compare(value, absoluteZero) > 0 ? undefined : failed('A temperature lies above -273.15 °C.', at);
 }
 
 export function capital(sentence: string): string {

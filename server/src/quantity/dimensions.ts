@@ -1,4 +1,4 @@
-/** What a quantity measures. Each dimension has one base unit: Ω, V, A, F, s, m, °C, mm², W. */
+/** What a quantity measures. Each dimension has one base unit: Ω, V, A, F, s, m, °C, K, mm², W. */
 export type Dimension =
   | 'resistance'
   | 'voltage'
@@ -7,6 +7,7 @@ export type Dimension =
   | 'time'
   | 'length'
   | 'temperature'
+  | 'kelvin'
   | 'wire-size'
   | 'power';
 
@@ -71,6 +72,13 @@ const wordings: Readonly<Record<Dimension, Wording>> = {
     limit: '`below 35 °C` or `above 10 °C`',
     accuracy: '`1 °C`',
   },
+  kelvin: {
+    named: 'a temperature in kelvin',
+    exact: '`3380 K`',
+    ranged: '`3380 K` or `3380 K ± 1 %`',
+    limit: '`below 3500 K` or `above 3300 K`',
+    accuracy: '`1 % + 10 K`',
+  },
   'wire-size': {
     named: 'a wire size',
     exact: '`0.5 mm²`',
@@ -108,7 +116,7 @@ export function describeQuantity(shape: Shape, dimension: Dimension): string {
 export const wireDescription = 'a wire size, such as `0.5 mm²` or `AWG 20`';
 export const ratingDescription = 'a rating of voltage and power, such as `13.5 V 5 W`';
 
-/** Only temperatures go below zero; for the same reason a percentage of one means nothing. */
+/** Only temperatures in °C go below zero; for the same reason a percentage of one means nothing. */
 export function hasZeroAsLeast(dimension: Dimension): boolean {
   return dimension !== 'temperature';
 }

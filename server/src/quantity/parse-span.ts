@@ -78,7 +78,10 @@ function around(
   if (toleranceBelowZero) return failed('A tolerance is never negative: ± has both signs.', toleranceAt);
   const least = subtract(nominal, width);
   if (expectNotNegative(least, toleranceAt, dimension) !== undefined) {
-    return failed('With this tolerance the value would reach below zero.', toleranceAt);
+    return failed(
+      `With this tolerance the value would reach below ${dimension === 'temperature' ? '-273.15 °C' : 'zero'}.`,
+      toleranceAt,
+    );
   }
   return parsed({ least: toNumber(least), nominal: toNumber(nominal), most: toNumber(add(nominal, width)) });
 }

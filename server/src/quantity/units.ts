@@ -34,6 +34,7 @@ const families: readonly Family[] = [
   { dimension: 'time', symbol: 's', spellings: [], prefixes: ['µ', 'u', 'm', ''] },
   { dimension: 'length', symbol: 'm', spellings: [], prefixes: ['µ', 'u', 'm', 'c', '', 'k'] },
   { dimension: 'temperature', symbol: '°C', spellings: ['degC'], prefixes: [''] },
+  { dimension: 'kelvin', symbol: 'K', spellings: [], prefixes: [''] },
   { dimension: 'wire-size', symbol: 'mm²', spellings: ['mm2'], prefixes: [''] },
   { dimension: 'power', symbol: 'W', spellings: [], prefixes: ['µ', 'u', 'm', '', 'k'] },
 ];
@@ -79,6 +80,7 @@ const printing: Readonly<Record<Dimension, PrintingUnits>> = {
   time: printedIn('time', 's', ['µ', 'm', ''], 0.1),
   length: printedIn('length', 'm', ['µ', 'm', '', 'k'], 0.1),
   temperature: printedIn('temperature', '°C', [''], 0),
+  kelvin: printedIn('kelvin', 'K', [''], 0),
   'wire-size': printedIn('wire-size', 'mm²', [''], 0),
   power: printedIn('power', 'W', ['µ', 'm', '', 'k'], 0.1),
 };

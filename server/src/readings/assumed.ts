@@ -1,7 +1,8 @@
-import { usualTolerance, wireBasis } from '../circuit/circuit.ts';
-import type { Network, PartModel } from '../circuit/circuit.ts';
+import { dependenceOf } from '../circuit/circuit.ts';
+import type { Network } from '../circuit/circuit.ts';
 import { formatAccuracy, formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import type { Monitor, Procedure } from '../text/procedure.ts';
+import { basisOf } from './basis.ts';
 import { ownerOf } from './loop-network.ts';
 
 /** Something that a window rests on and that the circuit itself does not say. */
@@ -13,7 +14,13 @@ export interface Assumed {
 
 /** What the window of a reading assumes: temperatures, instrument, materials, and how values spread. */
 export function assumedOf(procedure: Procedure, network: Network, monitor: Monitor): readonly Assumed[] {
-  return [ambient(procedure), ...instrument(monitor), ...materials(network), ...spreads];
+  return [
+    ambient(procedure),
+    ...entered(procedure, network),
+    ...instrument(monitor),
+    ...materials(network),
+    ...spreads,
+  ];
 }
 
 const inFile = 'stated in this file';
@@ -24,6 +31,21 @@ function ambient({ ambient: { assumed, ...span } }: Procedure): Assumed {
     value: formatSpan(span, 'temperature'),
     source: assumed ? 'not stated; standard atmospheric range of IEC 60068-1' : inFile,
   };
+}
+
+/** The entries that a part follows. */
+function entered({ entries }: Procedure, network: Network): readonly Assumed[] {
+  const followed = new Set(
+    network.flatMap(({ part }) => {
+      const on = dependenceOf(part)?.on ?? 'ambient';
+      return on === 'ambient' ? [] : [on.entry];
+    }),
+  );
+  return [...entries.values()].flatMap(({ id, range, accuracy }): readonly Assumed[] => {
+    if (!followed.has(id) || range === null || accuracy === null) return [];
+    const off = formatQuantity(accuracy, 'temperature');
+    return [{ what: id, value: `${formatSpan(range, 'temperature')}, measured to ± ${off}`, source: inFile }];
+  });
 }
 
 function instrument({ id, accuracy, range }: Monitor): readonly Assumed[] {
@@ -40,41 +62,11 @@ function instrument({ id, accuracy, range }: Monitor): readonly Assumed[] {
 function materials(network: Network): readonly Assumed[] {
   const found = new Map<string, Assumed>();
   for (const element of network) {
-    const assumed = material(element.part);
-    if (assumed !== null) found.set(ownerOf(element), { what: ownerOf(element), ...assumed });
+    const basis = basisOf(element.part);
+    if (basis !== null) found.set(ownerOf(element), { what: ownerOf(element), ...basis });
   }
   return [...found.values()];
 }
-
-/** What is known of a part beyond its stated values. null: nothing, its resistance is stated as it is. */
-function material(model: PartModel): Omit<Assumed, 'what'> | null {
-  switch (model.kind) {
-    case 'stated':
-      return null;
-    case 'copper-wire':
-      return { value: 'annealed copper, 0.393 % per kelvin', source: wireSources[wireBasis(model.wire)] };
-    case 'copper-coil':
-      return { value: 'copper winding, (234.5 + t) °C', source: 'IEC 60034-1' };
-    case 'preferred': {
-      const { least, most } = model.resistance;
-      if (least < most) return null;
-      const tolerance = `± ${Number((100 * usualTolerance(model.series)).toPrecision(3))} %`;
-      return { value: `${tolerance}, usual for ${model.series}`, source: 'IEC 60063' };
-    }
-    case 'lamp-rating':
-      return { value: 'cold, estimated from its rating', source: 'published filaments, 8 to 15 times' };
-    case 'thermistor':
-      return { value: 'falls with temperature along its curve', source: inFile };
-    case 'platinum':
-      return { value: `platinum, class ${model.class}`, source: 'IEC 60751' };
-  }
-}
-
-const wireSources = {
-  listed: 'IEC 60028; at most as IEC 60228 class 5',
-  unlisted: 'IEC 60028; 5 % less to 20 % more, no standard lists this size',
-  gauge: 'IEC 60028, ASTM B258; 15 % less to 10 % more for its strands',
-} as const;
 
 const spreads: readonly Assumed[] = [
   {

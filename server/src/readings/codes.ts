@@ -14,17 +14,15 @@ export interface Code {
   readonly certain: boolean;
 }
 
+/** Whether a monitor may look at one of its loops at this step. */
+export function mayLook(step: Step): step is Step & { readonly verb: 'ignition' | 'reconnect' | 'read' } {
+  return step.verb === 'ignition' || step.verb === 'reconnect' || step.verb === 'read';
+}
+
 /** A monitor looks at its loops when the ignition or a source is switched, and when one of its loops is read. */
 export function looks(step: Step, automaton: LoopAutomaton, monitorOf: (loop: Id) => Id | null): boolean {
-  switch (step.verb) {
-    case 'ignition':
-    case 'reconnect':
-      return true;
-    case 'read':
-      return step.loops.some((loop) => monitorOf(loop) === automaton.loop.monitor);
-    default:
-      return false;
-  }
+  if (!mayLook(step)) return false;
+  return step.verb !== 'read' || step.loops.some((loop) => monitorOf(loop) === automaton.loop.monitor);
 }
 
 /** The codes that the loop can set on a bench while its monitor is powered; none while it is not. */

@@ -4,6 +4,7 @@ import type { UncertainReading } from '../circuit/circuit.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import { assumedOf } from './assumed.ts';
 import type { Assumed } from './assumed.ts';
+import { conditionsOf } from './conditions.ts';
 import { instrumentOf } from './good.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { causeOf, loopNetwork, ownerOf } from './loop-network.ts';
@@ -44,7 +45,7 @@ export function* explainReading(
   const compiled = loopNetwork(procedure, loop, bench.hardware);
   if (compiled === null) return null;
   const { network, probes } = compiled;
-  const ranges = { ambient: procedure.ambient, entered: new Map() };
+  const ranges = conditionsOf(procedure);
   const uncertain = { network, from: probes[0], to: probes[1], ranges, instrument, causeOf };
   const likely = rootSumSquare(uncertain);
   if (likely === null) return null;

@@ -1,9 +1,10 @@
 import { hardwareKey } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import { indicate, networkWindow } from '../circuit/circuit.ts';
-import type { Indication, Instrument } from '../circuit/circuit.ts';
+import type { ConditionRanges, Indication, Instrument } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Loop, Monitor, Procedure } from '../text/procedure.ts';
+import { conditionsOf } from './conditions.ts';
 import { loopNetwork } from './loop-network.ts';
 
 /** What a loop without a fault reads on a bench. */
@@ -20,23 +21,27 @@ const unknown: Good = { circuit: 'unknown', indication: null };
 
 /** Good readings of a procedure's loops, each computed once for a bench. */
 export function goodReadings(procedure: Procedure): GoodReadings {
+  const conditions = conditionsOf(procedure);
   const known = new Map<string, Good>();
   return (loop, hardware) => {
     const key = `${loop.id}|${hardwareKey(hardware)}`;
-    const value = known.get(key) ?? goodReading(procedure, loop, hardware);
+    const value = known.get(key) ?? goodReading(procedure, loop, hardware, conditions);
     known.set(key, value);
     return value;
   };
 }
 
-function goodReading(procedure: Procedure, loop: Loop, hardware: Hardware): Good {
+/** The same under other conditions than those that the procedure holds for. */
+export function goodReading(
+  procedure: Procedure,
+  loop: Loop,
+  hardware: Hardware,
+  ranges: ConditionRanges,
+): Good {
   const compiled = loopNetwork(procedure, loop, hardware);
   if (compiled === null) return unknown;
   const { network, probes } = compiled;
-  const circuit = networkWindow(network, probes[0], probes[1], {
-    ambient: procedure.ambient,
-    entered: new Map(),
-  });
+  const circuit = networkWindow(network, probes[0], probes[1], ranges);
   const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
   const instrument = monitor === undefined ? null : instrumentOf(monitor);
   return { circuit, indication: instrument === null ? null : indicate(circuit, instrument) };

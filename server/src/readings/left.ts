@@ -2,6 +2,7 @@ import { explore } from '../bench/explore.ts';
 import type { Bounds, Watcher } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import { stateOf } from '../bench/hardware.ts';
+import { isolatedBy } from '../bench/hazards.ts';
 import { connectorItem, loadItem, sourceItem } from '../bench/items.ts';
 import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
 import type { Work } from '../bench/work.ts';
@@ -29,21 +30,22 @@ export function* whatIsLeft(
   readings: Readings,
   bounds: Bounds,
 ): Work<readonly Left[]> {
-  if (!graph.steps.some((step) => step.verb === 'stop')) return [];
   const left: Left[] = [];
+  const stops = [...graph.steps.entries()].flatMap(([index, { verb }]) => (verb === 'stop' ? [index] : []));
+  if (stops.length === 0) return left;
   const proves = provesBy(readings);
   function* collect<S>(id: Id, watcher: Watcher<S>, as: (state: S) => LeftAs | null): Work<void> {
     const { arrivals } = yield* explore(graph, watcher, bounds);
-    for (const [index, step] of graph.steps.entries()) {
-      if (step.verb !== 'stop') continue;
-      const states = (arrivals[index] ?? []).map(({ state }) => as(state));
+    for (const index of stops) {
+      const states = arrivals(index).map(({ state }) => as(state));
       for (const one of new Set(states))
         if (one !== null) left.push({ index, id, as: one, always: states.every((other) => other === one) });
     }
   }
   for (const id of procedure.sources.keys())
     yield* collect(id, sourceItem(id), (connected) => (connected ? null : 'disconnected'));
-  for (const id of procedure.connectors.keys())
+  // Of a connector that takes a source away the source is told.
+  for (const id of [...procedure.connectors.keys()].filter((one) => isolatedBy(procedure, one) === null))
     yield* collect(id, connectorItem(id), (hardware) => {
       const state = stateOf(hardware, id);
       return state === 'mated' ? null : state;

@@ -2,7 +2,7 @@ import { loadsAt, stateOf } from '../bench/hardware.ts';
 import type { ConnectorState, Hardware } from '../bench/hardware.ts';
 import type { Element, Network, PartModel } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Connector, Id, Loop, Part, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';
+import type { Connector, Id, Loop, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';
 
 /** A loop as it stands on the bench, seen from the terminals of its monitor. */
 export interface LoopNetwork {
@@ -51,8 +51,8 @@ interface Built {
 
 function partElements(procedure: Procedure, id: Id, near: Pair): Built | null {
   const part = procedure.parts.get(id);
-  const model = part === undefined ? null : modelOf(part);
-  if (part === undefined || model === null) return null;
+  if (part === undefined || part.resistance === null) return null;
+  const model: PartModel = part.resistance;
   if (part.form === 'end') return { elements: [{ id, between: near, part: model }], far: near };
   const far: Pair = [`${near[0]}>${id}`, `${near[1]}>${id}`];
   const elements = [
@@ -88,7 +88,7 @@ function connectorElements(
     if (!sitsIn(place, loop, id)) continue;
     const resistance = procedure.loads.get(load)?.resistance ?? null;
     if (resistance === null) return null;
-    elements.push({ id: load, between: sides[place.side], part: { kind: 'stated', resistance } });
+    elements.push({ id: load, between: sides[place.side], part: resistance });
   }
   return { elements, far: endSide };
 }
@@ -125,12 +125,6 @@ export function barIsClosed(procedure: Procedure, connector: Connector, hardware
   if (bar === null || reach[stateOf(hardware, connector.id)] < reach[bar.closes]) return false;
   const there = loadsAt(hardware, connector.id, bar.side);
   return !there.some((load) => procedure.loads.get(load)?.opensShortingBar === true);
-}
-
-function modelOf(part: Part): PartModel | null {
-  if (part.resistance === null) return null;
-  if ('wire' in part.resistance) return { kind: 'copper-wire', ...part.resistance, temperature: 'ambient' };
-  return { kind: 'stated', resistance: part.resistance };
 }
 
 const nothing: Span = { least: 0, nominal: 0, most: 0 };

@@ -3,10 +3,12 @@ import { defaultBounds, explore } from '../bench/explore.ts';
 import type { Arrival, Bounds, Reported } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Work } from '../bench/work.ts';
-import type { Id, Loop, Monitor, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, Monitor, Procedure, Step } from '../text/procedure.ts';
 import { acceptedWindow, printedWindow } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
-import { codesSet, looks } from './codes.ts';
+import { rowsByEntry } from './by-entry.ts';
+import type { EntryRow } from './by-entry.ts';
+import { codesSet, looks, mayLook } from './codes.ts';
 import type { Code } from './codes.ts';
 import { goodReadings } from './good.ts';
 import type { Good, GoodReadings } from './good.ts';
@@ -27,6 +29,8 @@ export interface Reading {
   readonly accepted: Accepted | null;
   /** The accepted window with its unit; empty where there is none. */
   readonly printed: string;
+  /** The same as a table over the temperatures that are entered; empty where they make no difference. */
+  readonly byEntry: readonly EntryRow[];
   /** By bench, nearest first. Empty where no path reaches the step. */
   readonly good: readonly GoodOnBench[];
 }
@@ -62,16 +66,29 @@ export function* computeReadings(
   const codes = new Map<number, Code[]>();
   const reported: Reported[] = [];
   let complete = true;
+  const looking = [...graph.steps.entries()].filter(([, step]) => mayLook(step));
+  const monitorOf = (id: Id): Id | null => procedure.loops.get(id)?.monitor ?? null;
   for (const loop of procedure.loops.values()) {
     const automaton = loopAutomaton(circuits, loop);
     automata.set(loop.id, automaton);
     const explored = yield* explore(graph, loopBenchWatcher(automaton), bounds);
     reported.push(...explored.reported);
     complete &&= explored.complete;
-    for (const [index, arrivals] of explored.arrivals.entries()) {
-      const reading = readingAt(procedure, graph, index, automaton, arrivals, good);
+    const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
+    const goodOn = rememberBy((bench: LoopBench) => good(loop, bench.hardware));
+    const codesOn = rememberBy((bench: LoopBench) => codesSet(automaton, monitor, bench, good));
+    const rowsOn = (arrivals: readonly Arrival<LoopBench>[], resolution: number): readonly EntryRow[] =>
+      rowsByEntry(
+        procedure,
+        loop,
+        arrivals.map(({ state }) => state.hardware),
+        resolution,
+      );
+    for (const [index, step] of looking) {
+      const arrivals = explored.arrivals(index);
+      const reading = readingAt(index, step, loop, monitor, arrivals, goodOn, rowsOn);
       if (reading !== null) readings.push(reading);
-      const set = codesAt(procedure, graph, index, automaton, arrivals, good);
+      const set = looks(step, automaton, monitorOf) ? codesAt(loop, arrivals, codesOn) : [];
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
     }
   }
@@ -88,18 +105,16 @@ function orderInStep(graph: StepGraph, reading: Reading): number {
 }
 
 function readingAt(
-  procedure: Procedure,
-  graph: StepGraph,
   index: number,
-  automaton: LoopAutomaton,
+  step: Step,
+  loop: Loop,
+  monitor: Monitor | undefined,
   arrivals: readonly Arrival<LoopBench>[],
-  goodOf: GoodReadings,
+  goodOn: (bench: LoopBench) => Good,
+  rowsOn: (arrivals: readonly Arrival<LoopBench>[], resolution: number) => readonly EntryRow[],
 ): Reading | null {
-  const step = graph.steps[index];
-  const { loop } = automaton;
-  if (step?.verb !== 'read' || !step.loops.includes(loop.id)) return null;
-  const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
-  const good = arrivals.map((arrival) => ({ arrival, ...goodOf(loop, arrival.state.hardware) }));
+  if (step.verb !== 'read' || !step.loops.includes(loop.id)) return null;
+  const good = arrivals.map((arrival) => ({ arrival, ...goodOn(arrival.state) }));
   const indications = good.flatMap(({ indication }) => (indication === null ? [] : [indication]));
   const resolution = monitor?.resolution ?? null;
   const known = indications.length === good.length;
@@ -108,27 +123,31 @@ function readingAt(
       ? null
       : acceptedWindow(step.expect, indications, resolution);
   const printed = accepted === null || resolution === null ? '' : printedWindow(accepted, resolution);
-  return { index, loop, monitor, accepted, printed, good };
+  const isComputed = accepted !== null && resolution !== null && step.expect === null;
+  const byEntry = isComputed ? rowsOn(arrivals, resolution) : [];
+  return { index, loop, monitor, accepted, printed, byEntry, good };
 }
 
 function codesAt(
-  procedure: Procedure,
-  graph: StepGraph,
-  index: number,
-  automaton: LoopAutomaton,
+  loop: Loop,
   arrivals: readonly Arrival<LoopBench>[],
-  good: GoodReadings,
+  codesOn: (bench: LoopBench) => readonly Code[],
 ): readonly Code[] {
-  const step = graph.steps[index];
-  const monitorOf = (loop: Id): Id | null => procedure.loops.get(loop)?.monitor ?? null;
-  if (step === undefined || !looks(step, automaton, monitorOf)) return [];
-  const monitor =
-    automaton.loop.monitor === null ? undefined : procedure.monitors.get(automaton.loop.monitor);
-  const sets = arrivals.map(({ state }) => codesSet(automaton, monitor, automaton.after(state, step), good));
+  const sets = [...new Set(arrivals.map(({ after }) => codesOn(after)))];
   const names = [...new Set(sets.flatMap((set) => set.map(({ code }) => code)))];
   return names.map((code) => ({
-    loop: automaton.loop.id,
+    loop: loop.id,
     code,
     certain: sets.every((set) => set.some((one) => one.code === code && one.certain)),
   }));
+}
+
+/** Computes once for each bench; the explorer has one object for equal ones. */
+function rememberBy<T>(compute: (bench: LoopBench) => T): (bench: LoopBench) => T {
+  const known = new Map<LoopBench, T>();
+  return (bench) => {
+    const value = known.get(bench) ?? compute(bench);
+    known.set(bench, value);
+    return value;
+  };
 }

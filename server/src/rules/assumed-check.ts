@@ -21,13 +21,13 @@ function inertStages({ procedure }: Context): readonly Seen[] {
 function zeroWaits({ procedure, circuits }: Context): readonly Seen[] {
   return [...procedure.sources.values()]
     .filter(({ wait }) => wait === 0)
-    .filter(({ id }) => circuits.live.some(({ sources }) => sources.includes(id)))
+    .filter(({ id }) => circuits.hazards.some(({ sources }) => sources.includes(id)))
     .map(({ id, path }) => ({
       issue: {
         rule: 'zero-wait',
         subject: id,
         place: { path: [...path, 'wait'], part: 'value' },
-        message: `${id} feeds a live stage and is stated to need no wait after it is off.`,
+        message: `${id} feeds what hands can touch and is stated to need no wait after it is off.`,
       },
     }));
 }

@@ -2,7 +2,8 @@ import type { Watcher } from '../bench/explore.ts';
 import { running } from '../bench/run.ts';
 import { bareMemoryWatcher, memoryWatcher } from '../readings/code-memory.ts';
 import type { Id, Step } from '../text/procedure.ts';
-import type { Ending, Report } from '../bench/explore.ts';
+import type { Report } from '../bench/explore.ts';
+import type { Ending } from '../bench/graph.ts';
 import type { Finder } from './rule.ts';
 
 /* Codes written down before they can be lost, and cleared before the end. */
@@ -57,7 +58,8 @@ export const codesClearedFinder: Finder = {
 
 function endWith<S>(monitor: Id, holds: (state: S) => boolean) {
   return (state: S, step: Step, ending: Ending, report: Report): void => {
-    if (!holds(state) || (step.verb === 'stop' && step.leaves.includes('codes'))) return;
+    if (!holds(state) || ending === 'left-live') return;
+    if (step.verb === 'stop' && step.leaves.includes('codes')) return;
     const advice =
       ending === 'stop'
         ? 'clear them before, or name `codes` in `leaves`'

@@ -47,6 +47,14 @@ function indented(steps: string): string {
     .join('');
 }
 
+/** Nothing but a reading. */
+export const readOnly = `
+- ignition: on
+- read-codes: control-unit
+- clear-codes: control-unit
+- read: driver-loop
+`;
+
 /** Codes written down, power taken away, the wait kept. */
 export const makeSafe = `
 - ignition: on

@@ -1,4 +1,5 @@
 import { leadsAstray } from '../bench/graph.ts';
+import { behindCalls } from '../bench/numbered-graph.ts';
 import type { Edge, StepGraph } from '../bench/graph.ts';
 import type { Hops } from '../bench/trace.ts';
 import { shortestPath } from '../bench/shortest-path.ts';
@@ -40,23 +41,16 @@ function endless({ graph, reached }: Context): readonly Seen[] {
     reached[index] === true && ends[index] !== true && entered(index)
       ? [
           {
-            index: behindCalls(graph, index),
+            index: behindCalls(graph.steps, index),
             issue: {
               rule: 'endless',
               message: 'From this step on no path leads to an end of the procedure.',
             },
-            hops: shortestPath(graph, behindCalls(graph, index)),
+            hops: shortestPath(graph, behindCalls(graph.steps, index)),
           },
         ]
       : [],
   );
-}
-
-/** The step that is done first at a place: a call is none itself. */
-function behindCalls(graph: StepGraph, index: number): number {
-  let at = index;
-  for (let step = graph.steps[at]; step?.verb === 'run'; step = graph.steps[at]) at += 1;
-  return at;
 }
 
 /** By step: whether some path from it ends. A step whose ways out are not all known may end. */
@@ -98,7 +92,15 @@ function repeats({ graph, reached }: Context): readonly Seen[] {
 
 /** Whether the step can bring something new: what was seen or done by hand may differ each time. */
 function changes(step: Step | undefined): boolean {
-  return step?.verb === 'do' || step?.verb === 'inspect' || step?.verb === 'replace';
+  switch (step?.verb) {
+    case 'do':
+    case 'inspect':
+    case 'replace':
+    case 'prove-dead':
+      return true;
+    default:
+      return false;
+  }
 }
 
 function roundTrip(

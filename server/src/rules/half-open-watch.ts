@@ -1,8 +1,7 @@
-import type { Circuit } from '../bench/circuits.ts';
-import { connectorsOf } from '../bench/circuits.ts';
 import type { Watcher } from '../bench/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
 import type { Cone, Hardware } from '../bench/hardware.ts';
+import type { Hazard } from '../bench/hazards.ts';
 import { powerAfter, powerAtStart, powerKey, powerReturns } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
@@ -12,12 +11,12 @@ import type { Finder } from './rule.ts';
 import { listed } from './words.ts';
 
 /*
- * Power that returns to a live circuit with a connector not mated or a load fitted. Each connector is watched alone
- * (with the loads on it): the circuit is half open as soon as one of them is.
+ * Power that returns to a live circuit, or to what carries a source, with a connector not mated or a load fitted. Each
+ * connector is watched alone (with the loads on it): the circuit is half open as soon as one of them is.
  */
 
 export const halfOpenFinder: Finder = {
-  watch: (context) => context.circuits.live.flatMap(watchCircuit),
+  watch: (context) => context.circuits.hazards.flatMap(watchHazard),
 };
 
 interface State {
@@ -25,31 +24,31 @@ interface State {
   readonly hardware: Hardware;
 }
 
-function watchCircuit(circuit: Circuit): readonly Run[] {
-  if (circuit.sources.length === 0) return [];
-  return connectorsOf(circuit.loop).map((connector) => running(watchConnector(circuit, connector)));
+function watchHazard(hazard: Hazard): readonly Run[] {
+  if (hazard.sources.length === 0) return [];
+  return hazard.connectors.map((connector) => running(watchConnector(hazard, connector)));
 }
 
-function watchConnector(circuit: Circuit, connector: Id): Watcher<State> {
+function watchConnector(hazard: Hazard, connector: Id): Watcher<State> {
   const cone: Cone = { connectors: new Set([connector]) };
   return {
-    watches: `the power of ${circuit.loop.id} and what is done at ${connector}`,
+    watches: `the power of ${hazard.id} and what is done at ${connector}`,
     start: { power: powerAtStart, hardware: hardwareAtStart },
     key: (state) => `${powerKey(state.power)}/${hardwareKey(state.hardware)}`,
     step: (state, step, report) => {
-      const power = powerAfter(state.power, step, circuit.sources);
+      const power = powerAfter(state.power, step, hazard.sources);
       const hardware = hardwareAfter(state.hardware, step, cone);
       const warned = step.warning !== undefined || step.danger !== undefined;
-      const open = openings(circuit, connector, state.hardware);
-      const returning = circuit.sources.filter((source) =>
-        powerReturns(state.power, step, source, circuit.sources),
+      const open = openings(hazard, connector, hardware);
+      const returning = hazard.sources.filter((source) =>
+        powerReturns(state.power, step, source, hazard.sources),
       );
       if (!warned && open.length > 0 && returning.length > 0)
         report({
           rule: 'half-open',
-          subject: circuit.loop.id,
+          subject: hazard.id,
           message:
-            `Power comes back to the loop of ${listed(circuit.liveParts)} (${circuit.loop.id}) while ${listed(open)}: ` +
+            `Power comes back to ${hazardInWords(hazard)} while ${listed(open)}: ` +
             'add a `warning` to this step that says who must stay clear.',
         });
       return power === state.power && hardware === state.hardware ? state : { power, hardware };
@@ -57,11 +56,15 @@ function watchConnector(circuit: Circuit, connector: Id): Watcher<State> {
   };
 }
 
-/** What stands open or loaded at one connector of a circuit, in words. */
-function openings(circuit: Circuit, connector: Id, hardware: Hardware): readonly string[] {
+function hazardInWords({ id, loop, live }: Hazard): string {
+  return loop === null ? `what carries ${id}` : `the loop of ${listed(live)} (${id})`;
+}
+
+/** What stands open or loaded at one connector, in words. */
+function openings({ loop }: Hazard, connector: Id, hardware: Hardware): readonly string[] {
   const state = hardware.connectors.get(connector);
   const loads = [...hardware.loads]
-    .filter(([, place]) => place.loop === circuit.loop.id)
+    .filter(([, place]) => loop !== null && place.loop === loop)
     .map(([load]) => load);
   return [
     ...(state === undefined ? [] : [`${connector} is ${state}`]),

@@ -1,5 +1,5 @@
+import { connectorsProbed, isolatedBy } from '../bench/hazards.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
-import { commandsIn } from './doing-words.ts';
 import type { Command, Handled } from './doing-words.ts';
 import type { Seen } from './rule.ts';
 
@@ -7,10 +7,22 @@ import type { Seen } from './rule.ts';
 
 const keys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
 
-export function handsInNotes(procedure: Procedure, step: Step, index: number): readonly Seen[] {
-  const own = new Set(namedBy(step));
-  const texts = keys.map((key): [string, string] => [key, step[key] ?? '']);
+/** What gives the commands in a text; the same text often stands beside many steps. */
+export type CommandsIn = (text: string) => readonly Command[];
+
+export function handsInNotes(
+  procedure: Procedure,
+  step: Step,
+  index: number,
+  commandsIn: CommandsIn,
+): readonly Seen[] {
+  const texts = keys.flatMap((key): [string, string][] => {
+    const text = step[key];
+    return text === undefined ? [] : [[key, text]];
+  });
   if (step.verb === 'stop') texts.unshift(['stop', step.text]);
+  if (texts.length === 0) return [];
+  const own = new Set(namedBy(step));
   return texts.flatMap(([key, text]) =>
     commandsIn(text)
       .filter(({ name, to }) => !own.has(name) && to.some((kind) => procedure[kind].has(name)))
@@ -26,7 +38,9 @@ function namedBy(step: Step): readonly Id[] {
   switch (step.verb) {
     case 'disconnect':
     case 'reconnect':
-      return [step.source];
+      return step.connector === null ? [step.source] : [step.source, step.connector];
+    case 'prove-dead':
+      return [step.source, step.known, ...connectorsProbed(step.at)];
     case 'unlock':
     case 'unplug':
     case 'plug':
@@ -61,6 +75,10 @@ const verbs: Readonly<Record<string, readonly Handled[]>> = {
 };
 
 function advice(procedure: Procedure, { word, name }: Command): string {
+  const source = isolatedBy(procedure, name);
+  if (source !== null && (word === 'unlock' || word === 'unplug'))
+    return `write a step \`disconnect: ${source}\``;
+  if (source !== null && word === 'plug') return `write a step \`reconnect: ${source}\``;
   const isVerb = (verbs[word] ?? []).some((kind) => procedure[kind].has(name));
   return isVerb ? `write a step \`${word}: ${name}\`` : `write it as a \`do\` with \`at: ${name}\``;
 }

@@ -1,5 +1,7 @@
 import { isMeant } from '../text/mentioned.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { commandsIn } from './doing-words.ts';
+import type { Command } from './doing-words.ts';
 import { handsInNotes } from './hands-in-notes-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
@@ -9,24 +11,35 @@ import type { Context, Finder, Seen } from './rule.ts';
 export const handsInTextFinder: Finder = { check: handsInText };
 
 function handsInText({ procedure, graph }: Context): readonly Seen[] {
+  const { connectors, parts, monitors, sources, loads } = procedure;
+  const known = [connectors, parts, monitors, sources, loads].flatMap((group) => [...group.keys()]);
+  const texts = new Map<string, readonly Command[]>();
+  const commands = (text: string): readonly Command[] => {
+    const found = texts.get(text) ?? commandsIn(text);
+    texts.set(text, found);
+    return found;
+  };
   return graph.steps.flatMap((step, index) => [
-    ...handsInDeeds(procedure, step, index),
-    ...handsInNotes(procedure, step, index),
+    ...handsInDeeds(procedure, step, index, known),
+    ...handsInNotes(procedure, step, index, commands),
   ]);
 }
 
-function handsInDeeds(procedure: Procedure, step: Step, index: number): readonly Seen[] {
+function handsInDeeds(
+  procedure: Procedure,
+  step: Step,
+  index: number,
+  known: readonly Id[],
+): readonly Seen[] {
   if (step.verb !== 'do' && step.verb !== 'inspect') return [];
-  return named(procedure, step).map((id): Seen => {
+  return named(known, step).map((id): Seen => {
     const message = `The text names ${id}, ${advice(procedure, id)}.`;
     return { index, issue: { rule: 'hands-in-text', subject: id, message } };
   });
 }
 
 /** What the text names, by whole words, and `at` does not. */
-function named(procedure: Procedure, step: Step & { verb: 'do' | 'inspect' }): readonly Id[] {
-  const { connectors, parts, monitors, sources, loads } = procedure;
-  const known = [connectors, parts, monitors, sources, loads].flatMap((group) => [...group.keys()]);
+function named(known: readonly Id[], step: Step & { verb: 'do' | 'inspect' }): readonly Id[] {
   const words = new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? []);
   return known.filter((id) => words.has(id) && !isMeant(step.at, id));
 }

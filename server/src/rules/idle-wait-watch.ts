@@ -6,11 +6,11 @@ import type { Id } from '../text/procedure.ts';
 import type { Finder } from './rule.ts';
 import { listed, whatIsOn } from './words.ts';
 
-/* A wait during which no live circuit runs down, because each is still fed. */
+/* A wait during which nothing runs down, because all that is live is still fed. */
 
 export const idleWaitFinder: Finder = {
   watch: ({ circuits }) => {
-    const fed = circuits.live.map((circuit) => circuit.sources).filter((sources) => sources.length > 0);
+    const fed = circuits.hazards.map((hazard) => hazard.sources).filter((sources) => sources.length > 0);
     return fed.length === 0 ? [] : [running(waitWatcher(fed))];
   },
 };

@@ -62,6 +62,11 @@ function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step:
       const message = `${what} cannot be replaced while ${listed(sitting)} sits on ${what === id ? 'it' : id}: remove it first.`;
       return [{ ...impossible(what, message), underline: place }];
     });
+  if ((step.verb === 'disconnect' || step.verb === 'reconnect') && step.connector === id) {
+    // Whether it is open already is told of the source.
+    const reason = obstruction(step.verb === 'disconnect' ? 'unplug' : 'plug', loadsAt(hardware, id));
+    return reason === null ? [] : [impossible(id, `${id} ${reason}.`)];
+  }
   const fitting = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
   if ((step.verb !== 'fit' && step.verb !== 'move') || fitting?.connector !== id || state === 'unplugged')
     return [];

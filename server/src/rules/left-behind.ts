@@ -1,7 +1,9 @@
-import type { Circuit } from '../bench/circuits.ts';
-import type { Ending, Report, Watcher } from '../bench/explore.ts';
+import type { Report, Watcher } from '../bench/explore.ts';
+import type { Ending } from '../bench/graph.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey, placeInWords, placeKey } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
+import { isolatedBy } from '../bench/hazards.ts';
+import type { Hazard } from '../bench/hazards.ts';
 import { placeAfter, sourceItem } from '../bench/items.ts';
 import { isOff, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
@@ -20,7 +22,7 @@ export const leftBehindFinder: Finder = {
   ],
 };
 
-/** Reports what is left at an end, unless a `stop` says that it may stay. */
+/** Reports what is left at an end, unless a `stop` says that it may stay. Nobody restores what was found live. */
 function leave(step: Step, ending: Ending, subject: Id, left: string, report: Report): void {
   if (ending === 'finished')
     report({
@@ -38,8 +40,8 @@ function leave(step: Step, ending: Ending, subject: Id, left: string, report: Re
 }
 
 /** A live circuit that is open or loaded under power is an error at any end, named in `leaves` or not. */
-function leaveLive(subject: Id, left: string, live: readonly Circuit[], report: Report): void {
-  const stages = listed([...new Set(live.flatMap((circuit) => circuit.liveParts))]);
+function leaveLive(subject: Id, left: string, hazards: readonly Hazard[], report: Report): void {
+  const stages = listed([...new Set(hazards.flatMap(({ live }) => live))]);
   report({
     rule: 'not-restored',
     subject,
@@ -62,10 +64,9 @@ interface PoweredHardware {
 }
 
 function connectorWatcher(context: Context, id: Id): Watcher<PoweredHardware> {
-  const live = context.circuits.live.filter((circuit) =>
-    circuit.loop.elements.some((element) => element.id === id),
-  );
-  const sources = [...new Set(live.flatMap((circuit) => circuit.sources))];
+  const hazards = context.circuits.hazards.filter(({ connectors }) => connectors.includes(id));
+  const sources = [...new Set(hazards.flatMap((hazard) => hazard.sources))];
+  const isolates = isolatedBy(context.procedure, id) !== null;
   const cone = { connectors: new Set([id]) };
   return {
     watches: `${id} and the power of its circuits`,
@@ -79,9 +80,10 @@ function connectorWatcher(context: Context, id: Id): Watcher<PoweredHardware> {
     end: ({ power, hardware }, step, ending, report) => {
       const state = hardware.connectors.get(id);
       if (state === undefined) return;
-      const powered = live.filter((circuit) => circuit.sources.some((source) => !isOff(power, source)));
+      const powered = hazards.filter((hazard) => hazard.sources.some((source) => !isOff(power, source)));
       if (powered.length > 0) leaveLive(id, `${id} ${state}`, powered, report);
-      else leave(step, ending, id, `${id} ${state}`, report);
+      // Of a connector that takes a source away the source itself is told.
+      else if (!isolates) leave(step, ending, id, `${id} ${state}`, report);
     },
   };
 }
@@ -92,7 +94,7 @@ interface PoweredLoad {
 }
 
 function loadWatcher(context: Context, id: Id): Watcher<PoweredLoad> {
-  const sources = [...new Set(context.circuits.live.flatMap((circuit) => circuit.sources))];
+  const sources = [...new Set(context.circuits.hazards.flatMap((hazard) => hazard.sources))];
   return {
     watches: `the place of ${id} and the power of the circuits`,
     start: { power: powerAtStart, at: null },
@@ -105,8 +107,9 @@ function loadWatcher(context: Context, id: Id): Watcher<PoweredLoad> {
     end: ({ power, at }, step, ending, report) => {
       if (at === null) return;
       const left = `${id} fitted at ${placeInWords(at)}`;
-      const powered = context.circuits.live.filter(
-        (circuit) => circuit.loop.id === at.loop && circuit.sources.some((source) => !isOff(power, source)),
+      const powered = context.circuits.hazards.filter(
+        ({ loop, sources: feeding }) =>
+          loop !== null && loop === at.loop && feeding.some((source) => !isOff(power, source)),
       );
       if (powered.length > 0) leaveLive(id, left, powered, report);
       else leave(step, ending, id, left, report);

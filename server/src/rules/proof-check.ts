@@ -54,7 +54,7 @@ function unfedMonitors({ procedure, circuits }: Context): readonly Seen[] {
 function sourcesWithoutWait({ procedure, circuits }: Context): readonly Seen[] {
   return [...procedure.sources.values()]
     .filter((source) => source.wait === 'unstated' && source.reserve === 'unstated')
-    .filter((source) => circuits.live.some((circuit) => circuit.sources.includes(source.id)))
+    .filter((source) => circuits.hazards.some(({ sources }) => sources.includes(source.id)))
     .map((source) => ({
       issue: {
         rule: 'no-wait',
@@ -73,6 +73,8 @@ function stepsInNoCircuit({ procedure, graph, circuits }: Context): readonly See
   return graph.steps.flatMap((step, index) =>
     touchesOf(step, () => undefined)
       .filter(({ id }) => isHardware(procedure, id) && circuits.holding(id).length === 0)
+      // Of a connector that carries a source it is known what hands there have to fear.
+      .filter(({ id }) => circuits.hazardsAt(id).length === 0)
       .map(({ id, place }): Seen => ({
         index,
         issue: {

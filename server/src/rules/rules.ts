@@ -1,5 +1,10 @@
 import { liveTouch } from './live-touch.ts';
 import { shortWait } from './short-wait.ts';
+import { notProvenDead } from './not-proven-dead.ts';
+import { proofTooEarly } from './proof-too-early.ts';
+import { proofElsewhere } from './proof-elsewhere.ts';
+import { unfitMeter } from './unfit-meter.ts';
+import { unguardedSource } from './unguarded-source.ts';
 import { halfOpen } from './half-open.ts';
 import { ignitionFirst } from './ignition-first.ts';
 import { unfedCircuit } from './unfed-circuit.ts';
@@ -27,6 +32,8 @@ import { zeroWait } from './zero-wait.ts';
 import { testCurrent } from './test-current.ts';
 import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
+import { notPreferred } from './not-preferred.ts';
+import { outsideValidity } from './outside-validity.ts';
 import { tooManyStates } from './too-many-states.ts';
 import type { Rule } from './rule.ts';
 
@@ -34,11 +41,16 @@ import type { Rule } from './rule.ts';
 export const rules: readonly Rule[] = [
   liveTouch,
   shortWait,
+  notProvenDead,
   halfOpen,
   ignitionFirst,
   unfedCircuit,
   unfedMonitor,
   noWait,
+  unguardedSource,
+  proofTooEarly,
+  proofElsewhere,
+  unfitMeter,
   inNoCircuit,
   testCurrent,
   inertStage,
@@ -61,5 +73,7 @@ export const rules: readonly Rule[] = [
   expectExcludesGood,
   unusedWaiver,
   waiverRefused,
+  notPreferred,
+  outsideValidity,
   tooManyStates,
 ];

@@ -1,8 +1,8 @@
 import type { StepGraph } from '../bench/graph.ts';
 import type { Reported } from '../bench/explore.ts';
 import type { Issue } from '../bench/issue.ts';
-import { stepAt, traceOf } from '../bench/trace.ts';
-import type { Hops } from '../bench/trace.ts';
+import { stepAt, traceLength, traceOf, wayAlong } from '../bench/trace.ts';
+import type { Way } from '../bench/trace.ts';
 import type { Seen } from './rule.ts';
 import type { Finding, Related, Severity, Stage } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
@@ -19,24 +19,24 @@ export interface Naming {
 }
 
 /** An issue with the path to it, from an automaton. Several may stand for one finding. */
-export function fromReported(naming: Naming, { issue, index, hops }: Reported): Finding {
-  return finding(naming, issue, index, hops);
+export function fromReported(naming: Naming, { issue, index, way }: Reported): Finding {
+  return finding(naming, issue, index, way);
 }
 
 export function fromSeen(naming: Naming, { issue, index, hops, repeatsFrom }: Seen): Finding {
-  return finding(naming, issue, index ?? null, hops ?? null, repeatsFrom);
+  const way = hops === undefined || hops.length === 0 ? null : wayAlong(hops);
+  return finding(naming, issue, index ?? null, way, repeatsFrom);
 }
 
 function finding(
   naming: Naming,
   issue: Issue,
   index: number | null,
-  hops: Hops | null,
+  way: Way | null,
   repeatsFrom?: number,
 ): Finding {
   const { graph } = naming;
   const step = index === null ? undefined : stepAt(graph, index);
-  const trace = hops === null || hops.length === 0 ? null : traceOf(graph, hops);
   return {
     rule: issue.rule,
     severity: issue.severity ?? naming.severityOf(issue.rule),
@@ -46,7 +46,7 @@ function finding(
     ...(step === undefined ? {} : { step }),
     ...(issue.subject === undefined ? {} : { subject: issue.subject }),
     related: issue.related ?? [],
-    ...(trace === null ? {} : { trace: { ...trace, ...(repeatsFrom === undefined ? {} : { repeatsFrom }) } }),
+    ...(way === null ? {} : { trace: traceOf(graph, way, repeatsFrom) }),
     key: [issue.rule, step === undefined ? '' : naming.stepContent(step.path), issue.subject ?? ''].join('/'),
   };
 }
@@ -116,10 +116,5 @@ const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info
 
 function isPreferred(one: Finding, other: Finding): boolean {
   if (one.severity !== other.severity) return gravity[one.severity] < gravity[other.severity];
-  return stepsOf(one) < stepsOf(other);
-}
-
-/** Calls do not count. */
-function stepsOf({ trace }: Finding): number {
-  return (trace?.hops ?? []).filter(({ taken }) => taken?.kind !== 'run').length;
+  return traceLength(one.trace) < traceLength(other.trace);
 }

@@ -74,5 +74,8 @@ function missingOf(
     return null;
   const covered = (one: ReadingClass): boolean =>
     names.includes(one) || names.includes('else') || (one !== 'within' && names.includes('outside'));
-  return classesRequired(accepted, monitor).filter((one) => !covered(one));
+  // On a narrower window of the table more can be below or above, and open can be a fault.
+  const windows = [accepted, ...reading.byEntry.flatMap((row) => row.accepted ?? [])];
+  const required = new Set(windows.flatMap((window) => classesRequired(window, monitor)));
+  return [...required].filter((one) => !covered(one));
 }

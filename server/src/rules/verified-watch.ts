@@ -1,10 +1,12 @@
 import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
 import type { Unverified } from '../bench/verification.ts';
 import { connectorsOf } from '../bench/circuits.ts';
-import type { Ending, Report } from '../bench/explore.ts';
+import type { Report } from '../bench/explore.ts';
+import type { Ending } from '../bench/graph.ts';
+import { isolatedBy } from '../bench/hazards.ts';
 import { running } from '../bench/run.ts';
 import { provesBy } from '../readings/proves.ts';
-import type { Loop, Step } from '../text/procedure.ts';
+import type { Loop, Procedure, Step } from '../text/procedure.ts';
 import type { Finder } from './rule.ts';
 
 /* Repairs and opened loops that no good reading has shown to be sound again. */
@@ -15,7 +17,8 @@ export const repairVerifiedFinder: Finder = {
       running({
         ...repairWatcher(procedure, id, provesBy(readings)),
         end: (state: Unverified, step: Step, ending: Ending, report: Report) => {
-          if (!state.pending || (step.verb === 'stop' && step.leaves.includes('repair'))) return;
+          if (!state.pending || ending === 'left-live') return;
+          if (step.verb === 'stop' && step.leaves.includes('repair')) return;
           report({
             rule: 'repair-not-verified',
             ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
@@ -34,8 +37,8 @@ export const loopVerifiedFinder: Finder = {
     [...procedure.loops.values()].map((loop) =>
       running({
         ...openedLoopWatcher(procedure, loop, provesBy(readings)),
-        end: (state: Unverified, step: Step, _ending: Ending, report: Report) => {
-          if (!state.pending || excepted(step, loop)) return;
+        end: (state: Unverified, step: Step, ending: Ending, report: Report) => {
+          if (!state.pending || ending === 'left-live' || excepted(procedure, step, loop)) return;
           report({
             rule: 'loop-not-verified',
             subject: loop.id,
@@ -48,8 +51,10 @@ export const loopVerifiedFinder: Finder = {
     ),
 };
 
-function excepted(step: Step, loop: Loop): boolean {
-  return (
-    step.verb === 'stop' && ['repair', loop.id, ...connectorsOf(loop)].some((id) => step.leaves.includes(id))
-  );
+/** What stays open at a `stop` is named by its connector, or by the source that this connector takes away. */
+function excepted(procedure: Procedure, step: Step, loop: Loop): boolean {
+  if (step.verb !== 'stop') return false;
+  const connectors = connectorsOf(loop);
+  const names = ['repair', loop.id, ...connectors, ...connectors.map((id) => isolatedBy(procedure, id))];
+  return names.some((name) => name !== null && step.leaves.includes(name));
 }

@@ -2,7 +2,6 @@ import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
-import { hopsTo } from '../bench/explore.ts';
 import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import { pathInWords, traceOf } from '../bench/trace.ts';
@@ -118,6 +117,7 @@ function canBeSound(context: Context, index: number, edge: Edge): boolean {
   const outcome = edge.outcome;
   if (step === undefined || outcome === undefined) return true;
   if (step.verb === 'inspect') return outcome.name !== 'defect';
+  if (step.verb === 'prove-dead') return outcome.name !== 'live';
   if (step.verb !== 'read') return true;
   const loops = outcome.of === undefined ? step.loops : [outcome.of];
   const named = step.loops.length === 1 ? (step.outcomes ?? []).map(({ name }) => name) : [];
@@ -151,13 +151,13 @@ function seen(
 ): Seen {
   const { graph } = context;
   const related = sides.flatMap((side): Related[] => {
-    const trace = traceOf(graph, hopsTo(side.arrival));
+    const trace = traceOf(graph, side.arrival.way);
     const last = graph.steps[reading.index];
     if (last === undefined) return [];
     const at = { file: last.file, path: last.path, part: 'value' as const };
     return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
   });
-  const hops = sides[0] === undefined ? [] : hopsTo(sides[0].arrival);
+  const hops = sides[0] === undefined ? [] : sides[0].arrival.way.hops();
   return {
     index: reading.index,
     issue: { rule, subject: reading.loop.id, underline, message, related },

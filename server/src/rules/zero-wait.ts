@@ -1,13 +1,6 @@
 import { zeroWaitFinder } from './assumed-check.ts';
-import { example } from './examples.ts';
+import { example, readOnly } from './examples.ts';
 import type { Rule } from './rule.ts';
-
-const readOnly = `
-- ignition: on
-- read-codes: control-unit
-- clear-codes: control-unit
-- read: driver-loop
-`;
 
 export const zeroWait: Rule = {
   name: 'zero-wait',

@@ -1,5 +1,5 @@
-import type { Section } from '../format/procedure.ts';
-import type { Assembly, Id, Loop, Routine } from './procedure.ts';
+import type { Section } from '../format/words.ts';
+import type { Assembly, Id, Loop, Routine, Source } from './procedure.ts';
 import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
 import type { MapNode } from './tree.ts';
@@ -7,7 +7,7 @@ import type { Path } from './where.ts';
 
 /** What steps act on, as far as it could be read. */
 export interface Circuit extends LoopElements {
-  readonly sources: ReadonlyMap<Id, unknown>;
+  readonly sources: ReadonlyMap<Id, Source>;
   readonly loads: ReadonlyMap<Id, unknown>;
   readonly assemblies: ReadonlyMap<Id, Assembly>;
   readonly loops: ReadonlyMap<Id, Loop>;
@@ -47,5 +47,8 @@ export function entriesOf(section: Section, bench: Circuit): ReadonlyMap<Id, unk
       return bench.assemblies;
     case 'loops':
       return bench.loops;
+    case 'entries':
+      // No step acts on one.
+      return new Map();
   }
 }

@@ -1,6 +1,5 @@
-import { definitions } from '../format/definitions.ts';
-import type { DefinitionName } from '../format/definitions.ts';
-import { expectedIn } from '../format/walker.ts';
+import type { DefinitionName, definitions } from '../format/definitions.ts';
+import { expectedIn, properties } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import type { z } from 'zod';
 import type { EntryRules } from './entry-rules.ts';
@@ -42,13 +41,13 @@ export function checkEntry<N extends DefinitionName>(
     settled.add(pointer(at));
     if (at[0] !== undefined) bad.add(String(at[0]));
   };
-  const known = node.entries.filter(({ key }) => {
+  const written = node.entries.filter(({ key }) => {
     if (rules.later?.has(key) !== true) return true;
     told({ rule: 'not-yet', at: keyAt([...path, key]), message: notYet(key), subject: key }, [key]);
     return false;
   });
-  const usesLater = known.length < node.entries.length;
-  const data = toData({ ...node, entries: known }, schema, [], {
+  const usesLater = written.length < node.entries.length;
+  const data = toData({ ...node, entries: written }, schema, [], {
     root: fileSchema,
     isOpen: rules.isOpen ?? (() => false),
     onUnreadable: mark,
@@ -59,11 +58,16 @@ export function checkEntry<N extends DefinitionName>(
     },
   });
   const validate = validators[name];
-  if (!validate(data)) {
-    const found = problemsFrom(validate.errors ?? [], { schema, data, path, rules, settled, usesLater });
+  const errors = validate(data) ? [] : (validate.errors ?? []);
+  if (errors.length > 0) {
+    const found = problemsFrom(errors, { schema, data, path, rules, settled, usesLater });
     for (const { problem, at } of found) told(problem, at);
   }
-  return { values: typed(name, data, bad), bad };
+  const failed = new Set([...bad, ...errors.map(({ instancePath }) => topKey(instancePath))]);
+  const known = properties(schema, fileSchema);
+  const passed = Object.entries(data as object).filter(([key]) => !failed.has(key) && known.has(key));
+  // What the validator lets pass is what the definition says.
+  return { values: Object.fromEntries(passed) as Values<N>, bad };
 }
 
 export function notYet(word: string): string {
@@ -90,14 +94,7 @@ function nothingWritten(path: Path, schema: Schema | null, hidden: boolean): Pro
   };
 }
 
-/** The keys that passed, parsed. A key with a problem is left out, and what needs it sees that it is not there. */
-function typed<N extends DefinitionName>(name: N, data: unknown, bad: ReadonlySet<string>): Values<N> {
-  const shape: Readonly<Record<string, z.ZodType>> = definitions[name].shape;
-  const values: Record<string, unknown> = {};
-  for (const [key, value] of Object.entries(data as object)) {
-    if (bad.has(key) || !Object.hasOwn(shape, key)) continue;
-    const parsed = shape[key]?.safeParse(value);
-    if (parsed?.success === true) values[key] = parsed.data;
-  }
-  return values as Values<N>;
+/** The key of the entry that an error of the validator is at or below; empty where it is about the entry as a whole. */
+function topKey(instancePath: string): string {
+  return (instancePath.split('/')[1] ?? '').replaceAll('~1', '/').replaceAll('~0', '~');
 }

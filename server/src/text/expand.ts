@@ -153,6 +153,11 @@ function withTargets(step: ListedStep, moved: (target: Target) => Target): Liste
         ...step,
         outcomes: step.outcomes?.map((outcome) => ({ ...outcome, target: moved(outcome.target) })) ?? null,
       };
+    case 'prove-dead':
+      return {
+        ...step,
+        outcomes: step.outcomes.map((outcome) => ({ ...outcome, target: moved(outcome.target) })),
+      };
     default:
       return step;
   }

@@ -8,7 +8,8 @@ export type Stage = 'text' | 'windows' | 'order' | 'diagnosis';
 /** What an instrument can show, held against the accepted window. */
 export type ReadingClass = 'leak' | 'open' | 'below' | 'within' | 'above';
 
-export type OutcomeName = ReadingClass | 'outside' | 'else' | 'none' | 'stored' | 'present' | 'ok' | 'defect';
+export type OutcomeName =
+  ReadingClass | 'outside' | 'else' | 'none' | 'stored' | 'present' | 'ok' | 'defect' | 'dead' | 'live';
 
 /** How a path leaves a step. */
 export type Taken =
@@ -26,6 +27,8 @@ export interface Hop {
 /** A path through the procedure, shortest by number of steps. Its last hop is the step that the finding is about. */
 export interface Trace {
   readonly hops: readonly Hop[];
+  /** How many hops there are, where that is known without making them. */
+  readonly length?: number;
   /** For cycles: index of the hop that the path returns to. */
   readonly repeatsFrom?: number;
 }

@@ -20,11 +20,12 @@ export function marksOf(
   { tokens: found, brackets }: Walked,
   documents: readonly CST.Token[],
 ): Marks {
-  const plainEnds = new Set(
-    found.filter(({ type }) => type === 'scalar').map(({ offset, source }) => offset + source.length),
-  );
   const unclosed = [...unclosedQuotes(found), ...unclosedBrackets(brackets)];
-  const problems = found.flatMap((token) => refused(token) ?? swallowed(token, text, plainEnds) ?? []);
+  const problems: Problem[] = [];
+  for (const [index, token] of found.entries()) {
+    const problem = refused(token) ?? swallowed(token, text, found[index - 1]);
+    if (problem !== null) problems.push(problem);
+  }
   return {
     problems: [...unclosed, ...problems],
     unclosed: unclosed.map(startOf).reduce<number | null>((least, one) => Math.min(least ?? one, one), null),
@@ -60,14 +61,11 @@ function refused({ type, offset, source }: Token): Problem | null {
  * A comment behind a value whose `#` is glued to what follows was probably meant as text: `title: Loop #2`. An ordinary
  * comment has a space behind its `#`.
  */
-function swallowed(
-  { type, offset, source }: Token,
-  text: string,
-  plainEnds: ReadonlySet<number>,
-): Problem | null {
+function swallowed({ type, offset, source }: Token, text: string, before: Token | undefined): Problem | null {
   if (type !== 'comment' || !/^#[^\s#!]/.test(source)) return null;
-  const before = text.slice(0, offset).trimEnd().length;
-  if (!plainEnds.has(before) || /[\r\n]/.test(text.slice(before, offset))) return null;
+  if (before?.type !== 'scalar') return null;
+  const between = text.slice(before.offset + before.source.length, offset);
+  if (between.trim() !== '' || /[\r\n]/.test(between)) return null;
   return {
     rule: 'comment-swallows',
     at: { range: { from: offset, to: offset + source.length } },
@@ -77,14 +75,15 @@ function swallowed(
 }
 
 function unclosedQuotes(tokens: readonly Token[]): readonly Problem[] {
-  return tokens.flatMap(({ type, offset, source }): Problem[] => {
+  const problems: Problem[] = [];
+  for (const { type, offset, source } of tokens) {
     const quote = type === 'double-quoted-scalar' ? '"' : type === 'single-quoted-scalar' ? "'" : null;
-    if (quote === null || (source.length > 1 && closes(source, quote))) return [];
+    if (quote === null || (source.length > 1 && closes(source, quote))) continue;
     const at = { range: { from: offset, to: offset + source.length } };
-    return [
-      { rule: 'yaml', at, misplaces: true, message: `The quote \`${quote}\` that opens here is not closed.` },
-    ];
-  });
+    const message = `The quote \`${quote}\` that opens here is not closed.`;
+    problems.push({ rule: 'yaml', at, misplaces: true, message });
+  }
+  return problems;
 }
 
 function closes(source: string, quote: string): boolean {

@@ -1,5 +1,5 @@
-import { sections } from '../format/procedure.ts';
-import type { Section } from '../format/procedure.ts';
+import { sections } from '../format/words.ts';
+import type { Section } from '../format/words.ts';
 import { didYouMean } from './nearest.ts';
 import { keyAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
@@ -9,8 +9,7 @@ import type { Path } from './where.ts';
 
 /** What an id names, whether or not its entry can be read. */
 export interface Named {
-  /** null: something of a later version. */
-  readonly section: Section | null;
+  readonly section: Section;
   readonly path: Path;
 }
 
@@ -23,19 +22,16 @@ export interface Names {
   readonly complete: boolean;
 }
 
-const laterSections = ['entries'];
-
 /** `complete`: whether all parts files that the file uses are there. */
 export function namesIn(root: Node | null, complete: boolean, report: (problem: Problem) => void): Names {
   const things = new Map<string, Named>();
-  for (const section of [...sections, ...laterSections]) {
+  for (const section of sections) {
     const entry = entryOf(root, section);
     if (entry?.value.kind !== 'map') continue;
     for (const { key } of entry.value.entries) {
       const path = [section, key];
       const earlier = things.get(key);
-      if (earlier === undefined)
-        things.set(key, { section: sections.find((one) => one === section) ?? null, path });
+      if (earlier === undefined) things.set(key, { section, path });
       else report(duplicate(key, keyAt(path), keyAt(earlier.path)));
     }
   }
@@ -80,6 +76,7 @@ function duplicate(id: string, at: Spot, first: Spot): Problem {
 
 const articles: Readonly<Record<Section, string>> = {
   sources: 'a source',
+  entries: 'an entry',
   instruments: 'an instrument',
   loads: 'a load',
   parts: 'a part',
@@ -107,13 +104,12 @@ export function lookUp(
   const named = names.things.get(id);
   if (named === undefined) {
     if (!names.complete) return null;
-    const known = [...names.things].filter(([, { section }]) => section !== null && wanted.includes(section));
+    const known = [...names.things].filter(([, { section }]) => wanted.includes(section));
     const guess = didYouMean(id, [...known.map(([word]) => word), ...alsoKnown]);
     const message = `Nothing is named \`${id}\`; expected ${anyOf(wanted)}.${guess}`;
     report({ rule: 'unknown-id', at, message, subject: id });
     return null;
   }
-  if (named.section === null) return null;
   if (wanted.includes(named.section)) return named.section;
   const message = `\`${id}\` is ${articles[named.section]}; expected ${anyOf(wanted)}.`;
   report({

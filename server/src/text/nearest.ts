@@ -1,5 +1,8 @@
-/** The number of typing mistakes between two words: a letter left out, added, changed, or two swapped. */
-export function distance(a: string, b: string): number {
+/**
+ * The number of typing mistakes between two words: a letter left out, added, changed, or two swapped. Where there are more
+ * than `most`, any number above it.
+ */
+export function distance(a: string, b: string, most = Infinity): number {
   let beforeLast: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row += 1) {
@@ -15,6 +18,8 @@ export function distance(a: string, b: string): number {
       if (swapped) least = Math.min(least, (beforeLast[column - 2] ?? 0) + 1);
       current.push(least);
     }
+    // Two rows, since a swap looks two rows back.
+    if (Math.min(...last, ...current) > most) return most + 1;
     beforeLast = last;
     last = current;
   }
@@ -27,10 +32,12 @@ function nearestOf(word: string, known: Iterable<string>): readonly string[] {
   let least = Infinity;
   const written = simple(word);
   if (written.length > 60) return [];
-  for (const candidate of new Set(known)) {
+  for (const candidate of known) {
     const allowed = Math.max(1, Math.floor(Math.min(word.length, candidate.length) / 3));
-    const mistakes = distance(written, simple(candidate));
-    if (mistakes > allowed || mistakes > least) continue;
+    // Each letter that one word is longer is a mistake: most of many candidates need no closer look.
+    if (Math.abs(written.length - candidate.length) > Math.min(allowed, least)) continue;
+    const mistakes = distance(written, simple(candidate), Math.min(allowed, least));
+    if (mistakes > allowed || mistakes > least || best.includes(candidate)) continue;
     if (mistakes < least) best = [];
     least = mistakes;
     best.push(candidate);

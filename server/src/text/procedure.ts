@@ -1,6 +1,8 @@
 import type { NeedKind } from '../format/procedure.ts';
+import type { kinds } from '../format/words.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
+import type { Resistance } from './resistance.ts';
 import type { FileId, Path, StepRef } from './where.ts';
 
 /*
@@ -19,8 +21,7 @@ interface Defined {
   readonly path: Path;
 }
 
-export interface Battery extends Defined {
-  readonly kind: 'battery';
+interface Feeding extends Defined {
   readonly voltage: Span | null;
   /** Monitors, parts and connectors that are known. */
   readonly feeds: readonly Id[];
@@ -30,6 +31,20 @@ export interface Battery extends Defined {
   readonly wait: number | 'unstated' | null;
   readonly reserve: Reserve | 'unstated' | null;
 }
+
+export interface Battery extends Feeding {
+  readonly kind: 'battery';
+}
+
+export interface HighVoltage extends Feeding {
+  readonly kind: 'high-voltage';
+  /** The connector whose opening is its `disconnect`; null: it could not be read. */
+  readonly isolatedBy: Id | null;
+  /** Volts. Below it the source counts as dead. */
+  readonly safeBelow: Span | null;
+}
+
+export type Source = Battery | HighVoltage;
 
 /** What holds energy after the source is taken away. Farads, volts, ohms, volts. */
 export interface Reserve {
@@ -52,31 +67,73 @@ export interface Monitor extends Defined {
   readonly leakBelow: number | null;
 }
 
+export interface Multimeter extends Defined {
+  readonly kind: 'multimeter';
+  /** Ohms. null: it has no such range. */
+  readonly resistance: (MeterRange & { readonly testCurrent: Span | null }) | null;
+  /** Volts. */
+  readonly voltage:
+    | (MeterRange & {
+        /** The ohms between its terminals. */
+        readonly input: Span | null;
+      })
+    | null;
+  /** Ohms of both leads together. null: not stated, or not readable. */
+  readonly leads: Span | null;
+  /** The leads are taken out of its readings. */
+  readonly zeroed: boolean;
+}
+
+/** One range of an instrument. null: not readable. */
+export interface MeterRange {
+  readonly range: Span | null;
+  readonly accuracy: Accuracy | null;
+  readonly resolution: number | null;
+}
+
 export interface Load extends Defined {
   readonly kind: 'lamp' | 'resistor';
-  readonly resistance: Span | null;
+  /** null: unreadable. */
+  readonly resistance: Resistance | null;
   /** A keyed adapter: needs the mating face, and opens the shorting bar on its side. */
   readonly opensShortingBar: boolean;
 }
 
-export type WireSize = { readonly squareMillimetres: number } | { readonly awg: number };
+/** A temperature that somebody measures and enters before a reading. */
+export interface Entry extends Defined {
+  /** What is measured, and where. */
+  readonly ask: string;
+  /** °C. null: unreadable. */
+  readonly range: Span | null;
+  /** How far what is entered may be off, °C. */
+  readonly accuracy: number | null;
+}
+
+export type PartKind = (typeof kinds)['parts'][number];
 
 export interface Part extends Defined {
-  readonly kind: 'cable' | 'rotary-coupling' | 'series' | 'initiator' | 'resistor' | 'lamp';
+  readonly kind: PartKind;
   /** `two-conductor` parts stand inside a loop, per conductor; `end` parts close it. */
   readonly form: 'two-conductor' | 'end';
-  /** Stated resistance, or copper wire of a size and length in metres. null: unreadable. */
-  readonly resistance: Span | { readonly wire: WireSize; readonly length: Span } | null;
-  /** A pyrotechnic stage that can fire. false also where it could not be read: its own finding stands for it. */
+  /** Of each conductor where it has two. null: unreadable. */
+  readonly resistance: Resistance | null;
+  /**
+   * A pyrotechnic stage that can fire, or a section of high voltage. false also where it could not be read: its own
+   * finding stands for it.
+   */
   readonly live: boolean;
   /** An initiator that is written as `live: false`: the inert part of a trainer. */
   readonly statedInert: boolean;
   readonly noFire: Span | null;
+  /** Of an `hv-section`, in volts between its poles. */
+  readonly voltage: Span | null;
 }
 
 export interface Connector extends Defined {
   readonly contact: Span | null;
   readonly shortingBar: ShortingBar | null;
+  /** Sources that it leads past the pins of its loops. */
+  readonly carries: readonly Id[];
 }
 
 export type Side = 'monitor' | 'end';
@@ -106,6 +163,16 @@ export interface Place {
   readonly side: Side;
   /** null: the connector stands in no loop, or in several and the file does not say which. */
   readonly loop: Id | null;
+}
+
+/** Where the probes of an instrument go: both poles of a side, or two terminals. */
+export type Probed =
+  { readonly connector: Id; readonly side: Side } | readonly [one: Terminal, other: Terminal];
+
+export interface Terminal {
+  readonly connector: Id;
+  readonly side: Side;
+  readonly pin: string;
 }
 
 export interface Requires {
@@ -168,8 +235,23 @@ interface Placed {
  */
 export type Action =
   | { readonly verb: 'ignition'; readonly to: 'on' | 'off' | 'cycle' }
-  | { readonly verb: 'disconnect' | 'reconnect'; readonly source: Id }
+  | {
+      readonly verb: 'disconnect' | 'reconnect';
+      readonly source: Id;
+      /** The connector that is opened or mated by it: that which isolates a high-voltage source. null: none. */
+      readonly connector: Id | null;
+    }
   | { readonly verb: 'wait'; readonly seconds: number }
+  | {
+      readonly verb: 'prove-dead';
+      readonly source: Id;
+      readonly at: Probed;
+      readonly with: Id;
+      /** The battery on which the instrument is proven before and after. */
+      readonly known: Id;
+      /** `dead` and `live` as far as they are written. Otherwise `dead` goes on, and `live` ends the work. */
+      readonly outcomes: readonly Outcome[];
+    }
   | { readonly verb: 'unlock' | 'unplug' | 'plug'; readonly connector: Id }
   | { readonly verb: 'fit'; readonly load: Id; readonly at: Place }
   | { readonly verb: 'remove'; readonly load: Id }
@@ -231,8 +313,10 @@ export interface Procedure {
   readonly requires: Requires;
   /** °C. `assumed`: not stated in the file, the default. */
   readonly ambient: Span & { readonly assumed: boolean };
-  readonly sources: ReadonlyMap<Id, Battery>;
+  readonly sources: ReadonlyMap<Id, Source>;
+  readonly entries: ReadonlyMap<Id, Entry>;
   readonly monitors: ReadonlyMap<Id, Monitor>;
+  readonly multimeters: ReadonlyMap<Id, Multimeter>;
   readonly loads: ReadonlyMap<Id, Load>;
   readonly parts: ReadonlyMap<Id, Part>;
   readonly connectors: ReadonlyMap<Id, Connector>;

@@ -1,8 +1,15 @@
-import { parseAccuracy, parseExact, parseLimit, parseSpan, parseWire } from '../quantity/quantity.ts';
+import {
+  parseAccuracy,
+  parseExact,
+  parseLimit,
+  parseRating,
+  parseSpan,
+  parseWire,
+} from '../quantity/quantity.ts';
 import type { Accuracy, Dimension, Limit, Parsed, Span } from '../quantity/quantity.ts';
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { WireSize } from './procedure.ts';
+import type { SensorTolerance, WireSize } from './resistance.ts';
 import type { Path } from './where.ts';
 
 /* Quantities of the file. Each reports what cannot be read at its exact characters and is null then. */
@@ -42,7 +49,7 @@ export function range(
   return refuse(
     path,
     text,
-    `One value is not enough here; expected a range, such as \`2.4..3.6 Ω\`.`,
+    `One value is not enough here; expected a range, such as \`${dimension === 'voltage' ? '0..600 V' : '2.4..3.6 Ω'}\`.`,
     report,
   );
 }
@@ -80,8 +87,13 @@ export function positive(
   return refuse(path, text, 'This must be more than zero.', report);
 }
 
-export function accuracy(text: string | undefined, path: Path, report: Report): Accuracy | null {
-  return text === undefined ? null : read(parseAccuracy(text, 'resistance'), path, report);
+export function accuracy(
+  text: string | undefined,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+): Accuracy | null {
+  return text === undefined ? null : read(parseAccuracy(text, dimension), path, report);
 }
 
 export function limit(text: string, path: Path, report: Report): Limit | null {
@@ -108,4 +120,37 @@ export function limitOn(
 
 export function wire(text: string | undefined, path: Path, report: Report): WireSize | null {
   return text === undefined ? null : read(parseWire(text), path, report);
+}
+
+export function rating(
+  text: string | undefined,
+  path: Path,
+  report: Report,
+): { readonly volts: number; readonly watts: number } | null {
+  return text === undefined ? null : read(parseRating(text), path, report);
+}
+
+/** How far a sensor may be off: `3 %` of its resistance, or `1 °C`, with or without ± in front. More than nothing. */
+export function sensorTolerance(
+  text: string | undefined,
+  path: Path,
+  report: Report,
+): SensorTolerance | null {
+  if (text === undefined) return null;
+  const expected = '`3 %` or `1 °C`';
+  if (/°C|degC/.test(text)) {
+    const found = read(parseAccuracy(text, 'temperature'), path, report);
+    if (found === null) return null;
+    if (found.constant > 0 && found.digits === 0) return { kelvin: found.constant };
+  } else {
+    const found = read(parseAccuracy(text, 'resistance'), path, report);
+    if (found === null) return null;
+    if (found.fraction > 0 && found.constant === 0 && found.digits === 0) return { fraction: found.fraction };
+  }
+  return refuse(
+    path,
+    text,
+    `A sensor is off by more than nothing, in percent or in °C; expected ${expected}.`,
+    report,
+  );
 }

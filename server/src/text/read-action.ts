@@ -1,5 +1,4 @@
-import type { Verb } from '../format/definitions.ts';
-import type { Section } from '../format/procedure.ts';
+import type { Section, Verb } from '../format/words.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
@@ -8,6 +7,8 @@ import type { Action, Expect, Id, Mentioned } from './procedure.ts';
 import { exact, limit, range } from './quantities.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
 import { placeOf, touchedBy, unlessUnread } from './read-places.ts';
+import { isMonitor } from './read-instruments.ts';
+import { isolates, isolatorOf, readProof } from './read-high-voltage.ts';
 import { readRun } from './read-run.ts';
 import { ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
@@ -38,17 +39,20 @@ export function readAction(
     case 'disconnect':
     case 'reconnect': {
       const source = one(word, at, ['sources'], context);
-      return source === null ? null : { verb, source };
+      return source === null ? null : { verb, source, connector: isolatorOf(source, bench) };
     }
     case 'wait': {
       const seconds = exact(word, 'time', at, reader.report);
       return seconds === null ? null : { verb, seconds };
     }
+    case 'prove-dead':
+      return readProof(values, context);
     case 'unlock':
     case 'unplug':
     case 'plug': {
       const connector = one(word, at, ['connectors'], context);
-      return connector === null ? null : { verb, connector };
+      if (connector === null || isolates(connector, verb, at, context)) return null;
+      return { verb, connector };
     }
     case 'fit':
     case 'move': {
@@ -96,7 +100,8 @@ export function readAction(
       const words = named.filter(({ id }) => id === 'codes' || id === 'repair');
       const others = named.filter((other) => !words.includes(other));
       const found = all(others, ['sources', 'connectors', 'loads'], context, ['codes', 'repair']);
-      return found === null || word === undefined
+      const isolators = others.filter(({ id, path: place }) => isolates(id, verb, place, context));
+      return found === null || isolators.length > 0 || word === undefined
         ? null
         : { verb, text: word, leaves: [...new Set(named.map(({ id }) => id))] };
     }
@@ -148,6 +153,7 @@ function one(
 ): Id | null {
   if (id === undefined) return null;
   const section = lookUp(reader.names, id, sections, valueAt(at), reader.report, alsoKnown);
+  if (section === 'instruments' && !isMonitor(id, bench, valueAt(at), reader.report)) return null;
   return section !== null && entriesOf(section, bench).has(id) ? id : null;
 }
 

@@ -1,5 +1,5 @@
-import { kinds } from '../format/definitions.ts';
-import type { KindSection } from '../format/definitions.ts';
+import { kinds } from '../format/words.ts';
+import type { KindSection, Section } from '../format/words.ts';
 import { laterKinds } from '../format/later.ts';
 import { notYet } from './check-entry.ts';
 import { didYouMean } from './nearest.ts';
@@ -7,7 +7,6 @@ import { keyAt, valueAt } from './problem.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty } from './tree.ts';
 import type { Entry, MapNode } from './tree.ts';
-import type { Section } from '../format/procedure.ts';
 import type { Path } from './where.ts';
 
 export interface RawEntry {

@@ -4,17 +4,18 @@ import type { DraftLoop } from './draft-loop.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Spot } from './problem.ts';
-import type { Connector, Id, Loop, Monitor, Part } from './procedure.ts';
+import type { Connector, Id, Loop, Part } from './procedure.ts';
 import { checkShared } from './problems/shared-in-loops.ts';
 import { pinPair } from './read-circuit.ts';
 import { byId, entriesIn } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
+import { isMonitor } from './read-instruments.ts';
+import type { Instruments } from './read-instruments.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
 
 /** What loops are made of. */
-export interface LoopElements {
-  readonly monitors: ReadonlyMap<Id, Monitor>;
+export interface LoopElements extends Instruments {
   readonly parts: ReadonlyMap<Id, Part>;
   readonly connectors: ReadonlyMap<Id, Connector>;
 }
@@ -58,7 +59,7 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopEle
       continue;
     }
     if (index === 0) {
-      if (circuit.monitors.has(name)) monitor = name;
+      if (isMonitor(name, circuit, valueAt(at), report) && circuit.monitors.has(name)) monitor = name;
       else complete = false;
       continue;
     }

@@ -21,6 +21,8 @@ const names: readonly OutcomeName[] = [
   'present',
   'ok',
   'defect',
+  'dead',
+  'live',
 ];
 
 /** The outcomes of a step that has one reading, in written order; null where it states none. */

@@ -3,6 +3,7 @@ import { valueAt } from './problem.ts';
 import type { Id, Mentioned, Place, Side } from './procedure.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
+import { isMonitor } from './read-instruments.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Path } from './where.ts';
 
@@ -78,7 +79,9 @@ function touched(
       ? (['parts', 'connectors', 'instruments', 'assemblies'] as const)
       : (['connectors'] as const);
   const section = lookUp(reader.names, id, wanted, valueAt(path, [0, id.length]), reader.report);
-  if (section === null || !entriesOf(section, bench).has(id)) return null;
+  if (section === null) return null;
+  if (section === 'instruments' && !isMonitor(id, bench, valueAt(path), reader.report)) return null;
+  if (!entriesOf(section, bench).has(id)) return null;
   const members = bench.assemblies.get(id)?.members ?? [id];
   const found: Mentioned = { id, members, place: path.slice(step.length) };
   if (pin === undefined) return found;

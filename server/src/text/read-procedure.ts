@@ -17,8 +17,11 @@ import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
 import type { Reader } from './reader.ts';
 import { readAssemblies } from './read-assemblies.ts';
-import { readConnectors, readLoads, readMonitors, readParts } from './read-circuit.ts';
+import { readConnectors } from './read-circuit.ts';
+import { readEntered } from './read-entered.ts';
+import { readInstruments } from './read-instruments.ts';
 import { readLoops } from './read-loops.ts';
+import { readLoads, readParts } from './read-parts.ts';
 import { readRoutines, routineReader } from './read-routines.ts';
 import { readSources } from './read-sources.ts';
 import { readSteps, stepListAt } from './read-steps.ts';
@@ -146,13 +149,13 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const fileOf = (path: Path): FileId => ownerOf(path).id;
   const reader: Reader = { root, report, names: namesIn(root, complete, report) };
   const { head, assemblies: rawAssemblies } = readHead(documents, report);
-  const monitors = readMonitors(reader);
+  const instruments = readInstruments(reader);
+  const entries = readEntered(reader);
   const loads = readLoads(reader);
-  const parts = readParts(reader);
+  const parts = readParts(reader, entries);
   const connectors = readConnectors(reader);
-  const elements = { monitors, parts, connectors };
-  const readable = (id: string) => monitors.has(id) || parts.has(id) || connectors.has(id);
-  const sources = readSources(reader, readable);
+  const elements = { ...instruments, parts, connectors };
+  const sources = readSources(reader, elements);
   const loops = readLoops(reader, elements);
   const assemblies = readAssemblies(rawAssemblies, reader, elements);
   const routines = readRoutines(reader);
@@ -161,7 +164,7 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const list = stepListAt(root, ['steps']);
   const listed = list === null ? [] : readSteps(list, reader, circuit);
   const steps = expanded(listed, { routines, readRoutine, fileOf, report });
-  return { ...head, file, elsewhere, ...circuit, waivers: readWaivers(reader), steps };
+  return { ...head, file, elsewhere, entries, ...circuit, waivers: readWaivers(reader), steps };
 }
 
 type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
@@ -216,7 +219,9 @@ export function emptyProcedure(file: FileId): Procedure {
     requires: { training: [], protective: [], information: [] },
     ambient: defaultAmbient,
     sources: new Map(),
+    entries: new Map(),
     monitors: new Map(),
+    multimeters: new Map(),
     loads: new Map(),
     parts: new Map(),
     connectors: new Map(),

@@ -1,5 +1,5 @@
 import type { NeedKind } from '../format/procedure.ts';
-import type { Section } from '../format/procedure.ts';
+import type { Section } from '../format/words.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';

@@ -1,61 +1,153 @@
+import type { Span } from '../quantity/span.ts';
 import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Battery, Id, Reserve } from './procedure.ts';
+import type { Battery, HighVoltage, Id, Reserve, Source } from './procedure.ts';
 import { aboveZero, exact, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
+import type { RawEntry } from './read-entries.ts';
+import { isMonitor } from './read-instruments.ts';
+import type { Instruments } from './read-instruments.ts';
 import type { Reader } from './reader.ts';
 import { entryOf } from './tree.ts';
 import type { Path } from './where.ts';
 
-export function readSources(reader: Reader, readable: (id: Id) => boolean): ReadonlyMap<Id, Battery> {
+/** What sources feed and are isolated by, as far as it could be read. */
+interface Fed extends Instruments {
+  readonly parts: ReadonlyMap<Id, unknown>;
+  readonly connectors: ReadonlyMap<Id, unknown>;
+}
+
+export function readSources(reader: Reader, fed: Fed): ReadonlyMap<Id, Source> {
   const { report } = reader;
-  return byId(
-    entriesIn('sources', reader).flatMap((entry): Battery[] => {
-      const { id, path, node } = entry;
-      if (kindOf('sources', entry, report) === null) return [];
-      const { values } = checkEntry('battery', node, path, { named: `The source \`${id}\`` }, report);
-      const written = values.feeds === undefined ? [] : ids(values.feeds, [...path, 'feeds']);
-      const feeds = written.flatMap(({ id: fed, path: at }) => {
-        const section = lookUp(
-          reader.names,
-          fed,
-          ['instruments', 'parts', 'connectors'],
-          valueAt(at),
-          report,
-        );
-        return section !== null && readable(fed) ? [fed] : [];
-      });
-      const states = (key: string) => entryOf(node, key) !== undefined;
-      return [
-        {
-          id,
-          path,
-          kind: 'battery',
-          voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
-          feeds: [...new Set(feeds)],
-          feedsComplete: values.feeds !== undefined && feeds.length === written.length,
-          wait: states('wait') ? exact(values.wait, 'time', [...path, 'wait'], report) : 'unstated',
-          reserve: states('reserve') ? readReserve(values.reserve, [...path, 'reserve'], report) : 'unstated',
-        },
-      ];
-    }),
-  );
+  const sources = entriesIn('sources', reader).flatMap((entry): Source[] => {
+    const kind = kindOf('sources', entry, report);
+    if (kind === null) return [];
+    return [kind === 'battery' ? readBattery(entry, reader, fed) : readHighVoltage(entry, reader, fed)];
+  });
+  checkIsolatedOnce(sources, report);
+  return byId(sources);
+}
+
+function readBattery({ id, path, node }: RawEntry, reader: Reader, fed: Fed): Battery {
+  const { report } = reader;
+  const { values } = checkEntry('battery', node, path, { named: `The source \`${id}\`` }, report);
+  const states = (key: string) => entryOf(node, key) !== undefined;
+  const { reserve } = values;
+  // No capacitor ever falls to 0 V.
+  const safeBelow = aboveZero(reserve?.['safe-below'], 'voltage', [...path, 'reserve', 'safe-below'], report);
+  return {
+    id,
+    path,
+    kind: 'battery',
+    voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
+    ...readFeeds(values.feeds, values.feeds !== undefined, [...path, 'feeds'], reader, fed),
+    wait: states('wait') ? exact(values.wait, 'time', [...path, 'wait'], report) : 'unstated',
+    reserve: states('reserve') ? readReserve(reserve, safeBelow, [...path, 'reserve'], report) : 'unstated',
+  };
+}
+
+/** The limit between voltage classes A and B for DC: ISO 6469-3, ECE R100 (from memory). */
+const classLimit = 60;
+
+function readHighVoltage({ id, path, node }: RawEntry, reader: Reader, fed: Fed): HighVoltage {
+  const { report } = reader;
+  const { values } = checkEntry('high-voltage', node, path, { named: `The source \`${id}\`` }, report);
+  const states = (key: string) => entryOf(node, key) !== undefined;
+  const written = states('safe-below') ? values['safe-below'] : `${classLimit} V`;
+  const safeBelow = readSafeBelow(written, [...path, 'safe-below'], report);
+  return {
+    id,
+    path,
+    kind: 'high-voltage',
+    voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
+    ...readFeeds(
+      values.feeds,
+      values.feeds !== undefined || !states('feeds'),
+      [...path, 'feeds'],
+      reader,
+      fed,
+    ),
+    isolatedBy: readIsolation(values['isolated-by'], [...path, 'isolated-by'], reader, fed),
+    wait: exact(values.wait, 'time', [...path, 'wait'], report),
+    reserve: states('reserve')
+      ? readReserve(values.reserve, safeBelow, [...path, 'reserve'], report)
+      : 'unstated',
+    safeBelow,
+  };
+}
+
+function readFeeds(
+  feeds: string | readonly string[] | undefined,
+  isRead: boolean,
+  path: Path,
+  reader: Reader,
+  fed: Fed,
+): Pick<Source, 'feeds' | 'feedsComplete'> {
+  const { names, report } = reader;
+  const written = feeds === undefined ? [] : ids(feeds, path);
+  const known = written.flatMap(({ id, path: at }) => {
+    const section = lookUp(names, id, ['instruments', 'parts', 'connectors'], valueAt(at), report);
+    if (section === null || !isMonitor(id, fed, valueAt(at), report)) return [];
+    return fed.monitors.has(id) || fed.parts.has(id) || fed.connectors.has(id) ? [id] : [];
+  });
+  return { feeds: [...new Set(known)], feedsComplete: isRead && known.length === written.length };
+}
+
+function readIsolation(id: string | undefined, at: Path, { names, report }: Reader, fed: Fed): Id | null {
+  if (id === undefined || lookUp(names, id, ['connectors'], valueAt(at), report) === null) return null;
+  return fed.connectors.has(id) ? id : null;
+}
+
+function readSafeBelow(
+  text: string | undefined,
+  at: Path,
+  report: Reader['report'],
+): HighVoltage['safeBelow'] {
+  const found = aboveZero(text, 'voltage', at, report);
+  if (found === null || text === undefined || found.most <= classLimit) return found;
+  const message = `Above ${classLimit} V DC nothing counts as safe to touch; expected ${classLimit} V or less.`;
+  report({ rule: 'quantity', at: valueAt(at, [0, text.length]), message });
+  return null;
+}
+
+/** One connector takes away one source: its opening is the `disconnect` of that source. */
+function checkIsolatedOnce(sources: readonly Source[], report: Reader['report']): void {
+  const taken = new Map<Id, HighVoltage>();
+  for (const source of sources) {
+    if (source.kind !== 'high-voltage' || source.isolatedBy === null) continue;
+    const { isolatedBy: connector, path } = source;
+    const earlier = taken.get(connector);
+    if (earlier === undefined) {
+      taken.set(connector, source);
+      continue;
+    }
+    report({
+      rule: 'wrong-id',
+      at: valueAt([...path, 'isolated-by']),
+      message: `\`${connector}\` takes \`${earlier.id}\` away already. A connector isolates one source.`,
+      subject: connector,
+      related: [{ at: valueAt([...earlier.path, 'isolated-by']), message: 'It is named here.' }],
+    });
+  }
 }
 
 interface RawReserve {
   readonly capacitance: string;
   readonly 'charged-to': string;
   readonly bleed: string;
-  readonly 'safe-below': string;
 }
 
-function readReserve(raw: RawReserve | undefined, path: Path, report: Reader['report']): Reserve | null {
+/** `safe-below` stands in the reserve of a battery, and at a high-voltage source itself. */
+function readReserve(
+  raw: RawReserve | undefined,
+  safeBelow: Span | null,
+  path: Path,
+  report: Reader['report'],
+): Reserve | null {
   const capacitance = span(raw?.capacitance, 'capacitance', [...path, 'capacitance'], report);
   const chargedTo = span(raw?.['charged-to'], 'voltage', [...path, 'charged-to'], report);
   const bleed = span(raw?.bleed, 'resistance', [...path, 'bleed'], report);
-  // No capacitor ever falls to 0 V.
-  const safeBelow = aboveZero(raw?.['safe-below'], 'voltage', [...path, 'safe-below'], report);
   if (capacitance === null || chargedTo === null || bleed === null || safeBelow === null) return null;
   return { capacitance, chargedTo, bleed, safeBelow };
 }

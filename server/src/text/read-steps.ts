@@ -1,5 +1,6 @@
-import { verbs } from '../format/definitions.ts';
-import type { DefinitionName, Verb } from '../format/definitions.ts';
+import { verbs } from '../format/words.ts';
+import type { DefinitionName } from '../format/definitions.ts';
+import type { Verb } from '../format/words.ts';
 import { laterStepKeys, laterVerbs } from '../format/later.ts';
 import { checkEntry, notYet } from './check-entry.ts';
 import { didYouMean, nearest } from './nearest.ts';

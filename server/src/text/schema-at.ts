@@ -1,4 +1,4 @@
-import { definitions, kinds } from '../format/definitions.ts';
+import { formsOf, isKindSection } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
@@ -28,12 +28,12 @@ export function schemaOfPlace(root: Node | null, path: Path): Schema | null {
 function definitionAt(section: string, item: Node | undefined): DefinitionName | null {
   if (section === 'connectors') return 'connector';
   if (section === 'loops') return 'loop';
+  if (section === 'entries') return 'entry';
   const kind = textOf(entryOf(item, 'kind')?.value);
-  if (kind === undefined || !Object.hasOwn(kinds, section)) return null;
-  if (section === 'loads') return known(`${kind}-load`);
-  if (section === 'parts' && kind === 'cable')
-    return entryOf(item, 'resistance') === undefined ? 'cable-by-size' : 'cable-by-resistance';
-  return known(kind);
+  if (kind === undefined || !isKindSection(section)) return null;
+  const forms = formsOf(section, kind);
+  const form = forms.find(({ keys }) => keys.some((key) => entryOf(item, key) !== undefined)) ?? forms[0];
+  return form?.definition ?? null;
 }
 
 function stepDefinition(item: Node): DefinitionName | null {
@@ -41,8 +41,4 @@ function stepDefinition(item: Node): DefinitionName | null {
   if (verb === undefined) return entryOf(item, 'section') === undefined ? null : 'section';
   if (verb === 'read' && entryOf(item, 'read')?.value.kind === 'list') return 'step-read-several';
   return `step-${verb}`;
-}
-
-function known(name: string): DefinitionName | null {
-  return Object.hasOwn(definitions, name) ? (name as DefinitionName) : null;
 }

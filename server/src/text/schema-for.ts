@@ -1,4 +1,4 @@
-import { definitions, kinds, verbs } from '../format/definitions.ts';
+import { formsOf, isKindSection, verbs } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
@@ -14,39 +14,29 @@ export function schemaForTyping(path: readonly string[], beside: ReadonlyMap<str
   const steps = rest.map((step) => (step === item ? 0 : step));
   if (section === undefined || entry === undefined)
     return schemaAt(fileSchema, section === undefined ? [] : [section], fileSchema);
-  const name = definitionFor(section, beside);
-  if (name === 'cable' && rest.length === 0) return anyCable;
-  if (name === null || name === 'cable')
+  const names = definitionsFor(section, beside);
+  if (names.length === 0)
     return schemaAt(fileSchema, [section, entry === item ? 0 : entry, ...steps], fileSchema);
-  return schemaAt(definitionSchema(name), steps, fileSchema);
+  const schemas = names.map(definitionSchema);
+  const [only] = schemas;
+  const schema: Schema = schemas.length === 1 && only !== undefined ? only : { anyOf: schemas };
+  return schemaAt(schema, steps, fileSchema);
 }
 
-/** A cable of which nothing says yet how its resistance is stated. */
-const anyCable: Schema = {
-  anyOf: [definitionSchema('cable-by-size'), definitionSchema('cable-by-resistance')],
-};
-
-function definitionFor(
-  section: string,
-  beside: ReadonlyMap<string, string>,
-): DefinitionName | 'cable' | null {
-  if (section === 'connectors') return 'connector';
-  if (section === 'loops') return 'loop';
-  if (section === 'sources') return 'battery';
-  if (section === 'instruments') return 'monitor';
+/** Several where nothing says yet in which of its forms an entry is written; none: the kind is not known yet. */
+function definitionsFor(section: string, beside: ReadonlyMap<string, string>): readonly DefinitionName[] {
+  if (section === 'connectors') return ['connector'];
+  if (section === 'loops') return ['loop'];
+  if (section === 'entries') return ['entry'];
   if (section === 'steps') {
     const verb = verbs.find((one) => beside.has(one));
-    if (verb === undefined) return null;
+    if (verb === undefined) return [];
     return verb === 'read' && beside.get('read')?.startsWith('[') === true
-      ? 'step-read-several'
-      : `step-${verb}`;
+      ? ['step-read-several']
+      : [`step-${verb}`];
   }
-  if (!Object.hasOwn(kinds, section)) return null;
-  const kind = beside.get('kind') ?? '';
-  if (section === 'parts' && kind === 'cable') {
-    if (beside.has('resistance')) return 'cable-by-resistance';
-    return beside.has('wire') || beside.has('length') ? 'cable-by-size' : 'cable';
-  }
-  const name = section === 'loads' ? `${kind}-load` : kind;
-  return Object.hasOwn(definitions, name) ? (name as DefinitionName) : null;
+  if (!isKindSection(section)) return [];
+  const forms = formsOf(section, beside.get('kind') ?? '');
+  const form = forms.find(({ keys }) => keys.some((key) => beside.has(key)));
+  return form === undefined ? forms.map(({ definition }) => definition) : [form.definition];
 }

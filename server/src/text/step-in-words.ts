@@ -11,6 +11,8 @@ export function stepInWords(step: Step): string {
       return `${step.verb} ${step.source}`;
     case 'wait':
       return `wait ${formatWait(step.seconds)}`;
+    case 'prove-dead':
+      return `prove ${step.source} dead`;
     case 'unlock':
     case 'unplug':
     case 'plug':

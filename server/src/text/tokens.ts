@@ -39,11 +39,12 @@ interface Below {
 /** Between other tokens, in great number, and of no meaning here. */
 const silent: ReadonlySet<string> = new Set(['space', 'newline', 'map-value-ind', 'seq-item-ind', 'comma']);
 
-/** Walks all tokens without recursion: brackets may be nested without end. */
+/** Walks all tokens without recursion: brackets may be nested without end. What waits is taken from the back. */
 export function walk(roots: readonly CST.Token[]): Walked {
   const tokens: Token[] = [];
   const brackets: Brackets[] = [];
   let tooDeep: number | null = null;
+  let inOrder = true;
   const waiting: object[] = [...roots].reverse();
   const depths: number[] = roots.map(() => 0);
   const wait = (below: unknown, depth: number): void => {
@@ -54,25 +55,28 @@ export function walk(roots: readonly CST.Token[]): Walked {
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     let depth = depths.pop() ?? 0;
     if (Array.isArray(next)) {
-      for (const below of next as unknown[]) wait(below, depth);
+      for (let at = next.length - 1; at >= 0; at--) wait((next as unknown[])[at], depth);
       continue;
     }
     const token = next as Below;
     const { type = '' } = token;
     if (silent.has(type)) continue;
-    if (typeof token.source === 'string' && typeof token.offset === 'number') tokens.push(next as Token);
+    if (typeof token.source === 'string' && typeof token.offset === 'number') {
+      inOrder &&= token.offset >= (tokens.at(-1)?.offset ?? 0);
+      tokens.push(next as Token);
+    }
     if (type === 'flow-collection') brackets.push(bracketsOf(next as CST.FlowCollection));
     if (type === 'flow-collection' || type === 'block-map' || type === 'block-seq') depth += 1;
     if (depth > deepest) tooDeep ??= token.offset ?? 0;
-    wait(token.start, depth);
-    wait(token.items, depth);
-    wait(token.props, depth);
-    wait(token.key, depth);
-    wait(token.sep, depth);
-    wait(token.value, depth);
     wait(token.end, depth);
+    wait(token.value, depth);
+    wait(token.sep, depth);
+    wait(token.key, depth);
+    wait(token.props, depth);
+    wait(token.items, depth);
+    wait(token.start, depth);
   }
-  tokens.sort((a, b) => a.offset - b.offset);
+  if (!inOrder) tokens.sort((a, b) => a.offset - b.offset);
   return { tokens, brackets, tooDeep };
 }
 

@@ -39,8 +39,10 @@ export function toData(node: Node, schema: Schema | null, path: Path, conversion
   for (const { key, value } of node.entries) {
     const below = schema === null ? null : propertyOf(schema, key, conversion.root);
     const found = toData(value, below, [...path, key], conversion);
+    if (found === undefined) continue;
     // A key named like a property of every object must not reach its prototype.
-    if (found !== undefined)
+    if (key !== '__proto__') data[key] = found;
+    else
       Object.defineProperty(data, key, {
         value: found,
         enumerable: true,

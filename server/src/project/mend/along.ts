@@ -1,5 +1,5 @@
 import { circuitsOf } from '../../bench/circuits.ts';
-import { clockAfter, clockAtStart, clustersOf } from '../../bench/clock.ts';
+import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Id, Procedure } from '../../text/procedure.ts';
@@ -12,19 +12,23 @@ export interface Missing {
   readonly connected: readonly Id[];
   /** The wait still owed, in seconds; the whole one while anything is on. */
   readonly owed: number;
+  /** High-voltage sources that are not proven dead. */
+  readonly unproven: readonly Id[];
   /** Monitors fed by what is still connected whose codes the path has not written down. */
   readonly unread: readonly Id[];
 }
 
-/** Follows the path of a touch that is not safe, and says before each of its steps what is missing. */
+/** Follows the path to hands that are not safe, or to a proof that comes too early: what is missing before each step. */
 export function missingAlong(procedure: Procedure, finding: Finding): readonly Missing[] {
   const { subject, trace } = finding;
   if (subject === undefined || trace === undefined) return [];
   const circuits = circuitsOf(procedure);
-  const concerned = circuits.touchedBy(subject);
+  const concerned = procedure.sources.has(subject)
+    ? circuits.hazards.filter(({ sources }) => sources.includes(subject))
+    : circuits.hazardsAt(subject);
   const clusters = clustersOf(procedure, circuits).flatMap((cluster) => {
     const groups = cluster.groups.flatMap((group, at) =>
-      group.circuits.some((circuit) => concerned.includes(circuit)) ? [at] : [],
+      group.hazards.some((hazard) => concerned.includes(hazard)) ? [at] : [],
     );
     return groups.length === 0 ? [] : [{ cluster, groups }];
   });
@@ -38,9 +42,10 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
       (id) => circuits.feeding(id).length > 0 && !read.has(id),
     );
     const here = clusters.map(({ cluster, groups }, at) => missingIn(cluster, groups, clocks[at]));
-    clocks = clusters.map(({ cluster }, at) =>
-      clockAfter(clocks[at] ?? clockAtStart(cluster), step, cluster),
-    );
+    clocks = clusters.map(({ cluster }, at) => {
+      const after = clockAfter(clocks[at] ?? clockAtStart(cluster), step, cluster);
+      return hop.taken === null ? after : clockTaken(after, step, hop.taken, cluster);
+    });
     if (step.verb === 'read-codes') read.add(step.monitor);
     const connected = [...new Set(here.flatMap((one) => one.connected))];
     return [
@@ -48,6 +53,7 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
         index,
         ignitionIsOn: here.some(({ ignitionIsOn }) => ignitionIsOn),
         connected,
+        unproven: [...new Set(here.flatMap((one) => one.unproven))],
         unread: fed.filter((id) => circuits.feeding(id).some((source) => connected.includes(source))),
         owed: Math.max(0, ...here.map(({ owed }) => owed)),
       },
@@ -64,6 +70,9 @@ function missingIn(
   return {
     ignitionIsOn: clock.power.ignitionOn,
     connected: [...new Set(sources)].filter((source) => !clock.power.disconnected.includes(source)),
+    unproven: cluster.highVoltage.filter(
+      (source) => sources.includes(source) && !clock.proven.includes(source),
+    ),
     owed: Math.max(0, ...groups.map((at) => clock.owed[at] ?? 0)),
   };
 }

@@ -21,7 +21,12 @@ const mostTrials = 60;
 const mostRounds = 8;
 
 /** Rules that can be mended so. */
-export const mendable: ReadonlySet<string> = new Set(['live-touch', 'short-wait']);
+export const mendable: ReadonlySet<string> = new Set([
+  'live-touch',
+  'short-wait',
+  'not-proven-dead',
+  'proof-too-early',
+]);
 
 /**
  * The best fix of a finding, tried on a copy; null where none holds. At the end of a draft, what the path then leaves

@@ -7,6 +7,7 @@ import { stepNumber } from '../../text/where.ts';
 import type { Path } from '../../text/where.ts';
 import { missingAlong } from './along.ts';
 import type { Missing } from './along.ts';
+import { proofSteps } from './proof.ts';
 import type { Change, NewStep } from './change.ts';
 
 /** A way to mend a finding, before it is known whether it holds. */
@@ -24,11 +25,14 @@ export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly
   const last = along.at(-1);
   if (last === undefined) return [];
   const nearest = along.toReversed().slice(0, 24);
+  const safe = (place: Missing): readonly NewStep[] => safeSteps(procedure, finding, place);
   const found = [
     ...longerWaits(procedure, along, last),
-    ...nearest.flatMap((place) => putBefore(procedure, place, waitedFrom(procedure, along, place))),
-    ...nearest.slice(0, 1).flatMap((place) => putAround(procedure, place)),
-    ...nearest.flatMap((place) => detour(procedure, along, place)),
+    ...nearest.flatMap((place) =>
+      putBefore(procedure, place, safe(place), waitedFrom(procedure, along, place)),
+    ),
+    ...nearest.slice(0, 1).flatMap((place) => putAround(procedure, place, safe(place))),
+    ...nearest.flatMap((place) => detour(procedure, along, place, safe(place))),
   ];
   return found.toSorted((a, b) => sizeOf(a) - sizeOf(b));
 }
@@ -62,9 +66,13 @@ function waitedFrom(procedure: Procedure, along: readonly Missing[], place: Miss
   }, 0);
 }
 
-function putBefore(procedure: Procedure, place: Missing, waited: number): readonly Candidate[] {
+function putBefore(
+  procedure: Procedure,
+  place: Missing,
+  steps: readonly NewStep[],
+  waited: number,
+): readonly Candidate[] {
   const step = procedure.steps[place.index];
-  const steps = safeSteps(place);
   if (step === undefined || steps.length === 0) return [];
   const isOn = place.ignitionIsOn || place.connected.length > 0;
   const withoutWait = isOn && waited > 0 ? [steps.filter(({ line }) => !line.startsWith('wait:'))] : [];
@@ -79,10 +87,9 @@ function putBefore(procedure: Procedure, place: Missing, waited: number): readon
 }
 
 /** Power is taken away before the touch and given back behind the last touch that follows it. */
-function putAround(procedure: Procedure, place: Missing): readonly Candidate[] {
+function putAround(procedure: Procedure, place: Missing, before: readonly NewStep[]): readonly Candidate[] {
   const step = procedure.steps[place.index];
   if (step === undefined) return [];
-  const before = safeSteps(place);
   const after = givenBack(place);
   if (before.length === 0 || after.length === 0) return [];
   return endsOfWork(procedure.steps, place.index).flatMap((end) => {
@@ -113,12 +120,16 @@ function endsOfWork(steps: readonly Step[], from: number): readonly number[] {
  * Where a jump leads to a step that other paths reach safely, the missing steps are put on the way of that jump alone:
  * behind a step that nothing falls through, with a `go` to where the jump led.
  */
-function detour(procedure: Procedure, along: readonly Missing[], place: Missing): readonly Candidate[] {
+function detour(
+  procedure: Procedure,
+  along: readonly Missing[],
+  place: Missing,
+  steps: readonly NewStep[],
+): readonly Candidate[] {
   const before = along[along.indexOf(place) - 1];
   const target = procedure.steps[place.index];
   const from = before === undefined ? undefined : procedure.steps[before.index];
   if (before === undefined || from === undefined || target?.id === undefined) return [];
-  const steps = safeSteps(place);
   const behind = procedure.steps.findLastIndex(({ verb }) => verb === 'go' || verb === 'stop');
   if (steps.length === 0 || behind === -1) return [];
   const id = freshId(procedure);
@@ -134,8 +145,8 @@ function detour(procedure: Procedure, along: readonly Missing[], place: Missing)
 /** Where a step names the one at this index as its target. */
 function jumps(step: Step, to: number): readonly Path[] {
   if (step.verb === 'go') return step.to === to ? [[...step.path, 'go']] : [];
-  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return [];
-  return (step.outcomes ?? []).filter(({ target }) => target === to).map(({ path }) => path);
+  const outcomes = 'outcomes' in step ? (step.outcomes ?? []) : [];
+  return outcomes.filter(({ target }) => target === to).map(({ path }) => path);
 }
 
 function freshId(procedure: Procedure): Id {
@@ -155,7 +166,11 @@ function needsPower({ verb }: Step): boolean {
   return ['read', 'read-codes', 'clear-codes', 'reconnect', 'ignition', 'stop', 'go'].includes(verb);
 }
 
-function safeSteps({ ignitionIsOn, connected, owed, unread }: Missing): readonly NewStep[] {
+function safeSteps(
+  procedure: Procedure,
+  { subject }: Finding,
+  { ignitionIsOn, connected, owed, unread, unproven }: Missing,
+): readonly NewStep[] {
   const wakes = unread.length > 0 && !ignitionIsOn;
   return [
     ...(wakes ? [{ line: 'ignition: on' }] : []),
@@ -163,16 +178,20 @@ function safeSteps({ ignitionIsOn, connected, owed, unread }: Missing): readonly
     ...(ignitionIsOn || wakes ? [{ line: 'ignition: off' }] : []),
     ...connected.map((source) => ({ line: `disconnect: ${source}` })),
     ...(owed > 0 ? [{ line: `wait: ${formatWait(owed)}` }] : []),
+    // A proof that comes too early is there already.
+    ...unproven
+      .filter((source) => source !== subject)
+      .flatMap((source) => proofSteps(procedure, source, subject)),
   ];
 }
 
+/** Whichever brings the power back comes with a warning. */
 function givenBack({ ignitionIsOn, connected }: Missing): readonly NewStep[] {
+  const below = ['warning: Keep everybody clear of the live stages while power comes back.'];
+  const isLast = connected.length === 0;
   return [
-    ...connected.map((source) => ({
-      line: `reconnect: ${source}`,
-      below: ['warning: Keep everybody clear of the live stages while power comes back.'],
-    })),
-    ...(ignitionIsOn ? [{ line: 'ignition: on' }] : []),
+    ...connected.map((source) => ({ line: `reconnect: ${source}`, below })),
+    ...(ignitionIsOn ? [{ line: 'ignition: on', ...(isLast ? { below } : {}) }] : []),
   ];
 }
 

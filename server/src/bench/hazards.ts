@@ -1,0 +1,57 @@
+import type { Id, Probed, Procedure, Source } from '../text/procedure.ts';
+
+/**
+ * What must be dead before hands go there: a live circuit, or a source that connectors lead past the pins of their
+ * loops.
+ */
+export interface Hazard {
+  /** Of the loop, or of the source. */
+  readonly id: Id;
+  /** All of these have to be off. */
+  readonly sources: readonly Id[];
+  /** What is live: the stages and sections of the circuit, or the source itself. */
+  readonly live: readonly Id[];
+  /** The connectors that open it. */
+  readonly connectors: readonly Id[];
+  /** The loop that a load in it is fitted for; null: no load sits in it. */
+  readonly loop: Id | null;
+  /** Whether hands on this very connector, part or monitor are hands on it. */
+  readonly touches: (id: Id) => boolean;
+}
+
+/** The sources that connectors carry. */
+export function carriedHazards(procedure: Procedure): readonly Hazard[] {
+  return [...procedure.sources.values()].flatMap((source) => carriedHazard(procedure, source));
+}
+
+/** The connector that takes a source away carries it by nature; its opening is no opening under power. */
+function carriedHazard(procedure: Procedure, source: Source): readonly Hazard[] {
+  const { id } = source;
+  const isolator = source.kind === 'high-voltage' ? source.isolatedBy : null;
+  const carriers = [...procedure.connectors.values()].filter(({ carries }) => carries.includes(id));
+  const connectors = carriers.map((connector) => connector.id).filter((connector) => connector !== isolator);
+  if (connectors.length === 0 && isolator === null) return [];
+  return [
+    {
+      id,
+      sources: [id],
+      live: [id],
+      connectors,
+      loop: null,
+      touches: (connector) => connector === isolator || connectors.includes(connector),
+    },
+  ];
+}
+
+/** The source that the opening of a connector takes away; null: none. */
+export function isolatedBy({ sources }: Procedure, connector: Id): Id | null {
+  const found = [...sources.values()].find(
+    (source) => source.kind === 'high-voltage' && source.isolatedBy === connector,
+  );
+  return found?.id ?? null;
+}
+
+/** The connectors at which a voltage is measured. */
+export function connectorsProbed(at: Probed): readonly Id[] {
+  return 'connector' in at ? [at.connector] : [...new Set(at.map(({ connector }) => connector))];
+}

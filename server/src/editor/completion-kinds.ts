@@ -1,0 +1,28 @@
+import { isolatedBy } from '../bench/hazards.ts';
+import type { Id, Procedure, Source } from '../text/procedure.ts';
+import type { KnownIds } from './completion-ids.ts';
+
+/** Ids by the kind of their entry; one whose entry cannot be read yet may be of any. */
+export interface IdsOfKind {
+  readonly monitors: readonly Id[];
+  readonly multimeters: readonly Id[];
+  readonly batteries: readonly Id[];
+  readonly highVoltage: readonly Id[];
+  /** Connectors that take no source away: only these are unplugged by their own name. */
+  readonly unplugged: readonly Id[];
+}
+
+export function idsOfKind(procedure: Procedure, { instruments, sources, connectors }: KnownIds): IdsOfKind {
+  const { monitors, multimeters } = procedure;
+  const isOf = (kind: Source['kind'], id: Id): boolean => {
+    const source = procedure.sources.get(id);
+    return source === undefined || source.kind === kind;
+  };
+  return {
+    monitors: instruments.filter((id) => !multimeters.has(id)),
+    multimeters: instruments.filter((id) => !monitors.has(id)),
+    batteries: sources.filter((id) => isOf('battery', id)),
+    highVoltage: sources.filter((id) => isOf('high-voltage', id)),
+    unplugged: connectors.filter((id) => isolatedBy(procedure, id) === null),
+  };
+}

@@ -1,0 +1,96 @@
+import * as z from 'zod';
+import { group, kind, quantity, resistance, yes } from './values.ts';
+
+/* What reads and measures: one definition a kind. */
+
+export const monitor = z
+  .strictObject({
+    kind: kind('monitor', 'A control unit that reads its own loops while it is powered.'),
+    range: quantity(
+      'a resistance range',
+      'What it can show. Beyond the upper end it reads "open".',
+      '0..10 Ω',
+    ),
+    accuracy: quantity(
+      'an accuracy',
+      'Its error limit: percent of the reading plus a constant.',
+      '3 % + 0.1 Ω',
+    ),
+    resolution: quantity('an exact resistance', 'The step of its display.', '0.01 Ω'),
+    'test-current': quantity(
+      'a current',
+      'The current that it sends through the loop to measure.',
+      '40 mA',
+    ).optional(),
+    codes: group(
+      z.strictObject({
+        'too-low': quantity(
+          '`below` and a resistance',
+          'It sets a code when a loop reads below this.',
+          'below 1.0 Ω',
+        ).optional(),
+        'too-high': quantity(
+          '`above` and a resistance',
+          'It sets a code when a loop reads above this.',
+          'above 4.5 Ω',
+        ).optional(),
+      }),
+      '`too-low` and `too-high`',
+      'The limits beyond which it stores a trouble code.',
+      { 'too-low': 'below 1.0 Ω', 'too-high': 'above 4.5 Ω' },
+    ).optional(),
+    leak: quantity(
+      '`below` and a resistance',
+      'It also sees a path to ground or to a supply when that is below this.',
+      'below 5 kΩ',
+    ).optional(),
+  })
+  .meta({ id: 'monitor', description: 'A control unit that reads the resistance of its own loops.' });
+
+export const multimeter = z
+  .strictObject({
+    kind: kind('multimeter', 'A hand-held instrument.'),
+    resistance: group(
+      z.strictObject({
+        range: quantity(
+          'a resistance range',
+          'What it can show. Beyond the upper end it reads "open".',
+          '0..400 Ω',
+        ),
+        accuracy: quantity(
+          'an accuracy',
+          'Its error limit: percent of the reading plus digits or a constant.',
+          '0.8 % + 3 digits',
+        ),
+        resolution: quantity('an exact resistance', 'The step of its display.', '0.1 Ω'),
+        'test-current': quantity(
+          'a current',
+          'The current that it sends through the circuit.',
+          '1 mA',
+        ).optional(),
+      }),
+      'the keys of a resistance range',
+      'The range in which it measures resistance.',
+      { range: '0..400 Ω', accuracy: '0.8 % + 3 digits', resolution: '0.1 Ω', 'test-current': '1 mA' },
+    ).optional(),
+    voltage: group(
+      z.strictObject({
+        range: quantity('a voltage range', 'What it can show.', '0..600 V'),
+        accuracy: quantity(
+          'an accuracy of a voltage',
+          'Its error limit: percent of the reading plus digits or a constant.',
+          '0.5 % + 2 digits',
+        ),
+        resolution: quantity('an exact voltage', 'The step of its display.', '0.1 V'),
+        input: quantity('a resistance', 'The resistance between its terminals.', '10 MΩ'),
+      }),
+      'the keys of a voltage range',
+      'The range in which it measures DC voltage.',
+      { range: '0..600 V', accuracy: '0.5 % + 2 digits', resolution: '0.1 V', input: '10 MΩ' },
+    ).optional(),
+    leads: resistance(
+      'The resistance of both leads together, part of every resistance that it shows.',
+    ).optional(),
+    zeroed: yes('The leads are taken out of the reading before it is used.').optional(),
+  })
+  .meta({ id: 'multimeter', description: 'A hand-held instrument for resistance, voltage or both.' });

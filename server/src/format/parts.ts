@@ -1,0 +1,206 @@
+import * as z from 'zod';
+import { flag, group, keyword, kind, quantity, resistance, yes } from './values.ts';
+
+/* Parts, and the loads that are put in their place: one definition a kind, or one for each way of stating its resistance. */
+
+const opensShortingBar = flag(
+  'A keyed adapter: it needs the mating face of the connector and opens the shorting bar on its side.',
+  true,
+).optional();
+
+const rated = quantity(
+  'a rating of voltage and power',
+  'Its rating. The cold resistance is estimated from it, widely: measure it cold where you can.',
+  '13.5 V 5 W',
+);
+
+const preferredSeries = keyword(
+  ['E6', 'E12', 'E24', 'E48', 'E96', 'E192'],
+  'The series of preferred values (IEC 60063) that it is from. Where `resistance` has no spread, it has the usual tolerance of the series.',
+  'E24',
+).optional();
+
+/** For parts that follow a temperature. */
+const temperature = quantity(
+  'a temperature range or an id of `entries`',
+  'Its temperature: a range, or the id of an entry that is measured before reading. Not stated: the ambient temperature.',
+  '60..90 °C',
+  'coolant',
+).optional();
+
+export const lampLoadByResistance = z
+  .strictObject({
+    kind: kind('lamp', 'A filament lamp.'),
+    resistance: resistance('Its resistance, measured cold.'),
+    'opens-shorting-bar': opensShortingBar,
+  })
+  .meta({
+    id: 'lamp-load-by-resistance',
+    description: "A lamp, measured cold, that is fitted in a part's place.",
+  });
+
+export const lampLoadByRating = z
+  .strictObject({
+    kind: kind('lamp', 'A filament lamp.'),
+    rated,
+    'opens-shorting-bar': opensShortingBar,
+  })
+  .meta({
+    id: 'lamp-load-by-rating',
+    description: "A lamp of this rating that is fitted in a part's place.",
+  });
+
+export const resistorLoad = z
+  .strictObject({
+    kind: kind('resistor', 'A resistor.'),
+    resistance: resistance('Its resistance.'),
+    series: preferredSeries,
+    'opens-shorting-bar': opensShortingBar,
+  })
+  .meta({ id: 'resistor-load', description: "A resistor that is fitted in a part's place." });
+
+export const cableBySize = z
+  .strictObject({
+    kind: kind('cable', 'A pair of conductors.'),
+    wire: quantity('a wire size', 'The cross-section of each conductor, copper.', '0.5 mm²', 'AWG 20'),
+    length: quantity('a length', 'The length of each of the two conductors.', '1.2 m'),
+    temperature,
+  })
+  .meta({ id: 'cable-by-size', description: 'A pair of copper conductors of this size and length.' });
+
+export const cableByResistance = z
+  .strictObject({
+    kind: kind('cable', 'A pair of conductors.'),
+    resistance: resistance('The resistance of each of the two conductors.'),
+  })
+  .meta({ id: 'cable-by-resistance', description: 'A pair of conductors of this resistance each.' });
+
+export const rotaryCoupling = z
+  .strictObject({
+    kind: kind('rotary-coupling', 'The coiled flat cable between steering column and wheel.'),
+    resistance: resistance('The resistance of each of its two conductors.'),
+  })
+  .meta({ id: 'rotary-coupling', description: 'The coiled flat cable between steering column and wheel.' });
+
+export const series = z
+  .strictObject({
+    kind: kind('series', 'Any other part with two conductors.'),
+    resistance: resistance('The resistance of each of its two conductors.'),
+  })
+  .meta({ id: 'series', description: 'Any other part with two conductors: a filter, a splice pack.' });
+
+export const initiator = z
+  .strictObject({
+    kind: kind('initiator', 'A pyrotechnic stage.'),
+    resistance: resistance('The resistance of its bridge.'),
+    live: flag("Whether it can fire. `false` only for a trainer's inert part.", true, false),
+    'no-fire': quantity('a current', 'The current at which it surely does not fire.', '400 mA').optional(),
+  })
+  .meta({ id: 'initiator', description: 'A pyrotechnic stage: one airbag or belt tensioner bridge.' });
+
+export const hvSection = z
+  .strictObject({
+    kind: kind('hv-section', 'A section of the high-voltage circuit that closes a loop.'),
+    voltage: quantity('a voltage', 'The voltage between its poles while it is fed.', '400 V', '320..410 V'),
+    resistance: resistance('The resistance between its poles.'),
+    live: yes('It is live whenever it is fed. The word stands here so that everybody sees it.'),
+  })
+  .meta({ id: 'hv-section', description: 'A section above the voltage that is safe to touch.' });
+
+export const resistorPart = z
+  .strictObject({
+    kind: kind('resistor', 'A resistor that closes a loop.'),
+    resistance: resistance('Its resistance.'),
+    series: preferredSeries,
+  })
+  .meta({ id: 'resistor', description: 'A resistor that closes a loop.' });
+
+export const heater = z
+  .strictObject({
+    kind: kind('heater', 'A heating element that closes a loop.'),
+    resistance: resistance('Its resistance, cold.'),
+  })
+  .meta({ id: 'heater', description: 'A heating element that closes a loop.' });
+
+export const switchPart = z
+  .strictObject({
+    kind: kind('switch', 'A switch that closes a loop. It counts as closed.'),
+    resistance: resistance('Its resistance while it is closed.'),
+  })
+  .meta({ id: 'switch', description: 'A switch that closes a loop. It counts as closed.' });
+
+export const coil = z
+  .strictObject({
+    kind: kind('coil', 'A coil wound of copper that closes a loop.'),
+    resistance: resistance('Its resistance at the temperature `at`.'),
+    at: quantity(
+      'an exact temperature',
+      'The temperature at which `resistance` is stated. Not stated: 20 °C.',
+      '20 °C',
+    ).optional(),
+    temperature,
+  })
+  .meta({ id: 'coil', description: 'A coil wound of copper: its resistance rises with its temperature.' });
+
+const thermistorTolerance = quantity(
+  'a percentage or a temperature',
+  'How far it may be from its curve, at every temperature: in percent of the resistance, or in °C.',
+  '3 %',
+  '1 °C',
+);
+
+export const thermistorByBeta = z
+  .strictObject({
+    kind: kind('thermistor', 'A temperature sensor whose resistance falls with temperature (NTC).'),
+    r25: resistance('Its resistance at 25 °C.'),
+    beta: quantity('a temperature in kelvin', 'Its B value.', '3380 K', '3380 K ± 1 %'),
+    tolerance: thermistorTolerance.optional(),
+    temperature,
+  })
+  .meta({
+    id: 'thermistor-by-beta',
+    description: 'An NTC thermistor, from its resistance at 25 °C and B value.',
+  });
+
+export const thermistorByCoefficients = z
+  .strictObject({
+    kind: kind('thermistor', 'A temperature sensor whose resistance falls with temperature (NTC).'),
+    coefficients: group(
+      z
+        .array(z.number().meta({ 'x-expected': 'a number, such as `1.129e-3`' }))
+        .min(3)
+        .max(3),
+      'three numbers',
+      'The coefficients A, B, C of Steinhart and Hart: 1/T = A + B ln R + C (ln R)³, T in kelvin, R in ohms.',
+      [1.129148e-3, 2.34125e-4, 8.76741e-8],
+    ),
+    tolerance: thermistorTolerance,
+    temperature,
+  })
+  .meta({
+    id: 'thermistor-by-coefficients',
+    description: 'An NTC thermistor, from its Steinhart-Hart coefficients.',
+  });
+
+export const rtd = z
+  .strictObject({
+    kind: kind('rtd', 'A platinum temperature sensor (IEC 60751).'),
+    r0: quantity('an exact resistance', 'Its resistance at 0 °C.', '100 Ω', '1 kΩ'),
+    class: keyword(['AA', 'A', 'B'], 'Its tolerance class (IEC 60751).', 'B'),
+    temperature,
+  })
+  .meta({ id: 'rtd', description: 'A platinum temperature sensor: its resistance rises with temperature.' });
+
+export const lampByResistance = z
+  .strictObject({
+    kind: kind('lamp', 'A filament lamp that closes a loop.'),
+    resistance: resistance('Its resistance, measured cold.'),
+  })
+  .meta({ id: 'lamp-by-resistance', description: 'A filament lamp, measured cold, that closes a loop.' });
+
+export const lampByRating = z
+  .strictObject({
+    kind: kind('lamp', 'A filament lamp that closes a loop.'),
+    rated,
+  })
+  .meta({ id: 'lamp-by-rating', description: 'A filament lamp of this rating that closes a loop.' });

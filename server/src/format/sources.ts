@@ -1,0 +1,76 @@
+import * as z from 'zod';
+import { group, id, ids, kind, quantity } from './values.ts';
+
+/* Where energy comes from, and how it is taken away: one definition a kind. */
+
+const stored = {
+  capacitance: quantity(
+    'a capacitance',
+    'The capacitor that stays charged after power is lost.',
+    '6.8 mF ± 20 %',
+  ),
+  'charged-to': quantity('a voltage', 'The voltage it is charged to while there is power.', '24 V'),
+  bleed: quantity('a resistance', 'The resistance through which it empties.', '4.7 kΩ ± 5 %'),
+};
+
+export const reserve = group(
+  z.strictObject({
+    ...stored,
+    'safe-below': quantity('a voltage', 'Below this voltage a stage can no longer fire.', '2 V'),
+  }),
+  'the four keys of a reserve',
+  'The energy that remains after the source is taken away. All four keys are needed: from them the least wait is computed and held against `wait`.',
+  { capacitance: '6.8 mF ± 20 %', 'charged-to': '24 V', bleed: '4.7 kΩ ± 5 %', 'safe-below': '2 V' },
+);
+
+export const battery = z
+  .strictObject({
+    kind: kind('battery', 'The battery that the system runs on.'),
+    voltage: quantity('a voltage', 'The voltage at its terminals.', '12.6 V', '12..14.5 V'),
+    feeds: ids('an id or a list of ids', 'What it supplies: monitors, parts or connectors.', [
+      'control-unit',
+    ]),
+    wait: quantity(
+      'a duration',
+      'How long to wait after it is taken away before a live circuit may be touched, as the maker of the system states it.',
+      '3 min',
+    ).optional(),
+    reserve: reserve.optional(),
+  })
+  .meta({ id: 'battery', description: 'A battery: a source that is taken away by disconnecting it.' });
+
+export const highVoltage = z
+  .strictObject({
+    kind: kind('high-voltage', 'A source above the voltage that is safe to touch.'),
+    voltage: quantity('a voltage', 'Its voltage, at most while it is charged.', '400 V', '320..410 V'),
+    feeds: ids(
+      'an id or a list of ids',
+      'What it supplies: parts, connectors or monitors of live circuits. Connectors that only lead it past are said with `carries` there.',
+      ['inverter-input'],
+    ).optional(),
+    'isolated-by': id(
+      'a connector id',
+      'The connector that takes it away, such as the service plug: `disconnect` of the source opens it, `reconnect` mates it.',
+      'S1',
+    ),
+    wait: quantity(
+      'a duration',
+      'How long to wait after it is taken away before it is proven dead, as the maker of the system states it.',
+      '5 min',
+    ),
+    reserve: group(
+      z.strictObject(stored),
+      'the three keys of a reserve',
+      'What stays charged after the source is taken away. From it the least time down to `safe-below` is computed and held against `wait`.',
+      { capacitance: '500 µF ± 10 %', 'charged-to': '410 V', bleed: '100 kΩ ± 5 %' },
+    ).optional(),
+    'safe-below': quantity(
+      'a voltage',
+      'Below this voltage it counts as dead. Not stated: 60 V, the limit of voltage class A for DC (ISO 6469-3).',
+      '60 V',
+    ).optional(),
+  })
+  .meta({
+    id: 'high-voltage',
+    description: 'A high-voltage source: taken away by opening a connector, waited for, and proven dead.',
+  });

@@ -1,0 +1,59 @@
+import { coldResistance, hotResistance, hotToCold, usualTolerance, wireBasis } from '../circuit/circuit.ts';
+import type { PartModel } from '../circuit/circuit.ts';
+import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
+import type { Span } from '../quantity/quantity.ts';
+
+/** What a resistance rests on beyond the values that the file states. */
+export interface Basis {
+  readonly value: string;
+  readonly source: string;
+}
+
+/** null: nothing, it is stated as it is. */
+export function basisOf(model: PartModel): Basis | null {
+  switch (model.kind) {
+    case 'stated':
+      return null;
+    case 'copper-wire':
+      return { value: 'annealed copper, 0.393 % per kelvin', source: wireSources[wireBasis(model.wire)] };
+    case 'copper-coil':
+      return { value: 'copper winding, in proportion to 234.5 °C + t', source: 'IEC 60034-1' };
+    case 'preferred': {
+      const { least, most } = model.resistance;
+      if (least < most) return null;
+      const tolerance = `± ${Number((100 * usualTolerance(model.series)).toPrecision(3))} %`;
+      return { value: `${tolerance}, usual for ${model.series}`, source: 'IEC 60063' };
+    }
+    case 'lamp-rating': {
+      const cold = formatSpan(toThreeDigits(coldResistance(model.volts, model.watts)), 'resistance');
+      const hot = formatQuantity(
+        Number(hotResistance(model.volts, model.watts).toPrecision(3)),
+        'resistance',
+      );
+      return {
+        value: `estimated ${cold} cold, 1/${hotToCold.most} to 1/${hotToCold.least} of its ${hot} hot`,
+        source: 'published filaments, 8.8 and 13.7 times',
+      };
+    }
+    case 'thermistor':
+      return { value: 'falls with temperature along its curve', source: 'stated in this file' };
+    case 'platinum':
+      return { value: `platinum, class ${model.class}`, source: 'IEC 60751' };
+  }
+}
+
+export function basisInWords(model: PartModel): string | null {
+  const basis = basisOf(model);
+  return basis === null ? null : `${basis.value}; ${basis.source}`;
+}
+
+const wireSources = {
+  listed: 'IEC 60028; at most as IEC 60228 class 5',
+  unlisted: 'IEC 60028; 5 % less to 20 % more, no standard lists this size',
+  gauge: 'IEC 60028, ASTM B258; 15 % less to 10 % more for its strands',
+} as const;
+
+function toThreeDigits({ least, nominal, most }: Span): Span {
+  const three = (value: number): number => Number(value.toPrecision(3));
+  return { least: three(least), nominal: three(nominal), most: three(most) };
+}

@@ -1,0 +1,106 @@
+import { dependenceOf } from '../circuit/circuit.ts';
+import type { ConditionRanges, Indication, Network } from '../circuit/circuit.ts';
+import type { Span } from '../quantity/span.ts';
+import type { Entry, Id, Loop, Procedure } from '../text/procedure.ts';
+import { hardwareKey } from '../bench/hardware.ts';
+import type { Hardware } from '../bench/hardware.ts';
+import { acceptedWindow, printedWindow } from './accepted.ts';
+import type { Accepted } from './accepted.ts';
+import { conditionsOf, widened } from './conditions.ts';
+import { goodReading } from './good.ts';
+import { loopNetwork } from './loop-network.ts';
+
+/** What is entered for one row of the table, °C, both ends included. */
+export interface Band {
+  readonly entry: Id;
+  readonly entered: Span;
+}
+
+/** The window of a reading where what is entered lies in these bands. */
+export interface EntryRow {
+  readonly bands: readonly Band[];
+  /** null: not known. */
+  readonly accepted: Accepted | null;
+  readonly printed: string;
+}
+
+/** No more rows than this: a card has to be read with a finger on the row. */
+const mostRows = 16;
+
+/** Widths of a band, °C. */
+const widths = [5, 10, 20, 50, 100, 200, 500, 1000];
+
+/**
+ * The windows of a reading as a table over the temperatures that are entered; empty where they make no difference. Each
+ * row holds all that a sound circuit shows at any temperature there may be where a value of its band is entered.
+ */
+export function rowsByEntry(
+  procedure: Procedure,
+  loop: Loop,
+  arrivedAt: readonly Hardware[],
+  resolution: number,
+): readonly EntryRow[] {
+  if (procedure.entries.size === 0) return [];
+  const benches = [...new Map(arrivedAt.map((hardware) => [hardwareKey(hardware), hardware])).values()];
+  const entries = entriesIn(procedure, loop, benches);
+  if (entries.length === 0) return [];
+  const conditions = conditionsOf(procedure);
+  const rows = bandsOf(entries).map((bands): EntryRow => {
+    const ranges = conditionsFor(procedure, conditions, bands);
+    const indications = benches.map((hardware) => goodReading(procedure, loop, hardware, ranges).indication);
+    const known = indications.filter((one): one is Indication => one !== null);
+    const accepted = known.length < indications.length ? null : acceptedWindow(null, known, resolution);
+    return { bands, accepted, printed: accepted === null ? '' : printedWindow(accepted, resolution) };
+  });
+  return rows.every(({ printed }) => printed === rows[0]?.printed) ? [] : rows;
+}
+
+/** The entries that a part of the loop follows, on any of the benches, in the order of the file. */
+function entriesIn(procedure: Procedure, loop: Loop, benches: readonly Hardware[]): readonly Entry[] {
+  const followed = new Set<Id>();
+  for (const hardware of benches) {
+    const network: Network = loopNetwork(procedure, loop, hardware)?.network ?? [];
+    for (const { part } of network) {
+      const on = dependenceOf(part)?.on ?? 'ambient';
+      if (on !== 'ambient') followed.add(on.entry);
+    }
+  }
+  return [...procedure.entries.values()].filter(({ id }) => followed.has(id));
+}
+
+/** Every combination of one band of each entry, with the narrowest bands that make a table of few enough rows. */
+function bandsOf(entries: readonly Entry[]): readonly (readonly Band[])[] {
+  let combined: readonly (readonly Band[])[] = [[]];
+  for (const width of widths) {
+    combined = entries.reduce<readonly (readonly Band[])[]>(
+      (rows, { id, range }) =>
+        rows.flatMap((row) => cut(range, width).map((entered) => [...row, { entry: id, entered }])),
+      [[]],
+    );
+    if (combined.length <= mostRows) break;
+  }
+  return combined;
+}
+
+/** A range cut at the multiples of a width. */
+function cut(range: Span | null, width: number): readonly Span[] {
+  if (range === null) return [];
+  const edges = [range.least];
+  for (let edge = (Math.floor(range.least / width) + 1) * width; edge < range.most; edge += width)
+    edges.push(edge);
+  return edges.map((least, index) => {
+    const most = edges[index + 1] ?? range.most;
+    return { least, nominal: (least + most) / 2, most };
+  });
+}
+
+function conditionsFor(
+  { entries }: Procedure,
+  { ambient, entered }: ConditionRanges,
+  bands: readonly Band[],
+): ConditionRanges {
+  const narrowed = bands.map(
+    (band) => [band.entry, widened(band.entered, entries.get(band.entry)?.accuracy ?? 0)] as const,
+  );
+  return { ambient, entered: new Map([...entered, ...narrowed]) };
+}

@@ -1,0 +1,52 @@
+import { formatQuantity, formatSpan, formatWire } from '../quantity/quantity.ts';
+import { followsTemperature } from '../text/resistance.ts';
+import type { Resistance, SensorCurve, SensorTolerance, Temperature } from '../text/resistance.ts';
+
+/** A resistance as the file states it: `1.7..2.3 Ω`, `1.2 m of 0.5 mm² copper`, `100 Ω at 0 °C, class B, at coolant`. */
+export function resistanceInWords(resistance: Resistance): string {
+  const value = valueInWords(resistance);
+  if (!followsTemperature(resistance) || resistance.temperature === 'ambient') return value;
+  return `${value}, at ${temperatureInWords(resistance.temperature)}`;
+}
+
+/** `ambient temperature`, the id of an entry, or `60..90 °C`. */
+export function temperatureInWords(temperature: Temperature): string {
+  if (temperature === 'ambient') return 'ambient temperature';
+  return 'entry' in temperature ? temperature.entry : formatSpan(temperature.stated, 'temperature');
+}
+
+function valueInWords(resistance: Resistance): string {
+  switch (resistance.kind) {
+    case 'stated':
+      return formatSpan(resistance.resistance, 'resistance');
+    case 'preferred':
+      return `${formatSpan(resistance.resistance, 'resistance')} (${resistance.series})`;
+    case 'lamp-rating':
+      return `${formatQuantity(resistance.volts, 'voltage')} ${formatQuantity(resistance.watts, 'power')}`;
+    case 'copper-wire':
+      return `${formatSpan(resistance.length, 'length')} of ${formatWire(resistance.wire)} copper`;
+    case 'copper-coil':
+      return `${formatSpan(resistance.resistance, 'resistance')} at ${formatQuantity(resistance.at, 'temperature')}, copper`;
+    case 'thermistor':
+      return `${curveInWords(resistance.curve)}${toleranceInWords(resistance.tolerance)}`;
+    case 'platinum':
+      return `platinum, ${formatQuantity(resistance.r0, 'resistance')} at 0 °C, class ${resistance.class}`;
+  }
+}
+
+function curveInWords(curve: SensorCurve): string {
+  if ('coefficients' in curve) return `NTC, Steinhart-Hart ${curve.coefficients.join(', ')}`;
+  const { r25, beta } = curve;
+  return `NTC, ${formatSpan(r25, 'resistance')} at 25 °C, B ${formatSpan(beta, 'kelvin')}`;
+}
+
+function toleranceInWords(tolerance: SensorTolerance | null): string {
+  if (tolerance === null) return '';
+  const off =
+    'fraction' in tolerance ? percent(tolerance.fraction) : formatQuantity(tolerance.kelvin, 'temperature');
+  return `, ± ${off}`;
+}
+
+function percent(fraction: number): string {
+  return `${Number((100 * fraction).toPrecision(12))} %`;
+}

@@ -1,0 +1,98 @@
+import { connectorsProbed } from '../bench/hazards.ts';
+import { formatSpan } from '../quantity/quantity.ts';
+import { proofLimit, unfitFor } from '../readings/proof.ts';
+import type { HighVoltage, Id, Multimeter, Procedure, Source } from '../text/procedure.ts';
+import type { Context, Finder, Seen } from './rule.ts';
+import { listed } from './words.ts';
+
+/* Guards of high voltage: a source that no touch would be held against, and proofs that could never prove anything. */
+
+export const unguardedSourceFinder: Finder = { check: unguardedSources };
+export const proofElsewhereFinder: Finder = { check: proofsElsewhere };
+export const unfitMeterFinder: Finder = { check: unfitMeters };
+
+function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
+  if (!everyLoopIsRead(procedure)) return [];
+  return highVoltageIn(procedure).flatMap(({ id, path, feedsComplete }): readonly Seen[] => {
+    if (!feedsComplete) return [];
+    const place = { path, part: 'key' as const };
+    const seen = (message: string): Seen => ({
+      issue: { rule: 'unguarded-source', subject: id, place, message },
+    });
+    const idle = circuits.all.filter(
+      ({ sources, liveParts }) => sources.includes(id) && liveParts.length === 0,
+    );
+    if (idle.length > 0) {
+      const loops = listed(idle.map(({ loop }) => loop.id));
+      return [
+        seen(
+          `${id} feeds ${loops}, where nothing is live: hands there would not be held against it. ` +
+            'Let `feeds` name what stands in the high-voltage circuit, and say with `carries` which connectors lead it past their loops.',
+        ),
+      ];
+    }
+    const isFed = circuits.live.some(({ sources }) => sources.includes(id));
+    const isCarried = [...procedure.connectors.values()].some(({ carries }) => carries.includes(id));
+    if (isFed || isCarried) return [];
+    return [
+      seen(
+        `${id} feeds no live circuit and no connector carries it: no touch would be held against it. ` +
+          `Add \`carries: ${id}\` to the connectors that lead it, or name in \`feeds\` what it supplies.`,
+      ),
+    ];
+  });
+}
+
+function proofsElsewhere({ procedure, graph, circuits }: Context): readonly Seen[] {
+  const whole = highVoltageIn(procedure).every(({ feedsComplete }) => feedsComplete);
+  if (!whole || !everyLoopIsRead(procedure)) return [];
+  const isThere = (source: Id, connector: Id): boolean =>
+    circuits.hazardsAt(connector).some(({ sources }) => sources.includes(source));
+  return graph.steps.flatMap((step, index): readonly Seen[] => {
+    if (step.verb !== 'prove-dead') return [];
+    const { source } = step;
+    const off = connectorsProbed(step.at).find((connector) => !isThere(source, connector));
+    if (off === undefined) return [];
+    const message =
+      `${source} does not reach ${off}, so what is measured there says nothing of it: ` +
+      `measure where it is fed, or where a connector \`carries\` it.`;
+    return [{ index, issue: { rule: 'proof-elsewhere', subject: source, underline: ['at'], message } }];
+  });
+}
+
+function unfitMeters({ procedure, graph }: Context): readonly Seen[] {
+  return graph.steps.flatMap((step, index): readonly Seen[] => {
+    if (step.verb !== 'prove-dead') return [];
+    const source = procedure.sources.get(step.source);
+    const known = procedure.sources.get(step.known);
+    const meter = procedure.multimeters.get(step.with);
+    if (source?.kind !== 'high-voltage' || known === undefined || meter === undefined) return [];
+    const why = unfitInWords(source, known, meter);
+    if (why === null) return [];
+    const message = `${meter.id} cannot prove ${source.id} dead: ${why}.`;
+    return [{ index, issue: { rule: 'unfit-meter', subject: meter.id, underline: ['with'], message } }];
+  });
+}
+
+function unfitInWords(source: HighVoltage, known: Source, meter: Multimeter): string | null {
+  const range = meter.voltage?.range ?? null;
+  const volts = range === null ? '' : formatSpan(range, 'voltage');
+  switch (unfitFor(source, known, meter, proofLimit(source, meter))) {
+    case 'range':
+      return `its range, ${volts}, does not reach the voltage of the source`;
+    case 'accuracy':
+      return 'with its error no reading shows that the voltage is below the safe one';
+    case 'known':
+      return `it does not surely show ${known.id}, on which it is to be proven`;
+    case null:
+      return null;
+  }
+}
+
+function everyLoopIsRead({ loops }: Procedure): boolean {
+  return [...loops.values()].every(({ complete }) => complete);
+}
+
+function highVoltageIn({ sources }: Procedure): readonly HighVoltage[] {
+  return [...sources.values()].filter((source) => source.kind === 'high-voltage');
+}

@@ -1,0 +1,20 @@
+import { handsAndBack, highVoltageExample, proveDead, takeAway } from './high-voltage-examples.ts';
+import type { Rule } from './rule.ts';
+import { proofElsewhereFinder } from './high-voltage-check.ts';
+
+export const proofElsewhere: Rule = {
+  name: 'proof-elsewhere',
+  severity: 'error',
+  stage: 'order',
+  meaning: 'A high-voltage source is proven dead at a place that it does not reach.',
+  why: 'Where it never is there is no voltage either: the reading proves nothing.',
+  source: 'a guard of this program',
+  finder: proofElsewhereFinder,
+  examples: {
+    triggers: highVoltageExample(
+      'K8 does not lead the traction voltage',
+      `${takeAway}- wait: 5 min${proveDead.replace('K7', 'K8')}${handsAndBack}`,
+    ),
+    passes: highVoltageExample('K7 does', `${takeAway}- wait: 5 min${proveDead}${handsAndBack}`),
+  },
+};

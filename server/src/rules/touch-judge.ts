@@ -1,0 +1,104 @@
+import type { Clock, Cluster, Group } from '../bench/clock.ts';
+import type { Hazard } from '../bench/hazards.ts';
+import type { Issue } from '../bench/issue.ts';
+import { isOff } from '../bench/power.ts';
+import type { Touch } from '../bench/touch.ts';
+import type { Id, Step } from '../text/procedure.ts';
+import type { Context } from './rule.ts';
+import { liveTouch, notProvenDead, proofTooEarly, shortWait } from './touch-words.ts';
+
+/* Whether hands, or a proof, come to what is still on, still charged or not proven dead. */
+
+/** Sources that count as safe after a finding, a set for those of each circuit that was not dead. */
+export type Excused = readonly (readonly Id[])[];
+
+export interface Unsafe {
+  readonly issue: Issue;
+  /** Their sources count as safe from here on. */
+  readonly groups: readonly Group[];
+}
+
+interface State {
+  readonly clock: Clock;
+  readonly excused: Excused;
+}
+
+/** Groups that are not dead, each by the first thing that is missing. */
+interface NotDead {
+  readonly on: readonly Group[];
+  readonly owing: readonly Group[];
+  /** The longest wait that is owed, in seconds. */
+  readonly wait: number;
+  readonly unproven: readonly { readonly group: Group; readonly sources: readonly Id[] }[];
+}
+
+function notDead(cluster: Cluster, { clock, excused }: State, concerns: (group: Group) => boolean): NotDead {
+  const on: Group[] = [];
+  const owing: Group[] = [];
+  const unproven: { group: Group; sources: readonly Id[] }[] = [];
+  let wait = 0;
+  for (const [at, group] of cluster.groups.entries()) {
+    if (!concerns(group)) continue;
+    const judged = group.sources.filter((source) => !excused.some((set) => set.includes(source)));
+    const owed = judged.length > 0 ? (clock.owed[at] ?? 0) : 0;
+    const sources = judged.filter(
+      (source) => cluster.highVoltage.includes(source) && !clock.proven.includes(source),
+    );
+    if (judged.some((source) => !isOff(clock.power, source))) on.push(group);
+    else if (owed > 0) {
+      owing.push(group);
+      wait = Math.max(wait, owed);
+    } else if (sources.length > 0) unproven.push({ group, sources });
+  }
+  return { on, owing, wait, unproven };
+}
+
+export function judgeTouch(
+  { procedure, circuits }: Context,
+  cluster: Cluster,
+  state: State,
+  touch: Touch,
+): readonly Unsafe[] {
+  const concerned = circuits.hazardsAt(touch.id);
+  const concerns = ({ hazards }: Group): boolean => hazards.some((hazard) => concerned.includes(hazard));
+  const { on, owing, wait, unproven } = notDead(cluster, state, concerns);
+  const found: Unsafe[] = [];
+  if (on.length > 0) {
+    const issue = liveTouch(procedure, touch, liveIn(on, concerned), sourcesOf(on), state.clock.power);
+    found.push({ issue, groups: on });
+  }
+  if (owing.length > 0) {
+    const issue = shortWait(procedure, touch, liveIn(owing, concerned), sourcesOf(owing), wait);
+    found.push({ issue, groups: owing });
+  }
+  if (unproven.length > 0) {
+    const groups = unproven.map(({ group }) => group);
+    const missing = [...new Set(unproven.flatMap(({ sources }) => sources))];
+    found.push({ issue: notProvenDead(touch, liveIn(groups, concerned), missing), groups });
+  }
+  return found;
+}
+
+/** A proof has a meaning only where all that the source feeds is off and the wait is over. */
+export function judgeProof(
+  { procedure }: Context,
+  cluster: Cluster,
+  state: State,
+  step: Step,
+): readonly Unsafe[] {
+  if (step.verb !== 'prove-dead') return [];
+  const { on, owing, wait } = notDead(cluster, state, ({ sources }) => sources.includes(step.source));
+  const groups = [...on, ...owing];
+  if (groups.length === 0) return [];
+  const issue = proofTooEarly(procedure, step.source, sourcesOf(on), wait, state.clock.power);
+  return [{ issue, groups }];
+}
+
+function liveIn(groups: readonly Group[], concerned: readonly Hazard[]): readonly Id[] {
+  const hazards = groups.flatMap((group) => group.hazards).filter((hazard) => concerned.includes(hazard));
+  return [...new Set(hazards.flatMap(({ live }) => live))];
+}
+
+function sourcesOf(groups: readonly Group[]): readonly Id[] {
+  return [...new Set(groups.flatMap((group) => group.sources))];
+}

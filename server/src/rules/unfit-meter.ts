@@ -1,0 +1,22 @@
+import { handsAndBack, highVoltageExample, proveDead, takeAway } from './high-voltage-examples.ts';
+import type { Rule } from './rule.ts';
+import { unfitMeterFinder } from './high-voltage-check.ts';
+
+export const unfitMeter: Rule = {
+  name: 'unfit-meter',
+  severity: 'error',
+  stage: 'order',
+  meaning: 'The instrument of a proof does not reach the voltage, or is too coarse to show that it is gone.',
+  why: 'A meter beyond its range can be destroyed and then shows nothing; one that is too coarse shows a dangerous rest as dead.',
+  source: 'NFPA 70E-2018, 120.5 and 110.4 (from memory): instruments rated for the circuit',
+  finder: unfitMeterFinder,
+  examples: {
+    triggers: highVoltageExample('a meter for 200 V', `${takeAway}- wait: 5 min${proveDead}${handsAndBack}`, {
+      instruments: `instruments:
+  control-unit: { kind: monitor, range: 0..400 Ω, accuracy: 2 % + 1 Ω, resolution: 1 Ω }
+  hand-meter: { kind: multimeter, voltage: { range: 0..200 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
+`,
+    }),
+    passes: highVoltageExample('a meter for 600 V', `${takeAway}- wait: 5 min${proveDead}${handsAndBack}`),
+  },
+};

@@ -1,0 +1,31 @@
+import { highVoltageExample } from './high-voltage-examples.ts';
+import type { Rule } from './rule.ts';
+import { unguardedSourceFinder } from './high-voltage-check.ts';
+
+const readOnly = `
+- ignition: on
+- read-codes: control-unit
+- clear-codes: control-unit
+- read: interlock
+`;
+
+export const unguardedSource: Rule = {
+  name: 'unguarded-source',
+  severity: 'error',
+  stage: 'order',
+  meaning:
+    'A high-voltage source that no touch would be held against: nothing that it feeds is live, and no connector carries it.',
+  why: 'Every order of work would pass as safe.',
+  source: 'a guard of this program',
+  finder: unguardedSourceFinder,
+  examples: {
+    triggers: highVoltageExample('no connector carries it', readOnly, {
+      connectors: `connectors:
+  S1: { contact: 2..15 mΩ }
+  K7: { contact: 2..15 mΩ }
+  K8: { contact: 2..15 mΩ }
+`,
+    }),
+    passes: highVoltageExample('K7 carries it', readOnly),
+  },
+};

@@ -1,0 +1,119 @@
+import type { ActionReader, Bench } from './action-reader.ts';
+import { lookUp } from './names.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Action, Id, Probed, Source, Terminal } from './procedure.ts';
+import { outcomesOfOne } from './read-outcomes.ts';
+import { nodeAt } from './tree.ts';
+import type { Path } from './where.ts';
+
+/** The connector whose opening is the `disconnect` of a source; null: it has none. */
+export function isolatorOf(id: Id, { sources }: Pick<Bench, 'sources'>): Id | null {
+  const source = sources.get(id);
+  return source?.kind === 'high-voltage' ? source.isolatedBy : null;
+}
+
+/**
+ * Whether a connector takes a source away: then the verbs of the source are the ones for it, since one act has one
+ * name. The problem has been reported.
+ */
+export function isolates(
+  connector: Id,
+  verb: 'unlock' | 'unplug' | 'plug' | 'stop',
+  at: Path,
+  { reader, bench }: ActionReader,
+): boolean {
+  const source = [...bench.sources.keys()].find((id) => isolatorOf(id, bench) === connector);
+  if (source === undefined) return false;
+  const effect =
+    verb === 'plug' ? `mating it is \`reconnect: ${source}\`` : `opening it is \`disconnect: ${source}\``;
+  const advice =
+    verb === 'stop' ? `what stays is the source: write \`${source}\`` : `${effect}, so write that`;
+  reader.report({
+    rule: 'wrong-id',
+    at: valueAt(at),
+    message: `\`${connector}\` takes \`${source}\` away; ${advice}.`,
+    subject: connector,
+    related: relatedTo(bench.sources.get(source)),
+  });
+  return true;
+}
+
+/** null: something that it names could not be read, and a finding says so. */
+export function readProof(values: Readonly<Record<string, unknown>>, context: ActionReader): Action | null {
+  const { path } = context;
+  const source = sourceOf(values['prove-dead'], 'high-voltage', [...path, 'prove-dead'], context);
+  const known = sourceOf(values.known, 'battery', [...path, 'known'], context);
+  const at = probedAt(values.at, [...path, 'at'], context);
+  const meter = meterOf(values.with, [...path, 'with'], context);
+  const outcomes = outcomesOfOne(context) ?? [];
+  if (source === null || known === null || at === null || meter === null) return null;
+  return { verb: 'prove-dead', source, at, with: meter, known, outcomes };
+}
+
+const kindWords: Readonly<Record<Source['kind'], string>> = {
+  battery: 'a battery',
+  'high-voltage': 'a high-voltage source',
+};
+
+function sourceOf(id: unknown, kind: Source['kind'], path: Path, context: ActionReader): Id | null {
+  const { reader, bench } = context;
+  if (typeof id !== 'string') return null;
+  const at = valueAt(path);
+  if (lookUp(reader.names, id, ['sources'], at, reader.report) === null) return null;
+  const source = bench.sources.get(id);
+  if (source === undefined) return null;
+  if (source.kind === kind) return id;
+  const message = `\`${id}\` is ${kindWords[source.kind]}; expected ${kindWords[kind]}.`;
+  reader.report({ rule: 'wrong-id', at, message, subject: id, related: relatedTo(source) });
+  return null;
+}
+
+function meterOf(id: unknown, path: Path, { reader, bench }: ActionReader): Id | null {
+  if (typeof id !== 'string') return null;
+  const at = valueAt(path);
+  if (lookUp(reader.names, id, ['instruments'], at, reader.report) === null) return null;
+  const meter = bench.multimeters.get(id);
+  if (meter === undefined) {
+    const monitor = bench.monitors.get(id);
+    if (monitor === undefined) return null;
+    const message = `\`${id}\` is a monitor; expected a multimeter.`;
+    const related = [{ at: keyAt(monitor.path), message: `\`${id}\` is named here.` }];
+    reader.report({ rule: 'wrong-id', at, message, subject: id, related });
+    return null;
+  }
+  if (nodeAt(reader.root, [...meter.path, 'voltage']) !== undefined) return id;
+  const message = `\`${id}\` measures no voltage: its entry has no \`voltage\`.`;
+  const related = [{ at: keyAt(meter.path), message: `\`${id}\` is named here.` }];
+  reader.report({ rule: 'wrong-id', at, message, subject: id, related });
+  return null;
+}
+
+function probedAt(written: unknown, path: Path, context: ActionReader): Probed | null {
+  if (typeof written === 'string') {
+    const terminal = terminalOf(written, path, context);
+    return terminal === null ? null : { connector: terminal.connector, side: terminal.side };
+  }
+  const [one, other] = Array.isArray(written) ? (written as unknown[]) : [];
+  if (typeof one !== 'string' || typeof other !== 'string') return null;
+  const pair = [terminalOf(one, [...path, 0], context), terminalOf(other, [...path, 1], context)];
+  if (one === other) {
+    const message = 'A voltage stands between two different terminals.';
+    context.reader.report({ rule: 'wrong-value', at: valueAt([...path, 1]), message, subject: other });
+    return null;
+  }
+  const [first = null, second = null] = pair;
+  return first === null || second === null ? null : [first, second];
+}
+
+/** The pins of a connector that carries a source are not those of its loops, so any pin may be named. */
+function terminalOf(written: string, path: Path, { reader, bench }: ActionReader): Terminal | null {
+  const [connector = '', side = '', pin = ''] = written.split('.');
+  const at = valueAt(path, [0, connector.length]);
+  if (lookUp(reader.names, connector, ['connectors'], at, reader.report) === null) return null;
+  if (!bench.connectors.has(connector)) return null;
+  return { connector, side: side === 'end' ? 'end' : 'monitor', pin };
+}
+
+function relatedTo(source: Source | undefined) {
+  return source === undefined ? [] : [{ at: keyAt(source.path), message: `\`${source.id}\` is named here.` }];
+}

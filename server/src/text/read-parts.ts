@@ -1,0 +1,82 @@
+import { laterEntryKeys } from '../format/later.ts';
+import { checkEntry } from './check-entry.ts';
+import type { Entry, Id, Load, Part } from './procedure.ts';
+import { span } from './quantities.ts';
+import { byId, entriesIn, kindOf } from './read-entries.ts';
+import type { RawEntry } from './read-entries.ts';
+import { formOf } from './read-form.ts';
+import { lampRating, ofSeries, readResistance, stated } from './read-resistance.ts';
+import type { Reader } from './reader.ts';
+import type { Resistance } from './resistance.ts';
+
+export function readLoads(reader: Reader): ReadonlyMap<Id, Load> {
+  return byId(entriesIn('loads', reader).flatMap((entry) => readLoad(entry, reader) ?? []));
+}
+
+function readLoad(entry: RawEntry, { report }: Reader): Load | null {
+  const { id, path, node } = entry;
+  const kind = kindOf('loads', entry, report);
+  if (kind === null) return null;
+  const rules = { named: `The load \`${id}\``, later: laterEntryKeys.loads };
+  const load = (resistance: Resistance | null, opensShortingBar = false): Load => {
+    return { id, path, kind, resistance, opensShortingBar };
+  };
+  const form = formOf('loads', kind, entry, report);
+  switch (form) {
+    case 'lamp-load-by-resistance': {
+      const { values } = checkEntry(form, node, path, rules, report);
+      return load(stated(values.resistance, path, report), values['opens-shorting-bar']);
+    }
+    case 'lamp-load-by-rating': {
+      const { values } = checkEntry(form, node, path, rules, report);
+      return load(lampRating(values.rated, path, report), values['opens-shorting-bar']);
+    }
+    case 'resistor-load': {
+      const checked = checkEntry(form, node, path, rules, report);
+      return load(ofSeries(checked, path, report), checked.values['opens-shorting-bar']);
+    }
+    default:
+      return load(null);
+  }
+}
+
+export function readParts(reader: Reader, entries: ReadonlyMap<Id, Entry>): ReadonlyMap<Id, Part> {
+  return byId(entriesIn('parts', reader).flatMap((entry) => readPart(entry, reader, entries) ?? []));
+}
+
+function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entry>): Part | null {
+  const { report } = reader;
+  const { id, path, node } = entry;
+  const kind = kindOf('parts', entry, report);
+  if (kind === null) return null;
+  const rules = { named: `The part \`${id}\``, later: laterEntryKeys.parts };
+  const part = {
+    id,
+    path,
+    kind,
+    form: placeOf(kind),
+    live: false,
+    statedInert: false,
+    noFire: null,
+    voltage: null,
+  };
+  if (kind === 'hv-section') {
+    const { values } = checkEntry(kind, node, path, rules, report);
+    const voltage = span(values.voltage, 'voltage', [...path, 'voltage'], report);
+    return { ...part, resistance: stated(values.resistance, path, report), live: true, voltage };
+  }
+  if (kind !== 'initiator')
+    return { ...part, resistance: readResistance(kind, entry, rules, reader, entries) };
+  const { values } = checkEntry('initiator', node, path, rules, report);
+  return {
+    ...part,
+    resistance: stated(values.resistance, path, report),
+    live: values.live ?? false,
+    statedInert: values.live === false,
+    noFire: span(values['no-fire'], 'current', [...path, 'no-fire'], report),
+  };
+}
+
+function placeOf(kind: Part['kind']): Part['form'] {
+  return kind === 'cable' || kind === 'rotary-coupling' || kind === 'series' ? 'two-conductor' : 'end';
+}

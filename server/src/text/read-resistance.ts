@@ -1,0 +1,102 @@
+import { checkEntry } from './check-entry.ts';
+import type { CheckedEntry } from './check-entry.ts';
+import type { EntryRules } from './entry-rules.ts';
+import type { Entry, Id, Part } from './procedure.ts';
+import { aboveZero, exact, positive, rating, span, wire } from './quantities.ts';
+import type { RawEntry } from './read-entries.ts';
+import { formOf } from './read-form.ts';
+import { temperatureOf } from './read-temperature.ts';
+import { readThermistor } from './read-thermistor.ts';
+import type { Reader } from './reader.ts';
+import type { Resistance, Series } from './resistance.ts';
+import type { Path } from './where.ts';
+
+type Report = Reader['report'];
+
+/** The temperature in °C at which the resistance of a coil is stated, where it does not say. */
+const coilReference = '20 °C';
+
+/** The resistance of a part that is no stage, in the form in which it is written. */
+export function readResistance(
+  kind: Exclude<Part['kind'], 'initiator' | 'hv-section'>,
+  entry: RawEntry,
+  rules: EntryRules,
+  reader: Reader,
+  entries: ReadonlyMap<Id, Entry>,
+): Resistance | null {
+  const { report } = reader;
+  const { path, node } = entry;
+  const at = (key: string): Path => [...path, key];
+  const form = formOf('parts', kind, entry, report);
+  switch (form) {
+    case 'rotary-coupling':
+    case 'series':
+    case 'heater':
+    case 'switch':
+    case 'cable-by-resistance':
+    case 'lamp-by-resistance':
+      return stated(checkEntry(form, node, path, rules, report).values.resistance, path, report);
+    case 'lamp-by-rating':
+      return lampRating(checkEntry(form, node, path, rules, report).values.rated, path, report);
+    case 'resistor':
+      return ofSeries(checkEntry(form, node, path, rules, report), path, report);
+    case 'cable-by-size': {
+      const checked = checkEntry(form, node, path, rules, report);
+      const size = wire(checked.values.wire, at('wire'), report);
+      const length = span(checked.values.length, 'length', at('length'), report);
+      const temperature = temperatureOf(checked, path, reader, entries);
+      if (size === null || length === null || temperature === null) return null;
+      return { kind: 'copper-wire', wire: size, length, temperature };
+    }
+    case 'coil': {
+      const checked = checkEntry(form, node, path, rules, report);
+      const { values, bad } = checked;
+      const resistance = span(values.resistance, 'resistance', at('resistance'), report);
+      const reference = exact(
+        bad.has('at') ? undefined : (values.at ?? coilReference),
+        'temperature',
+        at('at'),
+        report,
+      );
+      const temperature = temperatureOf(checked, path, reader, entries);
+      if (resistance === null || reference === null || temperature === null) return null;
+      return { kind: 'copper-coil', resistance, at: reference, temperature };
+    }
+    case 'thermistor-by-beta':
+    case 'thermistor-by-coefficients':
+      return readThermistor(form, entry, rules, reader, entries);
+    case 'rtd': {
+      const checked = checkEntry(form, node, path, rules, report);
+      const r0 = positive(checked.values.r0, 'resistance', at('r0'), report);
+      const temperature = temperatureOf(checked, path, reader, entries);
+      const name = checked.values.class;
+      if (r0 === null || name === undefined || temperature === null) return null;
+      return { kind: 'platinum', r0, class: name, temperature };
+    }
+    default:
+      return null;
+  }
+}
+
+export function stated(text: string | undefined, path: Path, report: Report): Resistance | null {
+  const resistance = span(text, 'resistance', [...path, 'resistance'], report);
+  return resistance === null ? null : { kind: 'stated', resistance };
+}
+
+export function lampRating(text: string | undefined, path: Path, report: Report): Resistance | null {
+  const rated = rating(text, [...path, 'rated'], report);
+  return rated === null ? null : { kind: 'lamp-rating', ...rated };
+}
+
+/** A resistor, of a series or not. */
+export function ofSeries(
+  { values, bad }: CheckedEntry<{ readonly resistance?: string; readonly series?: Series | undefined }>,
+  path: Path,
+  report: Report,
+): Resistance | null {
+  if (bad.has('series')) return null;
+  if (values.series === undefined) return stated(values.resistance, path, report);
+  // No series has a value of 0 Ω.
+  const resistance = aboveZero(values.resistance, 'resistance', [...path, 'resistance'], report);
+  return resistance === null ? null : { kind: 'preferred', resistance, series: values.series };
+}

@@ -1,0 +1,122 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { finish } from '../../server/src/bench/work.ts';
+import type { CardModel, CardStep } from '../../server/src/card/model.ts';
+import { plainWords } from '../../server/src/card/words.ts';
+import { analyse } from '../../server/src/project/analysis.ts';
+import { card } from '../../server/src/project/card.ts';
+import { snapshotOf } from '../../server/src/project/snapshot.ts';
+
+/* The card of work on high voltage: three measurements in order, as NFPA 70E-2018, 120.5 asks (from memory). */
+
+const file = new URL('../../procedures/interlock-open.procedure.yaml', import.meta.url);
+const shipped = readFileSync(file, 'utf8');
+
+function cardOf(text: string): CardModel {
+  const analysis = analyse(snapshotOf([{ id: 'interlock', text }]), 'interlock');
+  const made = finish(card(analysis, { date: '2031-01-01', version: '0', draft: true }));
+  if ('refused' in made) throw new Error('no card');
+  return made.card;
+}
+
+function steps(model: CardModel): readonly CardStep[] {
+  return model.steps.sections.flatMap((section) => section.steps);
+}
+
+function saying(model: CardModel, words: string): CardStep {
+  const found = steps(model).find(({ action }) => plainWords(action).includes(words));
+  if (found === undefined) throw new Error(`no step says ${words}`);
+  return found;
+}
+
+const model = cardOf(shipped);
+
+describe('a proof', () => {
+  const proof = saying(model, 'Prove with hand-meter');
+
+  test('is three measurements, the known source first and last, each with what it must show', () => {
+    expect(plainWords(proof.action)).toBe(
+      'Prove with hand-meter, on DC volts, that the high-voltage source traction is dead. Do all three:',
+    );
+    expect(proof.details.map(plainWords)).toEqual([
+      '1. Known source: measure the battery. It must show 11.9..13.1 V.',
+      '2. Here: measure at K7, end side, between the two poles, then from each of them to ground. Dead is below 59.5 V, each time.',
+      '3. Known source again: measure the battery. It must show 11.9..13.1 V as before.',
+    ]);
+    expect(proof.blanks).toHaveLength(3);
+  });
+
+  test('goes on when it is dead, and ends the work when it is not', () => {
+    const rows = proof.outcomes?.rows ?? [];
+    expect(rows.map(({ when }) => plainWords(when))).toEqual([
+      'Dead: all three are as said',
+      'Live, or one of the three is not as said',
+    ]);
+    expect(rows[0]).toMatchObject({ isNext: true });
+    expect(rows[1]?.then).toMatch(/^stop here: touch nothing/);
+    expect(rows[1]?.to).toBeNull();
+  });
+
+  test('leads where its outcomes say', () => {
+    const written = shipped.replace(
+      '    known: battery\n    danger',
+      '    known: battery\n    outcomes: { live: still-faulty }\n    danger',
+    );
+    const rows = saying(cardOf(written), 'Prove with hand-meter').outcomes?.rows ?? [];
+    expect(rows[1]).toMatchObject({ then: 'go to step', to: steps(model).length });
+  });
+
+  test('between two terminals names both', () => {
+    const written = shipped.replace('    at: K7.end\n', '    at: [K7.end.1, S1.monitor.2]\n');
+    const [, here] = saying(cardOf(written), 'Prove with hand-meter').details;
+    expect(plainWords(here ?? [])).toContain(
+      'between K7, end side, pin 1 and S1, monitor side, pin 2, then from each of them to ground',
+    );
+  });
+
+  test('prints its notices before it', () => {
+    expect(proof.notices.map(({ word }) => word)).toEqual(['DANGER']);
+  });
+});
+
+test('taking the source away and giving it back name the service plug', () => {
+  expect(saying(model, 'Disconnect the high-voltage source traction: open connector S1').kind).toBe('act');
+  expect(saying(model, 'Reconnect the high-voltage source traction: close connector S1').kind).toBe('act');
+});
+
+test('what is left disconnected says which connector stands open', () => {
+  const text = shipped.replace(
+    '  - stop: The loop is still out of its window. Ask',
+    '  - ignition: off\n    id: leave\n  - disconnect: traction\n  - stop: Leave it.\n    leaves: [traction, repair]\n  - stop: The loop is still out of its window. Ask',
+  );
+  const led = cardOf(text.replace('else: still-faulty', 'else: leave'));
+  const left = saying(led, 'Leave it').left?.items.map(plainWords);
+  expect(left).toContain('The high-voltage source traction is disconnected, connector S1 is open.');
+});
+
+test('the end of the card is printed only where a path gets there', () => {
+  expect(model.end).toBeNull();
+});
+
+test('the panel warns of what is there: high voltage, and stages only where there are some', () => {
+  expect(model.hazard.lines.some((line) => line.startsWith('High voltage kills'))).toBe(true);
+  expect(model.hazard.lines.some((line) => line.includes('pyrotechnic'))).toBe(false);
+});
+
+test('what is needed and assumed names the meter, the source and what leads it', () => {
+  const needs = model.needs.groups.flatMap(({ items }) => items.map(plainWords));
+  expect(needs).toContain('hand-meter, a multimeter: DC 0..600 V');
+  const facts = model.assumptions.facts.map(({ label, words }) => `${label}: ${plainWords(words)}`);
+  expect(facts).toContain(
+    'High voltage: traction, 320..410 V, taken away by opening S1, led by K7, dead below 60 V',
+  );
+  expect(facts).toContain(
+    'Instrument: hand-meter on volts: error at most 0.5 % + 2 digits, last digit 0.1 V',
+  );
+});
+
+test('the drawing says at which connectors there is more than the loop', () => {
+  const [drawing] = model.drawings.loops;
+  expect(drawing?.description).toContain('leads traction (HIGH VOLTAGE, 320..410 V)');
+  expect(drawing?.description).toContain('takes traction away (HIGH VOLTAGE, 320..410 V)');
+});

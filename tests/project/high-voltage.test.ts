@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import { finish } from '../../server/src/bench/work.ts';
+import { analyse } from '../../server/src/project/analysis.ts';
+import { applyEdits } from '../../server/src/project/edit.ts';
+import { fixFor, mendable } from '../../server/src/project/mend/fix.ts';
+import { snapshotOf } from '../../server/src/project/snapshot.ts';
+
+/* What unsafe work on high voltage is mended to: taken away, waited for, proven dead, in this order. */
+
+const head = `format: 1
+title: Interlock
+sources:
+  battery: { kind: battery, voltage: 12.6 V, feeds: [vehicle-unit], wait: 1 min }
+  traction: { kind: high-voltage, voltage: 400 V, isolated-by: S1, wait: 5 min }
+instruments:
+  vehicle-unit: { kind: monitor, range: 0..400 Ω, accuracy: 2 % + 1 Ω, resolution: 1 Ω }
+  small-meter: { kind: multimeter, voltage: { range: 0..60 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
+  hand-meter: { kind: multimeter, voltage: { range: 0..600 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
+parts:
+  end-resistor: { kind: resistor, resistance: 120 Ω ± 1 % }
+connectors:
+  S1: { contact: 2..15 mΩ }
+  K7: { contact: 2..15 mΩ, carries: traction }
+loops:
+  interlock: { path: [vehicle-unit, S1, K7, end-resistor] }
+steps:
+`;
+
+function mended(steps: string, text = head + steps): string {
+  const analysis = analyse(snapshotOf([{ id: 'draft', text }]), 'draft');
+  const finding = finish(analysis.findings('order')).find(({ rule }) => mendable.has(rule));
+  if (finding === undefined) throw new Error('the draft must have something to mend');
+  const fix = finish(fixFor(analysis, finding));
+  return fix === null ? 'no fix' : (applyEdits(text, fix.edits).split('steps:\n')[1] ?? '');
+}
+
+const proof = `  - prove-dead: traction
+    at: K7.end
+    with: hand-meter
+    known: battery
+`;
+
+describe('hands on a connector that carries a high-voltage source', () => {
+  test('get everything before them, with the first meter that reaches the voltage', () => {
+    expect(mended('  - ignition: on\n  - read-codes: vehicle-unit\n  - unplug: K7\n')).toBe(
+      `  - ignition: on
+  - read-codes: vehicle-unit
+  - ignition: off
+  - disconnect: traction
+  - wait: 5 min
+${proof}  - unplug: K7
+`,
+    );
+  });
+
+  test('get the proof alone where nothing else is missing', () => {
+    expect(mended('  - disconnect: traction\n  - wait: 5 min\n  - unplug: K7\n')).toBe(
+      `  - disconnect: traction\n  - wait: 5 min\n${proof}  - unplug: K7\n`,
+    );
+  });
+
+  test('get it as another step of the procedure takes it', () => {
+    const other = proof.replace('K7.end', '[S1.end.1, S1.end.2]');
+    const again = '  - ignition: on\n  - ignition: off\n  - wait: 5 min\n  - unplug: K7\n';
+    expect(mended(`  - disconnect: traction\n  - wait: 5 min\n${other}${again}`)).toBe(
+      `  - disconnect: traction\n  - wait: 5 min\n${other}${again.replace('  - unplug', `${other}  - unplug`)}`,
+    );
+  });
+
+  test('get power back with a warning where it was there', () => {
+    const steps = `  - ignition: on
+  - read-codes: vehicle-unit
+  - ignition: off
+  - disconnect: traction
+  - wait: 5 min
+${proof}  - unplug: K7
+  - ignition: on
+    warning: Nobody at the open connector.
+  - plug: K7
+  - read: interlock
+  - ignition: off
+  - reconnect: traction
+  - ignition: on
+  - clear-codes: vehicle-unit
+  - read: interlock
+    outcomes: { within: next, else: next }
+`;
+    expect(mended(steps)).toBe(
+      steps.replace(
+        '  - plug: K7\n',
+        `  - ignition: off
+  - wait: 5 min
+${proof}  - plug: K7
+  - ignition: on
+    warning: Keep everybody clear of the live stages while power comes back.
+`,
+      ),
+    );
+  });
+
+  test('have no fix in a file without an instrument that could prove it', () => {
+    const text = head.replace(/ {2}hand-meter: .*\n/, '');
+    expect(mended('', `${text}  - disconnect: traction\n  - wait: 5 min\n  - unplug: K7\n`)).toBe('no fix');
+  });
+});
+
+describe('a proof that comes too early', () => {
+  test('gets the longer wait', () => {
+    expect(mended(`  - disconnect: traction\n  - wait: 2 min\n${proof}`)).toBe(
+      `  - disconnect: traction\n  - wait: 5 min\n${proof}`,
+    );
+  });
+
+  test('gets what takes the source away before it', () => {
+    expect(mended(proof)).toBe(`  - disconnect: traction\n  - wait: 5 min\n${proof}`);
+  });
+});
