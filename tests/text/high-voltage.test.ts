@@ -394,7 +394,7 @@ describe('a proof', () => {
     expectMarked(
       instead(
         '    at: K7.end\n',
-        '    at: K7\n        ^^ wrong-value: `at` takes a side of a connector, or two terminals\n',
+        '    at: K7\n        ^^ wrong-value: on one side of a connector: `K7.monitor` or `K7.end`\n',
       ),
     );
     expectMarked(

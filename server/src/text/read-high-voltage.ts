@@ -107,9 +107,14 @@ function probedAt(written: unknown, path: Path, context: ActionReader): Probed |
 
 /** The pins of a connector that carries a source are not those of its loops, so any pin may be named. */
 function terminalOf(written: string, path: Path, { reader, bench }: ActionReader): Terminal | null {
-  const [connector = '', side = '', pin = ''] = written.split('.');
+  const [connector = '', side, pin = ''] = written.split('.');
   const at = valueAt(path, [0, connector.length]);
   if (lookUp(reader.names, connector, ['connectors'], at, reader.report) === null) return null;
+  if (side === undefined) {
+    const message = `A voltage is looked for on one side of a connector: \`${connector}.monitor\` or \`${connector}.end\`.`;
+    reader.report({ rule: 'wrong-value', at: valueAt(path), message, subject: connector });
+    return null;
+  }
   if (!bench.connectors.has(connector)) return null;
   return { connector, side: side === 'end' ? 'end' : 'monitor', pin };
 }
