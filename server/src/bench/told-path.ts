@@ -31,7 +31,7 @@ export function tellPath({ steps }: Procedure, { hops, repeatsFrom }: Trace): re
     const back = isLast && again !== undefined ? `, and step ${stepNumber(again.step)} again` : '';
     return {
       step,
-      words: written === undefined ? '' : shortened(stepInWords(written)),
+      words: written === undefined ? '' : wordsOf(written),
       way: wayInWords(taken, hops[position + 1]) + back,
       weight: isLast ? 'essential' : weightOf(written, taken),
     };
@@ -93,6 +93,15 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
 
 /** No more of what a step says is told than this many characters. */
 const longestWords = 80;
+
+function wordsOf(step: Step): string {
+  const words = known.get(step) ?? shortened(stepInWords(step));
+  known.set(step, words);
+  return words;
+}
+
+/** Many paths lead over the same step. */
+const known = new WeakMap<Step, string>();
 
 /** What a step says may run over several lines, hold what would steer a terminal, and be as long as a page. */
 function shortened(words: string): string {

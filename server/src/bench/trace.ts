@@ -1,5 +1,5 @@
 import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import { refTo } from './graph.ts';
@@ -37,8 +37,14 @@ export function traceLength(trace: Trace | undefined): number {
 
 export function stepAt(procedure: Procedure, graph: StepGraph, index: number): StepRef | undefined {
   const step = graph.steps[index];
-  return step === undefined ? undefined : refTo(step, procedure.file);
+  if (step === undefined) return undefined;
+  const ref = refs.get(step) ?? refTo(step, procedure.file);
+  refs.set(step, ref);
+  return ref;
 }
+
+/** Long paths name the same steps over and over. */
+const refs = new WeakMap<Step, StepRef>();
 
 function hopOf(procedure: Procedure, graph: StepGraph, index: number, by: Edge | null): Hop[] {
   const step = stepAt(procedure, graph, index);
