@@ -5,7 +5,7 @@ import { getLanguageService } from 'yaml-language-server';
 import type { LanguageSettings } from 'yaml-language-server';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { inMemory } from '../protocol/in-memory.ts';
-import { longProcedure } from './long-procedure.ts';
+import { largeDraft } from './large-draft.ts';
 import { median, ms, timed } from './measure.ts';
 
 /*
@@ -15,29 +15,40 @@ import { median, ms, timed } from './measure.ts';
 
 const uri = 'file:///benchmark.procedure.yaml';
 
-export async function measureEditor(circuit: string): Promise<void> {
-  console.log('\nA keystroke in the editor, milliseconds (middle of 40)');
+/** Where somebody types. */
+const typing = 'Write the codes';
+
+interface Keystroke {
+  readonly diagnostics: number;
+  readonly both: number;
+}
+
+export async function measureEditor(): Promise<void> {
+  console.log('\nA keystroke in the editor, milliseconds (middle of the later two thirds)');
   console.log('  steps   to diagnostics   and hints   schema check of a general YAML server   ratio');
-  for (const wanted of [100, 200, 400]) {
-    const text = longProcedure(circuit, wanted);
-    const steps = text.split('\n').filter((line) => /^ {2}- (?!section)/.test(line)).length;
-    const own = await ownServer(text);
-    const other = await schemaAlone(text);
+  for (const [wanted, keystrokes] of [
+    [200, 60],
+    [1000, 30],
+    [5000, 15],
+  ] as const) {
+    const text = largeDraft(wanted);
+    const own = await ownServer(text, keystrokes);
+    const other = await schemaAlone(text, keystrokes);
     console.log(
-      `${String(steps).padStart(7)}          ${ms(own.diagnostics)}     ${ms(own.both)}                                   ${ms(other)}   ${(own.both / other).toFixed(2).padStart(5)}`,
+      `${String(wanted).padStart(7)}          ${ms(own.diagnostics)}     ${ms(own.both)}                                   ${ms(other)}   ${(own.both / other).toFixed(2).padStart(5)}`,
     );
   }
 }
 
-async function ownServer(text: string): Promise<{ diagnostics: number; both: number }> {
+async function ownServer(text: string, keystrokes: number): Promise<Keystroke> {
   const { client, close } = await inMemory({ textDocument: { diagnostic: {} } });
   await client.sendNotification('textDocument/didOpen', {
     textDocument: { uri, languageId: 'ohmwright-procedure', version: 1, text },
   });
-  const at = TextDocument.create(uri, '', 1, text).positionAt(text.lastIndexOf('The'));
+  const at = TextDocument.create(uri, '', 1, text).positionAt(text.lastIndexOf(typing));
   const range = { start: { line: 0, character: 0 }, end: { line: 100_000, character: 0 } };
-  const samples: { diagnostics: number; both: number }[] = [];
-  for (let version = 2; version < 62; version++) {
+  const samples: Keystroke[] = [];
+  for (let version = 2; version < keystrokes + 2; version++) {
     const start = performance.now();
     const contentChanges = [{ range: { start: at, end: at }, text: 'x' }];
     await client.sendNotification('textDocument/didChange', {
@@ -50,14 +61,14 @@ async function ownServer(text: string): Promise<{ diagnostics: number; both: num
     samples.push({ diagnostics, both: performance.now() - start });
   }
   close();
-  const late = samples.slice(20);
+  const late = samples.slice(Math.floor(keystrokes / 3));
   return {
-    diagnostics: median(late.map((sample) => sample.diagnostics)),
-    both: median(late.map((sample) => sample.both)),
+    diagnostics: median(late.map((one) => one.diagnostics)),
+    both: median(late.map((one) => one.both)),
   };
 }
 
-async function schemaAlone(text: string): Promise<number> {
+async function schemaAlone(text: string, keystrokes: number): Promise<number> {
   const schema = JSON.parse(readFileSync('schemas/procedure.schema.json', 'utf8')) as object;
   const service = getLanguageService({
     schemaRequestService: () => Promise.reject(new Error('nothing is fetched')),
@@ -69,15 +80,16 @@ async function schemaAlone(text: string): Promise<number> {
     yamlVersion: '1.2',
     schemas: [{ uri: 'schema://procedure', fileMatch: ['*.procedure.yaml'], schema }],
   } as unknown as LanguageSettings);
+  const at = text.lastIndexOf(typing);
   const times: number[] = [];
-  for (let version = 1; version <= 60; version++) {
-    const changed = text.replace(/The(?=[^T]*$)/, `Th${'x'.repeat(version)}e`);
+  for (let version = 1; version <= keystrokes; version++) {
+    const changed = text.slice(0, at) + 'x'.repeat(version) + text.slice(at);
     const document = TextDocument.create(uri, 'yaml', version, changed);
     const start = performance.now();
     await service.doValidation(document, false);
     times.push(performance.now() - start);
   }
-  return median(times.slice(20));
+  return median(times.slice(Math.floor(keystrokes / 3)));
 }
 
 /** Loads the extension's bundle with an editor that is not there, and activates it. */

@@ -63,7 +63,7 @@ describe('a proof', () => {
       '    known: battery\n    outcomes: { live: still-faulty }\n    danger',
     );
     const rows = saying(cardOf(written), 'Prove with hand-meter').outcomes?.rows ?? [];
-    expect(rows[1]).toMatchObject({ then: 'go to step', to: steps(model).length });
+    expect(rows[1]).toMatchObject({ then: 'go to step', to: { step: String(steps(model).length) } });
   });
 
   test('between two terminals names both', () => {

@@ -1,4 +1,4 @@
-import type { Edge } from '../../server/src/circuit/circuit.ts';
+import type { Drive, Edge } from '../../server/src/circuit/circuit.ts';
 import { pieceAround } from './nodal.ts';
 
 /** An exact rational number. The denominator is positive. */
@@ -27,16 +27,31 @@ export function isWithin(value: number, exact: Fraction, within: number): boolea
 
 /** The resistance between two connected nodes, by exact Gaussian elimination of the node equations. */
 export function exactResistance(edges: readonly Edge[], from: number, to: number): Fraction {
-  const unknown = [...pieceAround(edges, from)].filter((node) => node !== to);
-  const row = new Map(unknown.map((node, index) => [node, index]));
-  const zero: Fraction = { over: 0n, under: 1n };
-  const matrix = unknown.map((node) => [
-    ...unknown.map(() => zero),
-    node === from ? { over: 1n, under: 1n } : zero,
-  ]);
-  const change = (node: number, column: number | undefined, by: Fraction): void => {
-    const equation = matrix[row.get(node) ?? -1];
-    if (equation !== undefined && column !== undefined) equation[column] = plus(equation[column] ?? zero, by);
+  const one = { a: from, b: to, kind: 'current', value: 1 } as const;
+  return exactVolts(edges, [one], to).get(from) ?? zero;
+}
+
+const zero: Fraction = { over: 0n, under: 1n };
+
+/**
+ * Potentials above a node of everything that is connected with it, by exact Gaussian elimination of the equations of the
+ * nodes and of the voltage sources (modified nodal analysis). No resistor of 0 Ω, no source in conflict.
+ */
+export function exactVolts(
+  edges: readonly Edge[],
+  drives: readonly Drive[],
+  ground: number,
+): ReadonlyMap<number, Fraction> {
+  const voltages = drives.filter(({ kind }) => kind === 'voltage');
+  const piece = pieceAround([...edges, ...voltages.map(({ a, b }) => ({ a, b, ohms: 1 }))], ground);
+  const nodes = [...piece].filter((node) => node !== ground);
+  const inside = voltages.filter(({ a }) => piece.has(a));
+  const size = nodes.length + inside.length;
+  const matrix = Array.from({ length: size }, () => Array.from({ length: size + 1 }, () => zero));
+  const row = new Map(nodes.map((node, index) => [node, index]));
+  const change = (equation: number | undefined, column: number | undefined, by: Fraction): void => {
+    const values = matrix[equation ?? -1];
+    if (values !== undefined && column !== undefined) values[column] = plus(values[column] ?? zero, by);
   };
   for (const { a, b, ohms } of edges) {
     if (a === b || ohms === Infinity) continue;
@@ -45,12 +60,37 @@ export function exactResistance(edges: readonly Edge[], from: number, to: number
       [a, b],
       [b, a],
     ] as const) {
-      change(here, row.get(here), siemens);
-      change(here, row.get(there), { over: -siemens.over, under: siemens.under });
+      change(row.get(here), row.get(here), siemens);
+      change(row.get(here), row.get(there), minus(zero, siemens));
     }
   }
-  // The node equations are positive definite, so every pivot on the diagonal is above zero.
-  for (const [column, upper] of matrix.entries()) {
+  for (const { a, b, kind, value } of drives)
+    if (kind === 'current') {
+      change(row.get(a), size, exactly(value));
+      change(row.get(b), size, exactly(-value));
+    }
+  for (const [index, { a, b, value }] of inside.entries()) {
+    const own = nodes.length + index;
+    const unit = exactly(1);
+    for (const [node, sign] of [
+      [a, unit],
+      [b, minus(zero, unit)],
+    ] as const) {
+      change(own, row.get(node), sign);
+      change(row.get(node), own, minus(zero, sign));
+    }
+    change(own, size, exactly(value));
+  }
+  const solved = solveExactly(matrix);
+  return new Map([[ground, zero], ...nodes.map((node, index) => [node, solved[index] ?? zero] as const)]);
+}
+
+function solveExactly(matrix: Fraction[][]): readonly Fraction[] {
+  const size = matrix.length;
+  for (let column = 0; column < size; column += 1) {
+    const found = matrix.findIndex((values, index) => index >= column && values[column]?.over !== 0n);
+    const upper = matrix[found] ?? [];
+    [matrix[column], matrix[found]] = [upper, matrix[column] ?? []];
     const pivot = inverse(upper[column] ?? zero);
     for (const [index, lower] of matrix.entries()) {
       const head = lower[column] ?? zero;
@@ -61,9 +101,18 @@ export function exactResistance(edges: readonly Edge[], from: number, to: number
       );
     }
   }
-  const index = row.get(from) ?? -1;
-  const solved = matrix[index] ?? [];
-  return times(solved[unknown.length] ?? zero, inverse(solved[index] ?? zero));
+  return matrix.map((values, index) => times(values[size] ?? zero, inverse(values[index] ?? zero)));
+}
+
+/** The nearest double. */
+export function rounded({ over, under }: Fraction): number {
+  // At least 80 binary digits of the quotient.
+  const shift = BigInt(Math.max(0, under.toString(2).length - absolute(over).toString(2).length + 80));
+  const whole = (absolute(over) << shift) / under;
+  const digits = whole.toString(2).length;
+  const kept = digits > 64 ? whole >> BigInt(digits - 64) : whole;
+  const exponent = (digits > 64 ? digits - 64 : 0) - Number(shift);
+  return (over < 0n ? -1 : 1) * Number(kept) * 2 ** exponent;
 }
 
 function plus(left: Fraction, right: Fraction): Fraction {

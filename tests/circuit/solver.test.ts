@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { resistanceBetween } from '../../server/src/circuit/circuit.ts';
+import type { Edge } from '../../server/src/circuit/circuit.ts';
 import { decades, meshes, seriesAndParallel } from './arbitrary-networks.ts';
 import { exactResistance, exactly, isWithin } from './fraction.ts';
 import { nodalResistance, pieceAround } from './nodal.ts';
@@ -198,6 +199,27 @@ describe('in networks drawn at random', () => {
         expectClose(
           resistanceBetween(turned, nodes, nodes - 1 - from, nodes - 1 - to),
           resistanceBetween(edges, nodes, from, to),
+          1e-12,
+        );
+      }),
+    );
+  });
+
+  // Rosen, 1924, from memory: between each two legs the product of their conductances over the sum of all.
+  test('it is the same with a star or with its mesh', () => {
+    const star = fc.array(fc.tuple(fc.nat(), decades(-3, 3)), { minLength: 2, maxLength: 5 });
+    fc.assert(
+      fc.property(meshes(decades(-3, 3), 8), star, ({ edges, nodes, from, to }, drawn) => {
+        const legs = drawn.map(([node, ohms]): Edge => ({ a: node % nodes, b: nodes, ohms }));
+        const sum = legs.reduce((total, { ohms }) => total + 1 / ohms, 0);
+        const mesh = legs.flatMap((one, index) =>
+          legs
+            .slice(index + 1)
+            .map((other): Edge => ({ a: one.a, b: other.a, ohms: one.ohms * other.ohms * sum })),
+        );
+        expectClose(
+          resistanceBetween([...edges, ...legs], nodes + 1, from, to),
+          resistanceBetween([...edges, ...mesh], nodes, from, to),
           1e-12,
         );
       }),

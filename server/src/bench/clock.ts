@@ -50,8 +50,8 @@ export function clockAfter(clock: Clock, step: Step, cluster: Cluster): Clock {
 }
 
 /**
- * The clock after a way out: `dead` proves a source whose circuits are off and owe no wait. The same object where
- * nothing is proven.
+ * The clock after a way out: `dead` proves a source where all that it feeds is off and owes no wait, any other way out
+ * of a proof takes an earlier one away. The same object where the step proves nothing of the cluster.
  */
 export function clockTaken(clock: Clock, step: Step, taken: Taken, cluster: Cluster): Clock {
   if (step.verb !== 'prove-dead' || !cluster.highVoltage.includes(step.source)) return clock;

@@ -1,4 +1,5 @@
 import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
+import type { Step } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import { refTo } from './graph.ts';
@@ -40,8 +41,14 @@ export function traceLength(trace: Trace | undefined): number {
 
 export function stepAt(graph: StepGraph, index: number): StepRef | undefined {
   const step = graph.steps[index];
-  return step === undefined ? undefined : refTo(step);
+  if (step === undefined) return undefined;
+  const ref = refs.get(step) ?? refTo(step);
+  refs.set(step, ref);
+  return ref;
 }
+
+/** Long paths name the same steps over and over. */
+const refs = new WeakMap<Step, StepRef>();
 
 /** A path as people say it, with the outcomes taken: `1 to 6 (else), 9, 10`, in a routine `5.1 to 5.3`. */
 export function pathInWords(trace: Trace): string {

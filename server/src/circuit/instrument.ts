@@ -46,6 +46,10 @@ export function withLeads(circuit: Span, { leads }: Instrument): Span {
 /** A value that passes the end of the range by less than this part of a display step has reached it, not passed it. */
 const forgiven = 1e-9;
 
+export function passesEnd(ohms: number, { range, resolution }: Instrument): boolean {
+  return ohms > range.most + forgiven * resolution;
+}
+
 /**
  * Leads, then error, then range. For R ohms, circuit and leads, the instrument shows from R(1 - p) - c to R(1 + p) + c, p
  * the percent of the reading and c the constant and the digits. Below zero, or below the least of its range, it shows
@@ -56,11 +60,10 @@ export function indicate(circuit: Span | 'open', instrument: Instrument): Indica
   const whole = withLeads(circuit, instrument);
   const { least } = withError(whole.least, instrument);
   const { most } = withError(whole.most, instrument);
-  const end = instrument.range.most + forgiven * instrument.resolution;
-  if (least > end) return { value: null, canBeOpen: true };
+  if (passesEnd(least, instrument)) return { value: null, canBeOpen: true };
   const show = (ohms: number): number => withinRange(ohms, instrument);
   return {
     value: { least: show(least), nominal: show(whole.nominal), most: show(most) },
-    canBeOpen: most > end,
+    canBeOpen: passesEnd(most, instrument),
   };
 }

@@ -1,11 +1,10 @@
 import type { Finding } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
 import { placesOf } from './json.ts';
 import type { Places } from './json.ts';
 import { codeFlows } from './sarif-path.ts';
-import { artifactsIn, locationsIn, sarifMessage, sourceRoot } from './sarif-places.ts';
+import { artifactsIn, locationsIn, sarifMessage, sourceRoot, stepLocationsIn } from './sarif-places.ts';
 import type { ArtifactOf, LocationOf } from './sarif-places.ts';
 import { descriptors, levelOf, ruleIndex } from './sarif-rules.ts';
 import type { Exit } from './terminal.ts';
@@ -35,9 +34,11 @@ export function* checkSarif(run: SarifRun): Generator<string> {
   let separator = '\n';
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
+    const stepLocationOf = stepLocationsIn(places, locationOf);
     const { value: procedure } = analysis.procedure();
     for (const finding of findings) {
-      yield separator + JSON.stringify(resultOf(procedure, places, locationOf, finding));
+      const flows = codeFlows(procedure, stepLocationOf, finding.trace);
+      yield separator + JSON.stringify(resultOf(places, locationOf, finding, flows));
       separator = ',\n';
     }
   }
@@ -76,13 +77,12 @@ function headOf({ checked, problems, exit }: SarifRun, artifactOf: ArtifactOf): 
 }
 
 function resultOf(
-  procedure: Procedure,
   places: Places,
   locationOf: LocationOf,
   finding: Finding,
+  flows: readonly unknown[],
 ): Record<string, unknown> {
-  const { rule, severity, message, at, step, subject, related, trace, waived, key } = finding;
-  const flows = codeFlows(procedure, places, locationOf, trace);
+  const { rule, severity, message, at, step, subject, related, waived, key } = finding;
   const others = distinct(related.map((one) => locationOf(places, one.at, one.message)));
   const properties = {
     ...(step === undefined ? {} : { step: stepNumber(step) }),

@@ -45,13 +45,19 @@ export function placesOf(analysis: Analysis): Places {
     const text = document(where.file);
     return { start: text.positionAt(from), end: text.positionAt(to) };
   };
-  const step = (ref: StepRef): JsonStep => ({
-    number: ref.number,
-    id: ref.id ?? null,
-    routine: ref.routine ?? null,
-    calls: ref.calls.map(step),
-    line: range({ file: ref.file, path: ref.path, part: 'value' }).start.line,
-  });
+  /** Many paths lead over the same step. */
+  const steps = new Map<StepRef, JsonStep>();
+  const step = (ref: StepRef): JsonStep => {
+    const known = steps.get(ref) ?? {
+      number: ref.number,
+      id: ref.id ?? null,
+      routine: ref.routine ?? null,
+      calls: ref.calls.map(step),
+      line: range({ file: ref.file, path: ref.path, part: 'value' }).start.line,
+    };
+    steps.set(ref, known);
+    return known;
+  };
   return { document, range, step };
 }
 

@@ -1,6 +1,7 @@
 import { pathLines } from '../bench/path-lines.ts';
 import { cutAt, tellPath } from '../bench/told-path.ts';
 import type { ToldHop } from '../bench/told-path.ts';
+import { traceLength } from '../bench/trace.ts';
 import type { Trace } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
@@ -12,7 +13,7 @@ const longest = 80;
 
 /** A path as a table of its steps, the last of them the one that the finding is about; none where it is the only one. */
 export function pathText(paint: Paint, procedure: Procedure, trace: Trace | undefined): readonly string[] {
-  if (trace === undefined || (trace.hops.length < 2 && trace.repeatsFrom === undefined)) return [];
+  if (trace === undefined || (traceLength(trace) < 2 && trace.repeatsFrom === undefined)) return [];
   const lines = pathLines(tellPath(procedure, trace)).map((line): readonly [string, Words] => {
     switch (line.kind) {
       case 'hop':

@@ -1,20 +1,21 @@
 import { hopInWords, tellPath } from '../bench/told-path.ts';
+import { traceLength } from '../bench/trace.ts';
 import type { Hop, Taken, Trace } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
-import type { Places } from './json.ts';
-import type { LocationOf } from './sarif-places.ts';
+import { sarifMessage } from './sarif-places.ts';
+import type { StepLocationOf } from './sarif-places.ts';
 
 /** A path as a code flow (3.36) of one thread, all its steps; none where it is the step of the finding alone. */
 export function codeFlows(
   procedure: Procedure,
-  places: Places,
-  locationOf: LocationOf,
+  locationOf: StepLocationOf,
   trace: Trace | undefined,
 ): readonly unknown[] {
-  if (trace === undefined || (trace.hops.length < 2 && trace.repeatsFrom === undefined)) return [];
+  if (trace === undefined || (traceLength(trace) < 2 && trace.repeatsFrom === undefined)) return [];
+  const { hops } = trace;
   const locations = tellPath(procedure, trace).map((hop, index) => ({
-    location: locationOf(places, { file: hop.step.file, path: hop.step.path, part: 'key' }, hopInWords(hop)),
-    ...kindsOf(trace.hops[index]),
+    location: { ...locationOf(hop.step), message: sarifMessage(hopInWords(hop)) },
+    ...kindsOf(hops[index]),
     nestingLevel: hop.step.calls.length,
     executionOrder: index + 1,
     importance: hop.weight,

@@ -1,6 +1,6 @@
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { FileId, Where } from '../text/where.ts';
+import type { FileId, StepRef, Where } from '../text/where.ts';
 import type { Places } from './json.ts';
 
 /* Places as SARIF 2.1.0 has them: files as URIs, lines and columns from 1 in UTF-16 units. */
@@ -61,6 +61,18 @@ export function locationsIn(artifactOf: ArtifactOf): LocationOf {
     physicalLocation: { artifactLocation: artifactOf(where.file), region: regionOf(places, where) },
     ...(message === undefined ? {} : { message: sarifMessage(message) }),
   });
+}
+
+/** Where a step stands. Many paths lead over the same step. */
+export type StepLocationOf = (step: StepRef) => SarifLocation;
+
+export function stepLocationsIn(places: Places, locationOf: LocationOf): StepLocationOf {
+  const known = new Map<StepRef, SarifLocation>();
+  return (step) => {
+    const location = known.get(step) ?? locationOf(places, { file: step.file, path: step.path, part: 'key' });
+    known.set(step, location);
+    return location;
+  };
 }
 
 /** Braces stand for arguments in a message (3.11.5), and are doubled where they stand for themselves. */

@@ -3,27 +3,34 @@
  * than `most`, any number above it.
  */
 export function distance(a: string, b: string, most = Infinity): number {
-  let beforeLast: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, column) => column);
+  let [beforeLast, last, current]: [number[], number[], number[]] = [[], [], []];
+  for (let column = 0; column <= Math.min(b.length, most); column += 1) last[column] = column;
+  let leastOfLast = 0;
   for (let row = 1; row <= a.length; row += 1) {
-    const current = [row];
-    for (let column = 1; column <= b.length; column += 1) {
+    // Further from the diagonal there are too many mistakes already.
+    const from = Math.max(1, row - most);
+    const to = Math.min(b.length, row + most);
+    current[from - 1] = from === 1 ? row : Infinity;
+    let least = current[from - 1] ?? Infinity;
+    for (let column = from; column <= to; column += 1) {
       const same = a[row - 1] === b[column - 1];
-      let least = Math.min(
-        (last[column] ?? 0) + 1,
-        (current[column - 1] ?? 0) + 1,
-        (last[column - 1] ?? 0) + (same ? 0 : 1),
+      let mistakes = Math.min(
+        (last[column] ?? Infinity) + 1,
+        (current[column - 1] ?? Infinity) + 1,
+        (last[column - 1] ?? Infinity) + (same ? 0 : 1),
       );
       const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
-      if (swapped) least = Math.min(least, (beforeLast[column - 2] ?? 0) + 1);
-      current.push(least);
+      if (swapped) mistakes = Math.min(mistakes, (beforeLast[column - 2] ?? Infinity) + 1);
+      current[column] = mistakes;
+      least = Math.min(least, mistakes);
     }
+    current[to + 1] = Infinity;
     // Two rows, since a swap looks two rows back.
-    if (Math.min(...last, ...current) > most) return most + 1;
-    beforeLast = last;
-    last = current;
+    if (Math.min(least, leastOfLast) > most) return most + 1;
+    leastOfLast = least;
+    [beforeLast, last, current] = [last, current, beforeLast];
   }
-  return last[b.length] ?? 0;
+  return last[b.length] ?? Infinity;
 }
 
 /** The known words that were probably meant, all equally near. About one mistake in three letters is forgiven. */
