@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 
 const bundle = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
 const shipped = fileURLToPath(
-  new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+  new URL('../fixtures/driver-airbag-written-out.procedure.yaml', import.meta.url),
 );
 
 describe('the bundled program', () => {

@@ -7,7 +7,7 @@ import { rules } from '../../server/src/rules/rules.ts';
 import { ran } from './fake-terminal.ts';
 
 const shipped = fileURLToPath(
-  new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+  new URL('../fixtures/driver-airbag-written-out.procedure.yaml', import.meta.url),
 );
 const textOf = (name: string): string =>
   rules.find((rule) => rule.name === name)?.examples.triggers.text ?? '';

@@ -14,7 +14,7 @@ const example = (name: string): string =>
   rules.find((rule) => rule.name === name)?.examples.triggers.text ?? '';
 
 const shipped = readFileSync(
-  fileURLToPath(new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url)),
+  fileURLToPath(new URL('../fixtures/driver-airbag-written-out.procedure.yaml', import.meta.url)),
   'utf8',
 );
 const unsafe = shipped.replace(/ {2}- disconnect: battery\n(?: {4}.*\n)*/, '');

@@ -9,7 +9,7 @@ import { applied, withHighVoltage } from './completion-taken.ts';
 import { opened } from './opened.ts';
 
 const shipped = readFileSync(
-  new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+  new URL('../fixtures/driver-airbag-written-out.procedure.yaml', import.meta.url),
   'utf8',
 );
 
@@ -95,11 +95,12 @@ describe('wherever the cursor stands, nothing is thrown, and an item replaces th
 describe('what stands in a shipped procedure', () => {
   // A writer makes these up.
   const ownWords =
-    /^(?:applies-to|revision|purpose|requires\/\w+|steps\/\d+\/(?:section|id|note|why|do|inspect|stop|caution|warning|danger)|.*\/resistance|.*\/pins\/.*\/\d)(?:\/\d+)?$/;
+    /^(?:applies-to|revision|purpose|requires\/\w+|(?:routines\/[^/]+\/)?steps\/\d+\/(?:section|id|note|why|do|inspect|stop|caution|warning|danger)|.*\/resistance|.*\/pins\/.*\/\d)(?:\/\d+)?$/;
   // The examples of the format are taken from the first; the title and the figures of others are their own.
   const isOwn = (file: string, name: string, text: string): boolean =>
     !file.startsWith('driver-airbag') && (name === 'title' || /^(?:below |above )?\d.*[a-zΩ%]/i.test(text));
-  const isNewId = /^(?:entries|instruments|sources|loads|parts|connectors|loops)\/[^/]+$/;
+  const isNewId =
+    /^(?:(?:entries|instruments|sources|loads|parts|connectors|assemblies|loops|routines)\/[^/]+|routines\/[^/]+\/needs\/[^/]+)$/;
 
   test.each(all)(
     'is offered where it stands in $name, once it is taken out: every key, id and word',

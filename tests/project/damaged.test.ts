@@ -8,7 +8,7 @@ import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
 const folder = new URL('../../procedures/', import.meta.url);
 const shipped = readFileSync(
-  new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+  new URL('../fixtures/driver-airbag-written-out.procedure.yaml', import.meta.url),
   'utf8',
 );
 const lines = shipped.split('\n');

@@ -17,7 +17,7 @@ import { inMemory } from './in-memory.ts';
 import type { InMemory } from './in-memory.ts';
 
 const shipped = readFileSync(
-  new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+  new URL('../fixtures/driver-airbag-written-out.procedure.yaml', import.meta.url),
   'utf8',
 );
 const uri = 'file:///workshop/a.procedure.yaml';

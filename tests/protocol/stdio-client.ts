@@ -38,7 +38,7 @@ const root = new URL('../../', import.meta.url);
 export const program = fileURLToPath(new URL('dist/cli.js', root));
 
 export const shippedText = readFileSync(
-  new URL('procedures/driver-airbag-resistance.procedure.yaml', root),
+  new URL('tests/fixtures/driver-airbag-written-out.procedure.yaml', root),
   'utf8',
 );
 

@@ -24,6 +24,11 @@ const substitute = `  substitute:
         loop: loop
 `;
 
+/** The same with the loop written in the routine itself. */
+const ofOneLoop = substitute
+  .replace(', loop: loop }', ' }')
+  .replace('        loop: loop\n', '        loop: stage-1-loop\n');
+
 describe('routines', () => {
   test('behind each call stand the steps of the routine, with numbers below that of the call', () => {
     const read = expectMarked(withRoutine(makeSafe, '  - run: make-safe\n'));
@@ -51,6 +56,17 @@ describe('routines', () => {
       { verb: 'unplug', connector: 'K21' },
       { verb: 'fit', load: 'bench-lamp', at: { connector: 'K21', side: 'end', loop: 'stage-1-loop' } },
     ]);
+  });
+
+  test('what is given may stand beside names of the file', () => {
+    const read = expectMarked(
+      withRoutine(ofOneLoop, '  - run: substitute\n    given: { where: K21.end, what: bench-lamp }\n'),
+    );
+    expect(
+      read.procedure.steps.find(({ routine, verb }) => routine === 'substitute' && verb === 'fit'),
+    ).toMatchObject({
+      at: { connector: 'K21', loop: 'stage-1-loop' },
+    });
   });
 
   test('jumps in a routine lead to its own steps, and behind its last one the path returns', () => {

@@ -19,7 +19,7 @@ export const packed = inProject(`dist/ohmwright-${versionOfProject()}.vsix`);
 
 export const program = inProject('dist/cli.js');
 
-export const shipped = inProject('procedures/driver-airbag-resistance.procedure.yaml');
+export const shipped = inProject('tests/fixtures/driver-airbag-written-out.procedure.yaml');
 
 const browsers = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 

@@ -40,9 +40,23 @@ export function idsThatFit(procedure: Procedure, ids: KnownIds, place: CursorPla
     if (section === 'parts' && key === 'temperature' && ids.entries.length > 0)
       return described(procedure, ids.entries);
     if (section === 'loops' && key === 'path') return described(procedure, onPath(procedure, ids, place));
-    return section === 'steps' ? inStep(procedure, ids, place, key) : null;
+    if (section === 'assemblies') return described(procedure, [...ids.parts, ...ids.connectors]);
+    return section === 'steps' ? withNeeds(procedure, place, key, inStep(procedure, ids, place, key)) : null;
   })();
   return fitting?.filter(({ word }) => !place.items.includes(word)) ?? null;
+}
+
+/** In a routine also the names that it needs, where ids of a step cannot stand. */
+function withNeeds(
+  procedure: Procedure,
+  { routine, path }: CursorPlace,
+  key: string,
+  words: readonly Word[] | null,
+): readonly Word[] | null {
+  const needs = procedure.routines.get(routine ?? '')?.needs;
+  if (words === null || needs === undefined || key === 'go' || key === 'run' || path.includes('outcomes'))
+    return words;
+  return [...[...needs].map(([word, kind]) => ({ word, detail: `given: ${kind}` })), ...words];
 }
 
 function inStep(

@@ -41,6 +41,7 @@ function keysHere(at: Target): CompletionItem[] {
     return entries(at, path[0] ?? '', 0, 0);
   const schema = schemaForTyping(path, path.length === 2 ? beside : entry);
   if (path.includes('outcomes')) return outcomes(at, schema);
+  if (path.at(-1) === 'given') return given(at);
   if (path[0] === 'loops' && path.at(-1) === 'pins') return pins(at);
   return schema === null ? [] : keysOf(at, schema);
 }
@@ -117,6 +118,21 @@ function outcomes(at: Target, schema: Schema | null): CompletionItem[] {
       kind: CompletionItemKind.EnumMember,
       ...sorted(0, order),
       ...(value === null ? {} : documented(value)),
+    }));
+}
+
+/** What the routine that is run needs. */
+function given(at: Target): CompletionItem[] {
+  const { entry, beside } = at.place;
+  const { routines } = at.document.analysis.procedure().value;
+  const needs = [...(routines.get(entry.get('run') ?? '')?.needs ?? [])];
+  return needs
+    .filter(([need]) => !beside.has(need))
+    .map(([need, kind], order) => ({
+      ...keyItem(at, need, `${need}: `),
+      kind: CompletionItemKind.Reference,
+      detail: kind,
+      ...sorted(0, order),
     }));
 }
 

@@ -17,8 +17,10 @@ import type { Line, SectionAround } from './cursor-lines.ts';
 export { item } from './cursor-flow.ts';
 
 export interface CursorPlace {
-  /** The map or list that the cursor is in: `['steps', '#']`, `['parts', 'stage-1']`. */
+  /** The map or list that the cursor is in: `['steps', '#']`, `['parts', 'stage-1']`. A step of a routine is a step. */
   readonly path: readonly string[];
+  /** The routine that the step stands in. */
+  readonly routine: string | null;
   /** Whether a key is typed, or the value of one, or an item of a list. */
   readonly part: 'key' | 'value' | 'item';
   /** Of a value its key; else empty. */
@@ -63,10 +65,12 @@ export function cursorPlace(text: string, offset: number): CursorPlace | null {
     ? columnOnBlankLine(above, columnBelow, typed.length)
     : (lineOf(typed)?.column ?? typed.length);
   const here = lineOf(typed) ?? { dash: null, column, key: null, value: '' };
-  const path = blockPath(above, here.dash, column);
+  const written = blockPath(above, here.dash, column);
+  const path = asStep(written);
   const lines = [...above, { ...here, key: null }, ...below];
   const place = {
     path,
+    routine: path === written ? null : (written[1] ?? null),
     beside: mapAround(lines, above.length, column),
     entry: entryAround(lines, above.length, column, path.slice(2).filter((step) => step !== item).length),
     items: here.dash === null || here.key !== null ? [] : itemsAround(lines, above.length, here.dash),
@@ -83,6 +87,11 @@ export function cursorPlace(text: string, offset: number): CursorPlace | null {
   const isStep = path.length === 2 && path[0] === 'steps';
   const isItem = here.dash !== null && path.at(-1) === item && !isStep;
   return { ...place, part: isItem ? 'item' : 'key', key: '' };
+}
+
+/** What can be typed into a step of a routine is what can be typed into any step. */
+function asStep(path: readonly string[]): readonly string[] {
+  return path[0] === 'routines' && path[2] === 'steps' && path.length > 3 ? path.slice(2) : path;
 }
 
 function inFlow(place: Omit<CursorPlace, 'part' | 'key'>, here: Line, behind: string): CursorPlace | null {

@@ -33,8 +33,8 @@ export function placeOf(
     const found = bench.loops.get(loop);
     if (found === undefined) return null;
     if (!passing.includes(found)) {
-      // A path that could not be read may well pass through it.
-      if (!found.complete) return null;
+      // A path that could not be read may well pass through it, and so may it through what a routine is given.
+      if (!found.complete || !bench.connectors.has(connector)) return null;
       const message = `The loop \`${loop}\` does not pass through \`${connector}\`.`;
       reader.report({ rule: 'wrong-loop', at: spot, message, subject: loop });
       return null;
