@@ -220,29 +220,6 @@ describe('impossible', () => {
   });
 });
 
-describe('loads under a closed bar', () => {
-  const bridged = (...steps: readonly object[]) =>
-    said(
-      'load-bridged',
-      steps.map((step) => ({ ...step })),
-    );
-  test('where the load is fitted', () => {
-    expect(bridged({ unplug: 'K2' }, { fit: 'lamp', at: 'K2.end' })).toEqual(['lamp at 2 in 2']);
-    expect(bridged({ unplug: 'K2' }, { fit: 'lamp', at: 'K2.monitor' })).toEqual([]);
-    expect(bridged({ unplug: 'K2' }, { fit: 'plug', at: 'K2.end' })).toEqual([]);
-    expect(bridged({ unplug: 'K1' }, { fit: 'lamp', at: 'K1.end' })).toEqual([]);
-    // While the halves still touch, either side is beside the bar.
-    expect(bridged({ unlock: 'K2' }, { fit: 'lamp', at: 'K2.monitor' })).toEqual(['lamp at 2 in 2']);
-  });
-  test('where the bar closes', () => {
-    expect(bridged({ fit: 'lamp', at: 'K2.end' }, { unlock: 'K2' })).toEqual(['lamp at 2 in 2']);
-    expect(bridged({ fit: 'lamp', at: 'K2.end' }, { unplug: 'K2' })).toEqual([]);
-    const adapter = [{ unplug: 'K2' }, { fit: 'plug', at: 'K2.end' }, { fit: 'lamp', at: 'K2.end' }];
-    expect(bridged(...adapter)).toEqual([]);
-    expect(bridged(...adapter, { remove: 'plug' })).toEqual(['lamp at 4 in 4']);
-  });
-});
-
 describe('the file itself', () => {
   test('a test current above a tenth of the no-fire current', () => {
     const stated = (current: string, noFire: string, live = true) =>

@@ -159,7 +159,7 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   for (const subject of lost) wrongs.push({ rule: 'codes-not-recorded', subject });
 
   let after = done(procedure, world, step);
-  if (step.verb !== 'unplug')
+  if (step.verb !== 'unplug' && step.verb !== 'disconnect')
     for (const subject of newlyBridged(procedure, world, after))
       wrongs.push({ rule: 'load-bridged', subject });
   wrongs.push(...halfOpen(procedure, world, after, step));

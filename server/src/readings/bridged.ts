@@ -1,7 +1,9 @@
 import { stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
-import { resistanceBetween } from '../circuit/circuit.ts';
+import { networkWindow } from '../circuit/circuit.ts';
+import type { Element, PartModel } from '../circuit/circuit.ts';
 import type { Id, Place, Procedure, ShortingBar } from '../text/procedure.ts';
+import { conditionsOf } from './conditions.ts';
 import { closedBarAcross } from './loop-network.ts';
 
 /** A load that lies in parallel with a closed shorting bar of its own connector. */
@@ -24,10 +26,21 @@ export function bridgedLoads(procedure: Procedure, hardware: Hardware): readonly
   });
 }
 
-/** Ohms of load and bar together, all at nominal; null where one of them could not be read. */
-export function nominalTogether(procedure: Procedure, { load, bar }: Bridged): number | null {
-  const ohms = procedure.loads.get(load)?.resistance?.nominal;
-  if (ohms === undefined || bar.resistance === null) return null;
-  const pair = [ohms, bar.resistance.nominal].map((one) => ({ a: 0, b: 1, ohms: one }));
-  return resistanceBetween(pair, 2, 0, 1);
+/** Nominal ohms of the load alone and of load and bar together; null where one of them could not be read. */
+export function nominally(
+  procedure: Procedure,
+  { load, bar }: Bridged,
+): { readonly alone: number; readonly together: number } | null {
+  const resistance = procedure.loads.get(load)?.resistance ?? null;
+  if (resistance === null || bar.resistance === null) return null;
+  const ranges = conditionsOf(procedure);
+  const ohms = (...parts: readonly PartModel[]): number => {
+    const across = parts.map((part): Element => ({ id: part.kind, between: ['1', '2'], part }));
+    const window = networkWindow(across, '1', '2', ranges);
+    return window === 'open' ? Infinity : window.nominal;
+  };
+  return {
+    alone: ohms(resistance),
+    together: ohms(resistance, { kind: 'stated', resistance: bar.resistance }),
+  };
 }

@@ -3,7 +3,7 @@ import { hardwareAfter, hardwareAtStart, hardwareKey, placeInWords, stateOf } fr
 import type { Hardware } from '../bench/hardware.ts';
 import type { Issue } from '../bench/issue.ts';
 import { running } from '../bench/run.ts';
-import { bridgedLoads, nominalTogether } from '../readings/bridged.ts';
+import { bridgedLoads, nominally } from '../readings/bridged.ts';
 import type { Bridged } from '../readings/bridged.ts';
 import { ohmsInWords } from '../readings/shown-in-words.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
@@ -29,8 +29,8 @@ function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
     key: hardwareKey,
     step: (hardware, step, report) => {
       const after = hardwareAfter(hardware, step, cone);
-      // Unplugging what a load sits on is impossible, and said to be.
-      if (after !== hardware && step.verb !== 'unplug') {
+      // To take apart what a load sits on is impossible, and said to be.
+      if (after !== hardware && step.verb !== 'unplug' && step.verb !== 'disconnect') {
         const before = bridgedLoads(procedure, hardware).map(({ load }) => load);
         for (const one of bridgedLoads(procedure, after))
           if (!before.includes(one.load)) report(bridged(procedure, one, after, step));
@@ -42,12 +42,11 @@ function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
 
 function bridged(procedure: Procedure, one: Bridged, hardware: Hardware, step: Step): Issue {
   const { load, place } = one;
-  const ohms = procedure.loads.get(load)?.resistance?.nominal;
-  const together = nominalTogether(procedure, one);
+  const ohms = nominally(procedure, one);
   const numbers =
-    ohms === undefined || together === null
+    ohms === null
       ? ''
-      : `, together about ${ohmsInWords(together)} instead of ${ohmsInWords(ohms)}`;
+      : `, together about ${ohmsInWords(ohms.together)} instead of ${ohmsInWords(ohms.alone)}`;
   const message =
     `${load} at ${placeInWords(place)} lies in parallel with the closed shorting bar of ${place.connector}${numbers}: ` +
     `${advice(one, hardware)}.`;
