@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { measureActivation, measureEditor } from './editor.ts';
 import { median, ms, timed } from './measure.ts';
+import { measureNetworks } from './networks.ts';
 import { measureScale } from './scale.ts';
 
 /*
@@ -28,6 +29,7 @@ console.log(
   `  Node alone ${ms(bare)}   check ${ms(check)}   more ${ms(check - bare)}   ratio ${(check / bare).toFixed(2)}`,
 );
 
+measureNetworks();
 await measureEditor();
 measureActivation();
 process.exit(0);

@@ -194,6 +194,19 @@ describe('windows --why', () => {
     }
   });
 
+  test('where a temperature is entered, tells of its nominal value, and drawn circuits bear it out', () => {
+    const sensor = fileURLToPath(new URL('../../procedures/coolant-sensor.procedure.yaml', import.meta.url));
+    const { out } = ran(['windows', sensor, '--why', '--step', 'complaint', '--format', 'json']);
+    const { readings } = JSON.parse(out) as { readings: { why: Why & { entered: unknown } }[] };
+    const why = readings[0]?.why;
+    expect(why?.entered).toEqual([{ entry: 'coolant', celsius: 52.5 }]);
+    const [squares, drawn] = [why?.['root-sum-square'], why?.drawn].map(
+      (one) => (one?.most ?? 0) - (one?.least ?? 0),
+    );
+    expect((squares ?? NaN) / (drawn ?? NaN)).toBeGreaterThan(0.9);
+    expect((squares ?? NaN) / (drawn ?? NaN)).toBeLessThan(1.15);
+  });
+
   test('draws the same circuits each time', () => {
     const words = ['windows', shipped, '--why', '--step', 'lamp-at-stage'];
     expect(ran(words).out).toBe(ran(words).out);

@@ -31,6 +31,7 @@ export const ORACLE_RULES: readonly string[] = [
   'loop-not-verified',
   'hands-in-text',
   'test-current',
+  'load-bridged',
 ];
 
 /** A finding of the engine in the oracle's terms. */

@@ -1,4 +1,5 @@
 import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
 import { canBeProven, proofTooEarly, touch } from './touch.ts';
 import { codesSet } from './values.ts';
@@ -158,6 +159,9 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   for (const subject of lost) wrongs.push({ rule: 'codes-not-recorded', subject });
 
   let after = done(procedure, world, step);
+  if (step.verb !== 'unplug' && step.verb !== 'disconnect')
+    for (const subject of newlyBridged(procedure, world, after))
+      wrongs.push({ rule: 'load-bridged', subject });
   wrongs.push(...halfOpen(procedure, world, after, step));
   after = { ...after, excuses: sortedSets([...after.excuses, ...excuses]) };
   for (const monitor of lost) after = { ...after, recorded: { ...after.recorded, [monitor]: true } };

@@ -43,7 +43,7 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
 
 function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {
   if (explanation === null) return {};
-  const { rootSumSquare, drawn, shares, assumed, bench } = explanation;
+  const { rootSumSquare, drawn, shares, assumed, bench, entered } = explanation;
   const interval = ({ least, most }: { readonly least: number; readonly most: number }): object => ({
     least: jsonNumber(least),
     most: jsonNumber(most),
@@ -51,6 +51,7 @@ function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {
   return {
     why: {
       'bench-text': benchInWords(bench),
+      entered,
       'root-sum-square': interval(rootSumSquare),
       drawn: drawn === null ? null : { draws: drawn.draws, part: 0.95, ...interval(drawn) },
       shares: shares.map(({ part, share }) => ({ part, share: jsonNumber(share) })),

@@ -33,19 +33,22 @@ function ambient({ ambient: { assumed, ...span } }: Procedure): Assumed {
   };
 }
 
-/** The entries that a part follows. */
 function entered({ entries }: Procedure, network: Network): readonly Assumed[] {
-  const followed = new Set(
-    network.flatMap(({ part }) => {
-      const on = dependenceOf(part)?.on ?? 'ambient';
-      return on === 'ambient' ? [] : [on.entry];
-    }),
-  );
+  const followed = entriesFollowed(network);
   return [...entries.values()].flatMap(({ id, range, accuracy }): readonly Assumed[] => {
     if (!followed.has(id) || range === null || accuracy === null) return [];
     const off = formatQuantity(accuracy, 'temperature');
     return [{ what: id, value: `${formatSpan(range, 'temperature')}, measured to ± ${off}`, source: inFile }];
   });
+}
+
+/** The entries that a part of a network follows, by id. */
+export function entriesFollowed(network: Network): ReadonlySet<string> {
+  const followed = network.flatMap(({ part }) => {
+    const on = dependenceOf(part)?.on ?? 'ambient';
+    return on === 'ambient' ? [] : [on.entry];
+  });
+  return new Set(followed);
 }
 
 function instrument({ id, accuracy, range }: Monitor): readonly Assumed[] {

@@ -1,4 +1,3 @@
-import { dependenceOf } from '../circuit/circuit.ts';
 import type { ConditionRanges, Indication, Network } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Entry, Id, Loop, Procedure } from '../text/procedure.ts';
@@ -6,6 +5,7 @@ import { hardwareKey } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import { acceptedWindow, printedWindow } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
+import { entriesFollowed } from './assumed.ts';
 import { conditionsOf, widened } from './conditions.ts';
 import { goodReading } from './good.ts';
 import { loopNetwork } from './loop-network.ts';
@@ -60,10 +60,7 @@ function entriesIn(procedure: Procedure, loop: Loop, benches: readonly Hardware[
   const followed = new Set<Id>();
   for (const hardware of benches) {
     const network: Network = loopNetwork(procedure, loop, hardware)?.network ?? [];
-    for (const { part } of network) {
-      const on = dependenceOf(part)?.on ?? 'ambient';
-      if (on !== 'ambient') followed.add(on.entry);
-    }
+    for (const entry of entriesFollowed(network)) followed.add(entry);
   }
   return [...procedure.entries.values()].filter(({ id }) => followed.has(id));
 }

@@ -12,6 +12,17 @@ export function conditionsOf(procedure: Procedure): ConditionRanges {
   return { ambient: procedure.ambient, entered };
 }
 
+/** The same where the nominal value of every entry was entered: what is known in the moment of one reading. */
+export function conditionsAtNominal(procedure: Procedure): ConditionRanges {
+  const entered = new Map<string, Span>();
+  for (const { id, range, accuracy } of procedure.entries.values()) {
+    if (range === null || accuracy === null) continue;
+    const { nominal } = range;
+    entered.set(id, widened({ least: nominal, nominal, most: nominal }, accuracy));
+  }
+  return { ambient: procedure.ambient, entered };
+}
+
 /** The temperatures in °C that there may be where anything within the range of an entry is entered; null: not known. */
 export function trueRange({ range, accuracy }: Entry): Span | null {
   if (range === null || accuracy === null) return null;

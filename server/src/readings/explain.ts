@@ -1,10 +1,10 @@
 import type { Work } from '../bench/work.ts';
 import { drawReadings, middlePart, rootSumSquare, sharesOfWidth } from '../circuit/circuit.ts';
-import type { UncertainReading } from '../circuit/circuit.ts';
+import type { Network, UncertainReading } from '../circuit/circuit.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
-import { assumedOf } from './assumed.ts';
+import { assumedOf, entriesFollowed } from './assumed.ts';
 import type { Assumed } from './assumed.ts';
-import { conditionsOf } from './conditions.ts';
+import { conditionsAtNominal } from './conditions.ts';
 import { instrumentOf } from './good.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { causeOf, loopNetwork, ownerOf } from './loop-network.ts';
@@ -16,9 +16,14 @@ export interface Likely {
   readonly most: number;
 }
 
-/** Where the window of a reading comes from, on the bench that is reached first. */
+/**
+ * Where the window of a reading comes from, on the bench that is reached first, and where temperatures are entered with
+ * the nominal one entered.
+ */
 export interface Explanation {
   readonly bench: LoopBench;
+  /** What is entered, °C, of the entries that the reading depends on. */
+  readonly entered: readonly { readonly entry: Id; readonly celsius: number }[];
   /** About 95 of 100 sound circuits. */
   readonly rootSumSquare: Likely;
   /** 95 of 100 circuits that were drawn; `most` is Infinity where that is open. null: none were asked for. */
@@ -45,16 +50,21 @@ export function* explainReading(
   const compiled = loopNetwork(procedure, loop, bench.hardware);
   if (compiled === null) return null;
   const { network, probes } = compiled;
-  const ranges = conditionsOf(procedure);
+  const ranges = conditionsAtNominal(procedure);
   const uncertain = { network, from: probes[0], to: probes[1], ranges, instrument, causeOf };
   const likely = rootSumSquare(uncertain);
   if (likely === null) return null;
+  const { carrying, shares } = sharesOf(uncertain, monitor.id);
+  const entries = entriesFollowed(carrying);
   return {
     bench,
+    entered: [...ranges.entered].flatMap(([entry, { nominal }]) =>
+      entries.has(entry) ? [{ entry, celsius: nominal }] : [],
+    ),
     rootSumSquare: { least: likely.least, most: likely.most },
     drawn: draws > 0 ? yield* drawn(uncertain, draws) : null,
-    shares: sharesOf(uncertain, monitor.id),
-    assumed: assumedOf(procedure, network, monitor),
+    shares,
+    assumed: assumedOf(procedure, carrying, monitor),
   };
 }
 
@@ -67,20 +77,25 @@ function* drawn(reading: UncertainReading, draws: number): Work<Explanation['dra
   }
 }
 
-function sharesOf(reading: UncertainReading, monitor: Id): Explanation['shares'] {
+/** The shares by what the elements belong to, and the elements that have one: the rest is not on the way of the current. */
+function sharesOf(
+  reading: UncertainReading,
+  monitor: Id,
+): { readonly carrying: Network; readonly shares: Explanation['shares'] } {
   const { network, from, to, ranges, instrument } = reading;
-  const shares = sharesOfWidth(network, from, to, ranges, instrument);
-  if (shares === null) return [];
+  const found = sharesOfWidth(network, from, to, ranges, instrument);
+  if (found === null) return { carrying: network, shares: [] };
   const byOwner = new Map<Id, number>([
-    [monitor, shares.instrument],
-    [`leads of ${monitor}`, shares.leads],
+    [monitor, found.instrument],
+    [`leads of ${monitor}`, found.leads],
   ]);
   for (const [index, element] of network.entries()) {
     const owner = ownerOf(element);
-    byOwner.set(owner, (byOwner.get(owner) ?? 0) + (shares.elements[index] ?? 0));
+    byOwner.set(owner, (byOwner.get(owner) ?? 0) + (found.elements[index] ?? 0));
   }
-  return [...byOwner]
+  const shares = [...byOwner]
     .map(([part, share]) => ({ part, share }))
     .filter(({ share }) => share > 0)
     .sort((a, b) => b.share - a.share);
+  return { carrying: network.filter((_, index) => (found.elements[index] ?? 0) > 0), shares };
 }

@@ -1,3 +1,4 @@
+import { formatQuantity } from '../quantity/quantity.ts';
 import type { Explanation } from './explain.ts';
 import { ohmsInWords } from './shown-in-words.ts';
 
@@ -8,11 +9,14 @@ const barCells = 24;
 const leastToldAlone = 0.005;
 
 /** The root sum of squares, and what was drawn if it was. */
-export function likelyInWords({ rootSumSquare, drawn }: Explanation): readonly string[] {
+export function likelyInWords({ entered, rootSumSquare, drawn }: Explanation): readonly string[] {
   const { least, most } = rootSumSquare;
+  const at = entered
+    .map(({ entry, celsius }) => `, ${entry} ${formatQuantity(celsius, 'temperature')}`)
+    .join('');
   return [
-    `root sum of squares: ${ohmsInWords(least)} to ${ohmsInWords(most)}, about 95 of 100 sound circuits`,
-    ...(drawn === null ? [] : [`95 of 100 among ${drawn.draws} drawn: ${drawnInWords(drawn)}`]),
+    `root sum of squares${at}: ${ohmsInWords(least)} to ${ohmsInWords(most)}, about 95 of 100 sound circuits`,
+    ...(drawn === null ? [] : [`95 of 100 among ${drawn.draws} drawn${at}: ${drawnInWords(drawn)}`]),
   ];
 }
 

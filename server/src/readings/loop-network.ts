@@ -81,7 +81,7 @@ function connectorElements(
     elements.push({ id: `${id}.contact.${pins[1]}`, between: [monitorSide[1], endSide[1]], part: contact });
   }
   const sides = { monitor: monitorSide, end: endSide };
-  const bar = barElement(procedure, connector, pins, sides, hardware);
+  const bar = barElement(procedure, connector, loop, sides, hardware);
   if (bar === null) return null;
   elements.push(...bar);
   for (const [load, place] of hardware.loads) {
@@ -101,16 +101,28 @@ function sitsIn(place: Place, loop: Loop, connector: Id): boolean {
 function barElement(
   procedure: Procedure,
   connector: Connector,
-  pins: Pair,
+  loop: Loop,
   sides: Readonly<Record<Side, Pair>>,
   hardware: Hardware,
 ): readonly Element[] | null {
-  const bar = connector.shortingBar;
-  if (bar === null || !bridges(bar, pins)) return [];
-  if (!barIsClosed(procedure, connector, hardware)) return [];
+  const bar = closedBarAcross(procedure, connector, loop, hardware);
+  if (bar === null) return [];
   if (bar.resistance === null) return null;
   const part: PartModel = { kind: 'stated', resistance: bar.resistance };
   return [{ id: `${connector.id}.shorting-bar`, between: sides[bar.side], part }];
+}
+
+/** The shorting bar of a connector, where it is closed across the pins of the loop. */
+export function closedBarAcross(
+  procedure: Procedure,
+  connector: Connector,
+  loop: Loop,
+  hardware: Hardware,
+): ShortingBar | null {
+  const bar = connector.shortingBar;
+  const pins = loop.pins.get(connector.id);
+  if (bar === null || pins === undefined || !bridges(bar, pins)) return null;
+  return barIsClosed(procedure, connector, hardware) ? bar : null;
 }
 
 function bridges(bar: ShortingBar, pins: Pair): boolean {

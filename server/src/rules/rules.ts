@@ -23,6 +23,7 @@ import { codesNotRecorded } from './codes-not-recorded.ts';
 import { codesNotCleared } from './codes-not-cleared.ts';
 import { repairNotVerified } from './repair-not-verified.ts';
 import { loopNotVerified } from './loop-not-verified.ts';
+import { loadBridged } from './load-bridged.ts';
 import { windowDiffers } from './window-differs.ts';
 import { windowUndefined } from './window-undefined.ts';
 import { expectExcludesGood } from './expect-excludes-good.ts';
@@ -68,6 +69,7 @@ export const rules: readonly Rule[] = [
   codesNotCleared,
   repairNotVerified,
   loopNotVerified,
+  loadBridged,
   windowDiffers,
   windowUndefined,
   expectExcludesGood,

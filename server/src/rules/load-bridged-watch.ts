@@ -1,0 +1,69 @@
+import type { Watcher } from '../bench/explore.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey, placeInWords, stateOf } from '../bench/hardware.ts';
+import type { Hardware } from '../bench/hardware.ts';
+import type { Issue } from '../bench/issue.ts';
+import { running } from '../bench/run.ts';
+import { bridgedLoads, nominally } from '../readings/bridged.ts';
+import type { Bridged } from '../readings/bridged.ts';
+import { ohmsInWords } from '../readings/shown-in-words.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
+import type { Finder } from './rule.ts';
+
+/*
+ * Loads that come to lie in parallel with a closed shorting bar, at the step that brings them there: the load is fitted
+ * on it, a lock is lifted and the bar closes, or the adapter that held it open is taken away.
+ */
+
+export const loadBridgedFinder: Finder = {
+  watch: ({ procedure }) =>
+    [...procedure.connectors.values()]
+      .filter(({ shortingBar }) => shortingBar !== null)
+      .map(({ id }) => running(connectorWatcher(procedure, id))),
+};
+
+function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
+  const cone = { connectors: new Set([id]) };
+  return {
+    watches: `${id} and the loads on it`,
+    start: hardwareAtStart,
+    key: hardwareKey,
+    step: (hardware, step, report) => {
+      const after = hardwareAfter(hardware, step, cone);
+      // To take apart what a load sits on is impossible, and said to be.
+      if (after !== hardware && step.verb !== 'unplug' && step.verb !== 'disconnect') {
+        const before = bridgedLoads(procedure, hardware).map(({ load }) => load);
+        for (const one of bridgedLoads(procedure, after))
+          if (!before.includes(one.load)) report(bridged(procedure, one, after, step));
+      }
+      return after;
+    },
+  };
+}
+
+function bridged(procedure: Procedure, one: Bridged, hardware: Hardware, step: Step): Issue {
+  const { load, place } = one;
+  const ohms = nominally(procedure, one);
+  const numbers =
+    ohms === null
+      ? ''
+      : `, together about ${ohmsInWords(ohms.together)} instead of ${ohmsInWords(ohms.alone)}`;
+  const message =
+    `${load} at ${placeInWords(place)} lies in parallel with the closed shorting bar of ${place.connector}${numbers}: ` +
+    `${advice(one, hardware)}.`;
+  return { rule: 'load-bridged', subject: load, message, ...underlined(step, load) };
+}
+
+function advice({ place, bar }: Bridged, hardware: Hardware): string {
+  const { connector, side } = place;
+  const isApart = stateOf(hardware, connector) === 'unplugged';
+  if (side !== bar.side) return `unplug ${connector} before`;
+  if (bar.side === 'monitor') return 'only an adapter that opens the bar can be read here';
+  return isApart
+    ? `fit it at ${connector}.monitor`
+    : `unplug ${connector} and fit it at ${connector}.monitor`;
+}
+
+function underlined(step: Step, load: Id): Pick<Issue, 'underline'> {
+  if (step.verb === 'fit' && step.load === load) return { underline: ['at'] };
+  return step.verb === 'move' && step.load === load ? { underline: ['to'] } : {};
+}
