@@ -9,6 +9,7 @@ import type { CardInput, CardModel, CardStamp, Fact, Remark } from './model.ts';
 import { needsOf } from './needs.ts';
 import { hazardPanel } from './notices.ts';
 import { sectionsOf } from './steps.ts';
+import { closed } from './words.ts';
 
 /** The card of a procedure: all that is printed, in the order in which it is printed. */
 export function buildCard(input: CardInput): CardModel {
@@ -95,9 +96,14 @@ function remarksOf(findings: readonly Finding[]): readonly Remark[] {
   return findings.map((finding) => ({
     severity: severityText[finding.severity],
     step: finding.step === undefined ? null : stepNumber(finding.step),
-    message: messageWithPath(finding),
+    message: waivedInWords(finding) + messageWithPath(finding),
     rule: finding.rule,
   }));
+}
+
+/** What the writer takes upon himself, with his reason. */
+function waivedInWords({ waived }: Finding): string {
+  return waived === undefined ? '' : `Waived: ${closed(waived.reason)} `;
 }
 
 const severityText = { error: 'Error', warning: 'Warning', information: 'Information' } as const;

@@ -9,16 +9,22 @@ type Labels = CardModel['steps'];
 export function stepHtml(step: CardStep, labels: Labels): Markup {
   return markup`<li class="step ${step.kind}" id="step-${step.number}">
 ${step.notices.map((notice) => noticeHtml(notice, 'in-step'))}<div class="row">
-<p class="number">${step.number}</p>
+<p class="number${depthOf(step)}">${step.number}</p>
 <div class="body">
 ${step.reachedFrom === null ? null : markup`<p class="from">${wordsHtml(step.reachedFrom)}</p>`}
 <p class="action">${wordsHtml(step.action)}</p>
 ${step.details.map((line) => markup`<p class="detail">${wordsHtml(line)}</p>`)}
 ${blanksHtml(step.blanks)}${windowsHtml(step.windows, labels)}${codesHtml(step, labels)}${outcomesHtml(step)}${leftHtml(step)}</div>
-<p class="tick"><span class="box"></span><span class="unseen">${labels.done}</span></p>
+${step.kind === 'call' ? null : markup`<p class="tick"><span class="box"></span><span class="unseen">${labels.done}</span></p>`}
 </div>
 </li>
 `;
+}
+
+/** Numbers of steps in routines are longer, and so are set smaller. */
+function depthOf({ number }: CardStep): string {
+  const depth = number.split('.').length - 1;
+  return depth === 0 ? '' : depth === 1 ? ' inner' : ' inmost';
 }
 
 function blanksHtml(blanks: readonly string[]): Markup | null {

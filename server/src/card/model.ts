@@ -171,7 +171,7 @@ export interface CardStep {
   readonly reachedFrom: Words | null;
   /** Printed before the action, the gravest first. */
   readonly notices: readonly Notice[];
-  readonly kind: 'act' | 'read' | 'conclude' | 'go' | 'stop' | 'broken';
+  readonly kind: 'act' | 'read' | 'conclude' | 'call' | 'go' | 'stop' | 'broken';
   readonly action: Words;
   readonly details: readonly Words[];
   readonly windows: readonly CardWindow[];

@@ -77,7 +77,7 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'stop':
       return { ...act([{ strong: 'Stop here. ' }, closed(step.text)]), kind: 'stop' };
     case 'run':
-      return act(['Do the steps of ', { id: step.runs }, ' that follow.']);
+      return { ...act([{ strong: step.runs }, ': do the steps that follow.']), kind: 'call' };
     case 'broken':
       return { ...act(['This step could not be read from the file.']), kind: 'broken' };
   }

@@ -9,6 +9,10 @@ export const stepStyle = `
 .in-step { margin: 0 0 2mm; }
 .row { display: flex; }
 .number { flex: none; width: 15mm; font-size: 23pt; line-height: 1; font-weight: bold; }
+.number.inner { font-size: 16pt; line-height: 1.3; }
+.number.inmost { font-size: 12pt; line-height: 1.5; }
+.number.inner, .number.inmost { white-space: nowrap; }
+.call .action { font-size: 13pt; }
 .body { flex: 1; min-width: 0; }
 .tick { flex: none; position: relative; width: 13mm; }
 .action { font-size: 14pt; line-height: 1.25; white-space: pre-line; }
@@ -86,6 +90,8 @@ h1 { font-size: 18pt; }
 .notice .signal { width: 39mm; font-size: 13pt; gap: 1.5mm; padding: 1.5mm 2mm; }
 .action { font-size: 13pt; }
 .number { width: 13mm; font-size: 21pt; }
+.number.inner { font-size: 14pt; }
+.number.inmost { font-size: 10.5pt; }
 .stop .number { width: 10.5mm; }
 .tick { width: 12mm; }
 .arrow { width: 6mm; }

@@ -8,7 +8,7 @@ import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
-import { isWaived } from './checked.ts';
+import { isStandingError } from '../text/finding.ts';
 import { plural } from './plural.ts';
 import { paintFor } from './terminal.ts';
 import { readingsAsked } from './windows-asked.ts';
@@ -42,7 +42,7 @@ export function windowsText(
       '',
     ];
   });
-  const errors = findings.filter((one) => one.severity === 'error' && !isWaived(one)).length;
+  const errors = findings.filter(isStandingError).length;
   const closing =
     errors === 0 ? [] : [`${plural(errors, 'error')} in this file: see \`ohmwright check\`.`, ''];
   if (blocks.length === 0) return ['No step reads a loop.', '', ...closing].join('\n');

@@ -1,6 +1,6 @@
 import { finish } from '../bench/work.ts';
 import { analyse } from '../project/analysis.ts';
-import { isWaived } from './checked.ts';
+import { isStandingError } from '../text/finding.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { readInput } from './input.ts';
 import { cannotRun } from './terminal.ts';
@@ -45,7 +45,7 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
       ? windowsJson(analysis, checked.value, checked.complete, asked)
       : windowsText(terminal, analysis, checked.value, findings, asked),
   );
-  return checked.complete && !findings.some((one) => one.severity === 'error' && !isWaived(one)) ? 0 : 1;
+  return checked.complete && !findings.some(isStandingError) ? 0 : 1;
 }
 
 function stepsAsked(analysis: Analysis, wanted: string | undefined): ReadonlySet<number> {

@@ -43,15 +43,20 @@ function diagnosticOf(document: EditorDocument, finding: Finding, options: Diagn
   const related = options.related ? relatedTo(document, finding) : [];
   return {
     range: rangeOf(document, finding.at),
-    severity: severities[finding.severity],
+    severity: finding.waived === undefined ? severities[finding.severity] : DiagnosticSeverity.Hint,
     source: 'ohmwright',
     code: finding.rule,
     ...(href === null ? {} : { codeDescription: { href } }),
-    message: options.related ? finding.message : messageWithPath(finding),
+    message: waivedInWords(finding) + (options.related ? finding.message : messageWithPath(finding)),
     ...(finding.rule === 'unreachable' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(related.length === 0 ? {} : { relatedInformation: related }),
     data,
   };
+}
+
+/** A waived finding stays in sight, faintly, with its reason. */
+function waivedInWords({ waived }: Finding): string {
+  return waived === undefined ? '' : `Waived (${waived.reason.trim()}): `;
 }
 
 function relatedTo(document: EditorDocument, { related, trace }: Finding): DiagnosticRelatedInformation[] {

@@ -6,6 +6,7 @@ import type { CardModel, CardReading } from '../card/model.ts';
 import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
+import { isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Step } from '../text/procedure.ts';
 import type { Analysis } from './analysis.ts';
@@ -24,7 +25,7 @@ export type Card = { readonly card: CardModel } | { readonly refused: readonly F
 /** The card of a procedure; refused with the findings while there are errors, unless it is a draft. */
 export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   const findings = yield* analysis.findings('order');
-  const errors = findings.filter(({ severity }) => severity === 'error');
+  const errors = findings.filter(isStandingError);
   const { value: order, complete } = yield* analysis.order();
   if (!options.draft && (errors.length > 0 || !complete)) return { refused: errors };
   const { value: readings } = yield* analysis.windows();

@@ -1,5 +1,6 @@
 import type { CancellationToken, Connection, Diagnostic } from 'vscode-languageserver';
 import { CancellationTokenSource, DocumentDiagnosticReportKind } from 'vscode-languageserver';
+import { isStandingError } from '../text/finding.ts';
 import type { Work } from '../bench/work.ts';
 import { diagnosticsOf } from '../editor/diagnostics.ts';
 import type { DescriptionOf } from '../editor/diagnostics.ts';
@@ -108,8 +109,9 @@ function* figuresOf({ analysis, text }: EditorDocument): Work<Figures> {
   return {
     uri: text.uri,
     version: text.version,
-    errors: findings.filter(({ severity }) => severity === 'error').length,
-    warnings: findings.filter(({ severity }) => severity === 'warning').length,
+    errors: findings.filter(isStandingError).length,
+    warnings: findings.filter(({ severity, waived }) => severity === 'warning' && waived === undefined)
+      .length,
     steps: analysis.procedure().value.steps.length,
     readings: new Set(readings.readings.map(({ index }) => index)).size,
     complete,

@@ -7,6 +7,7 @@ import { inlayHints } from '../editor/inlay-hints.ts';
 import { outline } from '../editor/outline.ts';
 import { template } from '../editor/template.ts';
 import { card } from '../project/card.ts';
+import { isStandingError } from '../text/finding.ts';
 import type { Abilities } from './abilities.ts';
 import { cardRequest, templateRequest } from './messages.ts';
 import type { CardParams, CardResult } from './messages.ts';
@@ -82,7 +83,7 @@ export function registerHandlers({
       const document = documents.get(uri);
       if (document === undefined) return { kind: 'unknown-document' };
       const errors = (await inSlices(document.analysis.findings('order'), token, time)).filter(
-        isError,
+        isStandingError,
       ).length;
       const { complete: isComplete } = await inSlices(document.analysis.order(), token, time);
       const asDraft = draft && (errors > 0 || !isComplete);
@@ -93,10 +94,6 @@ export function registerHandlers({
   );
 
   connection.onRequest(templateRequest, () => ({ text: template }));
-}
-
-function isError({ severity }: { readonly severity: string }): boolean {
-  return severity === 'error';
 }
 
 /** For clients that know no symbols below symbols. */

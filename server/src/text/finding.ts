@@ -63,3 +63,8 @@ export interface Checked<T> {
 }
 
 export type { Path };
+
+/** Whether it stands in the way: an error that no waiver takes. */
+export function isStandingError({ severity, waived }: Pick<Finding, 'severity' | 'waived'>): boolean {
+  return severity === 'error' && waived === undefined;
+}
