@@ -148,7 +148,10 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const file = own.id;
   const fileOf = (path: Path): FileId => ownerOf(path).id;
   const reader: Reader = { root, report, names: namesIn(root, complete, report) };
-  const { head, assemblies: rawAssemblies } = readHead(documents, report);
+  const { head, assemblies: rawAssemblies } = readHead(documents, (problem) => {
+    // What seems to be missing may stand in a parts file that could not be had.
+    if (complete || problem.rule !== 'missing-key') report(problem);
+  });
   const instruments = readInstruments(reader);
   const entries = readEntered(reader);
   const loads = readLoads(reader);
