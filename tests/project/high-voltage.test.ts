@@ -115,3 +115,51 @@ describe('a proof that comes too early', () => {
     expect(mended(proof)).toBe(`  - disconnect: traction\n  - wait: 5 min\n${proof}`);
   });
 });
+
+describe('rules that guard high voltage', () => {
+  const found = (text: string): readonly string[] => {
+    const analysis = analyse(snapshotOf([{ id: 'draft', text }]), 'draft');
+    return finish(analysis.findings('order')).map(
+      ({ rule, waived }) => `${rule}${waived === undefined ? '' : ' waived'}`,
+    );
+  };
+  const waiving = (rule: string): string =>
+    head.replace('steps:\n', `waivers: [{ rule: ${rule}, step: here, reason: In a hurry }]\nsteps:\n`);
+
+  test('cannot be waived', () => {
+    const bare = '  - disconnect: traction\n  - wait: 5 min\n  - unplug: K7\n    id: here\n';
+    expect(found(waiving('not-proven-dead') + bare)).toEqual(
+      expect.arrayContaining(['not-proven-dead', 'waiver-refused']),
+    );
+    const early = `  - disconnect: traction\n${proof.replace('    at', '    id: here\n    at')}`;
+    expect(found(waiving('proof-too-early') + early)).toEqual(
+      expect.arrayContaining(['proof-too-early', 'waiver-refused']),
+    );
+  });
+
+  test('follow a proof into the routine that it is written in, and out of it', () => {
+    const routine = (wait: string): string =>
+      head.replace(
+        'steps:\n',
+        `routines:
+  make-dead:
+    needs: { where: side, source: source, meter: instrument }
+    steps:
+      - disconnect: source
+      - wait: ${wait}
+      - prove-dead: source
+        at: where
+        with: meter
+        known: battery
+steps:
+  - run: make-dead
+    given: { where: K7.end, source: traction, meter: hand-meter }
+  - unplug: K7
+  - stop: Hand over.
+    leaves: [traction, K7, codes]
+`,
+      );
+    expect(found(routine('5 min'))).toEqual([]);
+    expect(found(routine('4 min'))).toEqual(['proof-too-early']);
+  });
+});
