@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixFor, mendable } from '../../server/src/project/mend/fix.ts';
+import { fixFor } from '../../server/src/project/mend/fix.ts';
+import { touchRules } from '../../server/src/project/mend/menders.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
 /* What unsafe work on high voltage is mended to: taken away, waited for, proven dead, in this order. */
@@ -28,7 +29,7 @@ steps:
 
 function mended(steps: string, text = head + steps): string {
   const analysis = analyse(snapshotOf([{ id: 'draft', text }]), 'draft');
-  const finding = finish(analysis.findings('order')).find(({ rule }) => mendable.has(rule));
+  const finding = finish(analysis.findings('order')).find(({ rule }) => touchRules.has(rule));
   if (finding === undefined) throw new Error('the draft must have something to mend');
   const fix = finish(fixFor(analysis, finding));
   return fix === null ? 'no fix' : (applyEdits(text, fix.edits).split('steps:\n')[1] ?? '');

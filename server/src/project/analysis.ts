@@ -71,7 +71,7 @@ export interface Analysis {
   /** What a step does, as a name that stays when lines move. */
   stepContent(step: Step): string;
   /** Where a step stands as lines, for edits; null where steps are not written so. */
-  stepLines(step: Step): StepLines | null;
+  stepLines(step: Pick<Step, 'path'>): StepLines | null;
   /** The parts files that it uses, in the order in which they are read. */
   used(): readonly SourceFile[];
   /** Whether what it says depends on other files, also on one that is not there. */
