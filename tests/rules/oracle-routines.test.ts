@@ -15,7 +15,7 @@ import { typedProcedure } from '../oracle/plain-procedure.ts';
  * the calls. A step of a routine is one written step: over its calls the gravest counts, then the shortest.
  */
 
-const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 1000);
+const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 500);
 const blocks = 20;
 
 interface Line {
