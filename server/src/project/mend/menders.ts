@@ -4,6 +4,7 @@ import { addWarning, ignitionOffFirst, leaveLess, readCodesFirst, takeStepOut } 
 import type { Mender } from './candidate.ts';
 import { waysToMakeSafe } from './make-safe.ts';
 import { takeWaiverOut } from './waiver.ts';
+import { putWord } from './word.ts';
 
 const makeSafe: Mender = (analysis, finding) => waysToMakeSafe(analysis.procedure().value, finding);
 
@@ -24,6 +25,9 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['repair-not-verified', verify],
   ['loop-not-verified', verify],
   ['unused-waiver', takeWaiverOut],
+  ['unknown-id', putWord],
+  ['unknown-key', putWord],
+  ['wrong-value', putWord],
 ]);
 
 /** Rules about hands where something is live: mending one touch may uncover the next. */
