@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixFor, mendable } from '../../server/src/project/mend/fix.ts';
+import { fixFor } from '../../server/src/project/mend/fix.ts';
+import { touchRules } from '../../server/src/project/mend/menders.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
 /* What unsafe work on high voltage is mended to: taken away, waited for, proven dead, in this order. */
@@ -28,7 +29,7 @@ steps:
 
 function mended(steps: string, text = head + steps): string {
   const analysis = analyse(snapshotOf([{ id: 'draft', text }]), 'draft');
-  const finding = finish(analysis.findings('order')).find(({ rule }) => mendable.has(rule));
+  const finding = finish(analysis.findings('order')).find(({ rule }) => touchRules.has(rule));
   if (finding === undefined) throw new Error('the draft must have something to mend');
   const fix = finish(fixFor(analysis, finding));
   return fix === null ? 'no fix' : (applyEdits(text, fix.edits).split('steps:\n')[1] ?? '');
@@ -113,5 +114,53 @@ describe('a proof that comes too early', () => {
 
   test('gets what takes the source away before it', () => {
     expect(mended(proof)).toBe(`  - disconnect: traction\n  - wait: 5 min\n${proof}`);
+  });
+});
+
+describe('rules that guard high voltage', () => {
+  const found = (text: string): readonly string[] => {
+    const analysis = analyse(snapshotOf([{ id: 'draft', text }]), 'draft');
+    return finish(analysis.findings('order')).map(
+      ({ rule, waived }) => `${rule}${waived === undefined ? '' : ' waived'}`,
+    );
+  };
+  const waiving = (rule: string): string =>
+    head.replace('steps:\n', `waivers: [{ rule: ${rule}, step: here, reason: In a hurry }]\nsteps:\n`);
+
+  test('cannot be waived', () => {
+    const bare = '  - disconnect: traction\n  - wait: 5 min\n  - unplug: K7\n    id: here\n';
+    expect(found(waiving('not-proven-dead') + bare)).toEqual(
+      expect.arrayContaining(['not-proven-dead', 'waiver-refused']),
+    );
+    const early = `  - disconnect: traction\n${proof.replace('    at', '    id: here\n    at')}`;
+    expect(found(waiving('proof-too-early') + early)).toEqual(
+      expect.arrayContaining(['proof-too-early', 'waiver-refused']),
+    );
+  });
+
+  test('follow a proof into the routine that it is written in, and out of it', () => {
+    const routine = (wait: string): string =>
+      head.replace(
+        'steps:\n',
+        `routines:
+  make-dead:
+    needs: { where: side, source: source, meter: instrument }
+    steps:
+      - disconnect: source
+      - wait: ${wait}
+      - prove-dead: source
+        at: where
+        with: meter
+        known: battery
+steps:
+  - run: make-dead
+    given: { where: K7.end, source: traction, meter: hand-meter }
+  - unplug: K7
+  - stop: Hand over.
+    leaves: [traction, K7, codes]
+`,
+      );
+    expect(found(routine('5 min'))).toEqual([]);
+    expect(found(routine('4 min'))).toEqual(['proof-too-early']);
   });
 });

@@ -89,7 +89,8 @@ function neighbouringConnectors(procedure: Procedure, part: Id): readonly Id[] {
   return near;
 }
 
-function remember<T>(compute: (id: Id) => T): (id: Id) => T {
+/** Computes once for each id. */
+export function remember<T>(compute: (id: Id) => T): (id: Id) => T {
   const known = new Map<Id, T>();
   return (id) => {
     const value = known.get(id) ?? compute(id);

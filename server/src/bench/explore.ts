@@ -39,8 +39,10 @@ export interface Watcher<S> {
   readonly step: (state: S, step: Step, report: Report) => S;
   /** The state after an outcome has been taken; any other way out leaves it as it is. */
   readonly take?: (state: S, step: Step, edge: Edge) => S;
-  readonly end?: (state: S, step: Step, ending: Ending, report: Report) => void;
 }
+
+/** What is wrong with a state in which a path ends. */
+export type EndJudge<S> = (state: S, step: Step, ending: Ending, report: Report) => void;
 
 /** A state in which a step is entered, that after the step, and the shortest way there. Equal states are one object. */
 export interface Arrival<S> {
@@ -68,7 +70,14 @@ export interface Exploration<S> {
   readonly reported: readonly Reported[];
   /** Every state in which a step is entered, nearest first. */
   readonly arrivals: (index: number) => readonly Arrival<S>[];
+  /** Judges every state in which a path ends. */
+  readonly ends: (judge: EndJudge<S>) => readonly Reported[];
   readonly complete: boolean;
+}
+
+interface Recorder {
+  readonly reported: Reported[];
+  readonly record: (at: number, issue: Issue, by: number) => void;
 }
 
 /** Runs a watcher over every path, breadth first, so that the first path found to anything is the shortest. */
@@ -77,21 +86,26 @@ export function* explore<S>(
   watcher: Watcher<S>,
   bounds: Bounds = defaultBounds,
 ): Work<Exploration<S>> {
-  const { act, acts, firstWay, ways, byOutcome, to } = numberedGraph(graph);
+  const { act, acts, firstWay, ways, byOutcome, to, ending } = numberedGraph(graph);
   const { covers, take } = watcher;
   const { stateOf, numberOf, afterAct, issues } = numberedStates(watcher, graph);
   const trail = emptyTrail(graph.steps.length);
-  const reported: Reported[] = [];
-  const known = new Set<string>();
   let complete = true;
 
-  const record = (at: number, issue: Issue, by: number): void => {
-    const index = trail.cells[at + stepCell] ?? 0;
-    const identity = `${issue.rule}\n${index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
-    if (known.has(identity)) return;
-    known.add(identity);
-    reported.push({ issue, index, way: wayTo(trail, graph, ways, at, by) });
+  /** Of what is told several times of a step the nearest is kept. */
+  const recorder = (): Recorder => {
+    const reported: Reported[] = [];
+    const known = new Set<string>();
+    const record = (at: number, issue: Issue, by: number): void => {
+      const index = trail.cells[at + stepCell] ?? 0;
+      const identity = `${issue.rule}\n${index}\n${issue.subject ?? ''}\n${issue.severity ?? ''}`;
+      if (known.has(identity)) return;
+      known.add(identity);
+      reported.push({ issue, index, way: wayTo(trail, graph, ways, at, by) });
+    };
+    return { reported, record };
   };
+  const { reported, record } = recorder();
 
   const refuse = (index: number, from: number, by: number, atOneStep: boolean): void => {
     const way = wayAlong([...hopsTo(trail, graph, ways, from, by), { index, by: null }]);
@@ -118,14 +132,6 @@ export function* explore<S>(
     return numberOf(take(stateOf(after), step, edge), after);
   };
 
-  const ended = (at: number, state: number, index: number, way: number): void => {
-    const [step, edge] = [graph.steps[index], ways[way]];
-    if (step === undefined || edge === undefined) return;
-    watcher.end?.(stateOf(state), step, endingOf(step, edge), (issue) => {
-      record(at, issue, way);
-    });
-  };
-
   const leave = (from: number, until: number): number => {
     let at = from;
     for (; at < trail.end && at < until; at += cellsEach) {
@@ -141,7 +147,6 @@ export function* explore<S>(
         const target = to[way] ?? nowhere;
         const taken = take === undefined || byOutcome[way] === 0 ? after : takenBy(after, index, way);
         if (target >= 0) arrive(target, taken, at, way);
-        else if (target === atEnd && watcher.end !== undefined) ended(at, taken, index, way);
       }
     }
     return at;
@@ -168,7 +173,26 @@ export function* explore<S>(
     }
     return found;
   };
-  return { reported, arrivals, complete };
+
+  const ends = (judge: EndJudge<S>): readonly Reported[] => {
+    const found = recorder();
+    for (const [index, step] of ending) {
+      const { cells, first } = trail;
+      for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
+        const after = afterAct(cells[at + stateCell] ?? 0, act[index] ?? 0, index);
+        for (let way = firstWay[index] ?? 0; way < (firstWay[index + 1] ?? 0); way++) {
+          const edge = ways[way];
+          if (to[way] !== atEnd || edge === undefined) continue;
+          const taken = byOutcome[way] === 0 ? after : takenBy(after, index, way);
+          judge(stateOf(taken), step, endingOf(step, edge), (issue) => {
+            found.record(at, issue, way);
+          });
+        }
+      }
+    }
+    return found.reported;
+  };
+  return { reported, arrivals, ends, complete };
 }
 
 /** The states of a watcher, numbered as they are met, with what each act makes of them. */

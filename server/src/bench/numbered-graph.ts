@@ -13,6 +13,8 @@ export interface NumberedGraph {
   readonly byOutcome: Uint8Array;
   /** By way out the step that it leads to; see `atEnd` and `nowhere`. */
   readonly to: Int32Array;
+  /** The steps behind which a path can end. */
+  readonly ending: readonly (readonly [index: number, step: Step])[];
 }
 
 export const atEnd = -1;
@@ -42,7 +44,8 @@ function makeNumbered({ steps, edges }: StepGraph): NumberedGraph {
   );
   const firstWay = new Int32Array(edges.length + 1);
   for (const [index, out] of edges.entries()) firstWay[index + 1] = (firstWay[index] ?? 0) + out.length;
-  return { act, acts: numbers.size, firstWay, ways, byOutcome, to };
+  const ending = [...steps.entries()].filter(([index]) => edges[index]?.some((way) => way.to === 'end'));
+  return { act, acts: numbers.size, firstWay, ways, byOutcome, to, ending };
 }
 
 /** A call does nothing and does not count as a step: what is entered is the first step of its routine. */

@@ -23,21 +23,24 @@ export function pathLines(hops: readonly ToldHop[]): readonly PathLine[] {
 }
 
 function folded(hops: readonly ToldHop[]): readonly PathLine[] {
-  const stretches: ToldHop[][] = [];
+  const stretches: { readonly first: ToldHop; last: ToldHop; count: number }[] = [];
   for (const hop of hops) {
-    const stretch = stretches.at(-1);
-    const before = stretch?.at(-1);
+    const before = stretches.at(-1);
     const goesOn =
-      before?.weight === 'unimportant' && hop.weight === 'unimportant' && follows(hop.step, before.step);
-    if (goesOn) stretch?.push(hop);
-    else stretches.push([hop]);
+      before?.last.weight === 'unimportant' &&
+      hop.weight === 'unimportant' &&
+      follows(hop.step, before.last.step);
+    if (!goesOn) stretches.push({ first: hop, last: hop, count: 1 });
+    else {
+      before.last = hop;
+      before.count += 1;
+    }
   }
-  return stretches.flatMap((stretch): readonly PathLine[] => {
-    const [first, last] = [stretch[0], stretch.at(-1)];
-    if (first === undefined || last === undefined) return [];
-    if (first === last) return [{ kind: 'hop', hop: first }];
-    return [{ kind: 'stretch', first: first.step, last: last.step, count: stretch.length }];
-  });
+  return stretches.map(({ first, last, count }) =>
+    count === 1
+      ? { kind: 'hop', hop: first }
+      : { kind: 'stretch', first: first.step, last: last.step, count },
+  );
 }
 
 function stepsOf(line: PathLine): number {

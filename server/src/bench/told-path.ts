@@ -23,7 +23,9 @@ export interface ToldHop {
 }
 
 /** Tells a path of a procedure. The last hop is the step that the finding is about, and always essential. */
-export function tellPath({ steps }: Procedure, { hops, repeatsFrom }: Trace): readonly ToldHop[] {
+export function tellPath(procedure: Procedure, { hops, repeatsFrom }: Trace): readonly ToldHop[] {
+  const { steps } = procedure;
+  const words = wordsOf(procedure);
   const again = repeatsFrom === undefined ? undefined : hops[repeatsFrom];
   return hops.map(({ step, index, taken }, position) => {
     const written = steps[index];
@@ -31,7 +33,7 @@ export function tellPath({ steps }: Procedure, { hops, repeatsFrom }: Trace): re
     const back = isLast && again !== undefined ? `, and step ${stepNumber(again.step)} again` : '';
     return {
       step,
-      words: written === undefined ? '' : wordsOf(written),
+      words: words[index] ?? '',
       way: wayInWords(taken, hops[position + 1]) + back,
       weight: isLast ? 'essential' : weightOf(written, taken),
     };
@@ -95,14 +97,14 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
 /** No more of what a step says is told than this many characters. */
 const longestWords = 80;
 
-function wordsOf(step: Step): string {
-  const words = known.get(step) ?? shortened(stepInWords(step));
-  known.set(step, words);
+/** Of every step: many paths lead over the same ones. */
+function wordsOf(procedure: Procedure): readonly string[] {
+  const words = known.get(procedure) ?? procedure.steps.map((step) => shortened(stepInWords(step)));
+  known.set(procedure, words);
   return words;
 }
 
-/** Many paths lead over the same step. */
-const known = new WeakMap<Step, string>();
+const known = new WeakMap<Procedure, readonly string[]>();
 
 /** What a step says may run over several lines, hold what would steer a terminal, and be as long as a page. */
 function shortened(words: string): string {

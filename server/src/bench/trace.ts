@@ -1,5 +1,4 @@
 import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
-import type { Step } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import { refTo } from './graph.ts';
@@ -23,10 +22,13 @@ export function wayAlong(hops: Hops): Way {
 export function traceOf(graph: StepGraph, way: Way, repeatsFrom?: number): Trace {
   return {
     get hops() {
-      return way.hops().flatMap(({ index, by }): Hop[] => {
-        const step = stepAt(graph, index);
-        return step === undefined ? [] : [{ step, index, taken: by?.taken ?? null }];
-      });
+      const hops: Hop[] = [];
+      const refs = refsOf(graph);
+      for (const { index, by } of way.hops()) {
+        const step = refs[index];
+        if (step !== undefined) hops.push({ step, index, taken: by?.taken ?? null });
+      }
+      return hops;
     },
     get length() {
       return way.length();
@@ -40,15 +42,17 @@ export function traceLength(trace: Trace | undefined): number {
 }
 
 export function stepAt(graph: StepGraph, index: number): StepRef | undefined {
-  const step = graph.steps[index];
-  if (step === undefined) return undefined;
-  const ref = refs.get(step) ?? refTo(step);
-  refs.set(step, ref);
-  return ref;
+  return refsOf(graph)[index];
 }
 
 /** Long paths name the same steps over and over. */
-const refs = new WeakMap<Step, StepRef>();
+function refsOf(graph: StepGraph): readonly StepRef[] {
+  const refs = known.get(graph) ?? graph.steps.map(refTo);
+  known.set(graph, refs);
+  return refs;
+}
+
+const known = new WeakMap<StepGraph, readonly StepRef[]>();
 
 /** A path as people say it, with the outcomes taken: `1 to 6 (else), 9, 10`, in a routine `5.1 to 5.3`. */
 export function pathInWords(trace: Trace): string {

@@ -1,7 +1,7 @@
 import { CodeActionKind } from 'vscode-languageserver-types';
 import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-types';
 import type { Work } from '../bench/work.ts';
-import { fixFor, mendable } from '../project/mend/fix.ts';
+import { fixFor, isMendable } from '../project/mend/fix.ts';
 import type { Fix } from '../project/mend/fix.ts';
 import type { DiagnosticData } from './diagnostics.ts';
 import { toRange } from './document.ts';
@@ -12,7 +12,7 @@ export function* codeActions(
   document: EditorDocument,
   diagnostics: readonly Diagnostic[],
 ): Work<CodeAction[]> {
-  const wanted = diagnostics.filter(({ code }) => mendable.has(String(code)));
+  const wanted = diagnostics.filter(({ code }) => isMendable(String(code)));
   if (wanted.length === 0) return [];
   const findings = yield* document.analysis.findings('order');
   const actions: CodeAction[] = [];
@@ -31,7 +31,11 @@ function add(actions: CodeAction[], action: CodeAction): void {
   else same.diagnostics = [...(same.diagnostics ?? []), ...(action.diagnostics ?? [])];
 }
 
-function actionFor(document: EditorDocument, diagnostic: Diagnostic, { title, edits }: Fix): CodeAction {
+function actionFor(
+  document: EditorDocument,
+  diagnostic: Diagnostic,
+  { title, edits, isPreferred }: Fix,
+): CodeAction {
   const changes = edits.map(({ range, text }): TextEdit => ({
     range: toRange(document, range),
     newText: text,
@@ -39,7 +43,7 @@ function actionFor(document: EditorDocument, diagnostic: Diagnostic, { title, ed
   return {
     title,
     kind: CodeActionKind.QuickFix,
-    isPreferred: true,
+    isPreferred,
     diagnostics: [diagnostic],
     edit: { changes: { [document.text.uri]: changes } },
   };

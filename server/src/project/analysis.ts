@@ -5,11 +5,13 @@ import type { Bounds } from '../bench/explore.ts';
 import { leadsAstray, reachable, stepGraph } from '../bench/graph.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import { clustersOf } from '../bench/clock.ts';
+import { explorerOf } from '../bench/run.ts';
 import { owedBy } from '../bench/owed.ts';
 import { owedAfterSteps } from '../bench/owed-after.ts';
 import type { OwedAfter } from '../bench/owed-after.ts';
 import type { Owed } from '../bench/owed.ts';
 import type { Work } from '../bench/work.ts';
+import { sharedWatchers } from '../readings/shared-watchers.ts';
 import { whatIsLeft } from '../readings/left.ts';
 import type { Left } from '../readings/left.ts';
 import { computeReadings } from '../readings/reading.ts';
@@ -69,7 +71,7 @@ export interface Analysis {
   /** What a step does, as a name that stays when lines move. */
   stepContent(step: Step): string;
   /** Where a step stands as lines, for edits; null where steps are not written so. */
-  stepLines(step: Step): StepLines | null;
+  stepLines(step: Pick<Step, 'path'>): StepLines | null;
   /** The parts files that it uses, in the order in which they are read. */
   used(): readonly SourceFile[];
   /** Whether what it says depends on other files, also on one that is not there. */
@@ -110,23 +112,26 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
   const context = onceWorked(function* (): Work<Context> {
     const { read, procedure, graph, circuits } = base();
     const computed = yield* readings();
-    const left = yield* whatIsLeft(procedure, graph, computed, bounds);
+    const explorer = explorerOf(graph, bounds);
+    const watchers = sharedWatchers(procedure, circuits, computed);
+    const left = yield* whatIsLeft(procedure, explorer, watchers);
     const reached = reachable(graph);
     const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
     const { stepContent } = read;
-    return { procedure, stepContent, graph, circuits, readings: computed, left, reached, astray };
+    const bench = { graph, explorer, watchers, circuits, readings: computed, left };
+    return { procedure, stepContent, ...bench, reached, astray };
   });
 
   const windows = onceWorked(function* (): Work<Checked<Readings>> {
     const known = yield* context();
-    const { findings, complete } = yield* applyRules(known, 'windows', bounds);
+    const { findings, complete } = yield* applyRules(known, 'windows');
     return { value: known.readings, findings, complete: complete && known.readings.complete };
   });
 
   const order = onceWorked(function* (): Work<Checked<Order>> {
     const earlier = yield* windows();
     const known = yield* context();
-    const { findings, complete } = yield* applyRules(known, 'order', bounds);
+    const { findings, complete } = yield* applyRules(known, 'order');
     const live = new Set(known.circuits.hazards.flatMap(({ sources }) => sources));
     const owed = [...known.procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
     const clusters = clustersOf(known.procedure, known.circuits);

@@ -15,11 +15,7 @@ export interface Memory {
  * Memory holds codes at the start and until they are cleared; the bench itself can fill it again. The memory of a
  * monitor holds codes when that of one of its loops does, so each loop is watched alone.
  */
-export function memoryWatcher(
-  procedure: Procedure,
-  readings: Readings,
-  automaton: LoopAutomaton,
-): Watcher<Memory> {
+function memoryWatcher(procedure: Procedure, readings: Readings, automaton: LoopAutomaton): Watcher<Memory> {
   const { monitor: id } = automaton.loop;
   const monitor = id === null ? undefined : procedure.monitors.get(id);
   const monitorOf = (loop: Id): Id | null => procedure.loops.get(loop)?.monitor ?? null;
@@ -40,12 +36,24 @@ export function memoryWatcher(
   };
 }
 
-/** A monitor that reads no loop keeps what it holds until it is cleared. */
-export function bareMemoryWatcher(monitor: Id): Watcher<boolean> {
+/** A monitor that reads no loop keeps what it holds until it is cleared, whatever the bench. */
+function bareMemoryWatcher(monitor: Id): Watcher<Memory> {
+  const cleared: Memory = { bench: loopBenchAtStart, stored: false };
   return {
     watches: `the code memory of ${monitor}`,
-    start: true,
-    key: String,
-    step: (stored, step) => stored && !(step.verb === 'clear-codes' && step.monitor === monitor),
+    start: { bench: loopBenchAtStart, stored: true },
+    key: ({ stored }) => String(stored),
+    step: (state, step) => (step.verb === 'clear-codes' && step.monitor === monitor ? cleared : state),
   };
+}
+
+/** The code memory of a monitor, watched by loop. */
+export function memoryWatchers(
+  procedure: Procedure,
+  readings: Readings,
+  monitor: Id,
+): readonly Watcher<Memory>[] {
+  const automata = [...readings.automata.values()].filter(({ loop }) => loop.monitor === monitor);
+  if (automata.length === 0) return [bareMemoryWatcher(monitor)];
+  return automata.map((automaton) => memoryWatcher(procedure, readings, automaton));
 }

@@ -1,15 +1,11 @@
-import { explore } from '../bench/explore.ts';
-import type { Bounds, Watcher } from '../bench/explore.ts';
-import type { StepGraph } from '../bench/graph.ts';
+import type { Watcher } from '../bench/explore.ts';
 import { stateOf } from '../bench/hardware.ts';
 import { isolatedBy } from '../bench/hazards.ts';
-import { connectorItem, loadItem, sourceItem } from '../bench/items.ts';
-import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
+import type { Explorer } from '../bench/run.ts';
+import { replacedIn } from '../bench/verification.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
-import { bareMemoryWatcher, memoryWatcher } from './code-memory.ts';
-import { provesBy } from './proves.ts';
-import type { Readings } from './reading.ts';
+import type { SharedWatchers } from './shared-watchers.ts';
 
 export type LeftAs = 'disconnected' | 'unlocked' | 'unplugged' | 'fitted' | 'codes' | 'repair';
 
@@ -26,16 +22,14 @@ export interface Left {
 /** What the paths to each `stop` leave as it is. */
 export function* whatIsLeft(
   procedure: Procedure,
-  graph: StepGraph,
-  readings: Readings,
-  bounds: Bounds,
+  { graph, explore }: Explorer,
+  watchers: SharedWatchers,
 ): Work<readonly Left[]> {
   const left: Left[] = [];
   const stops = [...graph.steps.entries()].flatMap(([index, { verb }]) => (verb === 'stop' ? [index] : []));
   if (stops.length === 0) return left;
-  const proves = provesBy(readings);
   function* collect<S>(id: Id, watcher: Watcher<S>, as: (state: S) => LeftAs | null): Work<void> {
-    const { arrivals } = yield* explore(graph, watcher, bounds);
+    const { arrivals } = yield* explore(watcher);
     for (const index of stops) {
       const states = arrivals(index).map(({ state }) => as(state));
       for (const one of new Set(states))
@@ -43,29 +37,24 @@ export function* whatIsLeft(
     }
   }
   for (const id of procedure.sources.keys())
-    yield* collect(id, sourceItem(id), (connected) => (connected ? null : 'disconnected'));
+    yield* collect(id, watchers.source(id), (connected) => (connected ? null : 'disconnected'));
   // Of a connector that takes a source away the source is told.
   for (const id of [...procedure.connectors.keys()].filter((one) => isolatedBy(procedure, one) === null))
-    yield* collect(id, connectorItem(id), (hardware) => {
+    yield* collect(id, watchers.connector(id), ({ hardware }) => {
       const state = stateOf(hardware, id);
       return state === 'mated' ? null : state;
     });
   for (const id of procedure.loads.keys())
-    yield* collect(id, loadItem(id), (at) => (at === null ? null : 'fitted'));
-  for (const [id] of procedure.monitors) {
-    const loops = [...readings.automata.values()].filter(({ loop }) => loop.monitor === id);
-    for (const automaton of loops)
-      yield* collect(id, memoryWatcher(procedure, readings, automaton), ({ stored }) =>
-        stored ? 'codes' : null,
-      );
-    if (loops.length === 0) yield* collect(id, bareMemoryWatcher(id), (stored) => (stored ? 'codes' : null));
-  }
+    yield* collect(id, watchers.load(id), ({ at }) => (at === null ? null : 'fitted'));
+  for (const id of procedure.monitors.keys())
+    for (const memory of watchers.memory(id))
+      yield* collect(id, memory, ({ stored }) => (stored ? 'codes' : null));
   for (const id of replacedIn(procedure))
-    yield* collect(id, repairWatcher(procedure, id, proves), ({ pending }) => (pending ? 'repair' : null));
-  for (const [id, loop] of procedure.loops)
-    yield* collect(id, openedLoopWatcher(procedure, loop, proves), ({ pending }) =>
-      pending ? 'repair' : null,
-    );
+    yield* collect(id, watchers.repair(id), ({ pending }) => (pending ? 'repair' : null));
+  for (const id of procedure.loops.keys()) {
+    const opened = watchers.opened(id);
+    if (opened !== null) yield* collect(id, opened, ({ pending }) => (pending ? 'repair' : null));
+  }
   return merged(left);
 }
 

@@ -1,4 +1,4 @@
-import type { Bounds, Reported } from '../bench/explore.ts';
+import type { Reported } from '../bench/explore.ts';
 import { runAll } from '../bench/run.ts';
 import type { Work } from '../bench/work.ts';
 import type { Finding } from '../text/finding.ts';
@@ -13,7 +13,7 @@ export interface Applied {
 }
 
 /** Applies every rule of a stage; rules that share a finder share its run. */
-export function* applyRules(context: Context, stage: Rule['stage'], bounds: Bounds): Work<Applied> {
+export function* applyRules(context: Context, stage: Rule['stage']): Work<Applied> {
   const naming = namingOf(context);
   const findings: Finding[] = [];
   const report = (reported: readonly Reported[]): void => {
@@ -23,7 +23,7 @@ export function* applyRules(context: Context, stage: Rule['stage'], bounds: Boun
   let complete = true;
   const finders = new Set<Finder>(rules.filter((rule) => rule.stage === stage).map((rule) => rule.finder));
   for (const finder of finders) {
-    const watched = yield* runAll(context.graph, finder.watch?.(context) ?? [], bounds);
+    const watched = yield* runAll(context.explorer, finder.watch?.(context) ?? []);
     report(watched.reported);
     complete &&= watched.complete;
     findings.push(...(finder.check?.(context) ?? []).map((seen) => fromSeen(naming, seen)));

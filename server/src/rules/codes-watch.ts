@@ -1,9 +1,7 @@
-import type { Watcher } from '../bench/explore.ts';
+import type { EndJudge, Watcher } from '../bench/explore.ts';
 import { running } from '../bench/run.ts';
-import { bareMemoryWatcher, memoryWatcher } from '../readings/code-memory.ts';
+import type { Memory } from '../readings/code-memory.ts';
 import type { Id, Step } from '../text/procedure.ts';
-import type { Report } from '../bench/explore.ts';
-import type { Ending } from '../bench/graph.ts';
 import type { Finder } from './rule.ts';
 
 /* Codes written down before they can be lost, and cleared before the end. */
@@ -42,23 +40,15 @@ function sourceOf(step: Step): string {
 }
 
 export const codesClearedFinder: Finder = {
-  watch: ({ procedure, readings }) =>
-    [...procedure.monitors.keys()].flatMap((id) => {
-      const automata = [...readings.automata.values()].filter(({ loop }) => loop.monitor === id);
-      if (automata.length === 0)
-        return [running({ ...bareMemoryWatcher(id), end: endWith(id, (stored) => stored) })];
-      return automata.map((automaton) =>
-        running({
-          ...memoryWatcher(procedure, readings, automaton),
-          end: endWith(id, ({ stored }) => stored),
-        }),
-      );
-    }),
+  watch: ({ procedure, watchers }) =>
+    [...procedure.monitors.keys()].flatMap((id) =>
+      watchers.memory(id).map((memory) => running(memory, judgeMemory(id))),
+    ),
 };
 
-function endWith<S>(monitor: Id, holds: (state: S) => boolean) {
-  return (state: S, step: Step, ending: Ending, report: Report): void => {
-    if (!holds(state) || ending === 'left-live') return;
+function judgeMemory(monitor: Id): EndJudge<Memory> {
+  return ({ stored }, step, ending, report) => {
+    if (!stored || ending === 'left-live') return;
     if (step.verb === 'stop' && step.leaves.includes('codes')) return;
     const advice =
       ending === 'stop'

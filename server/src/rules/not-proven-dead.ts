@@ -6,6 +6,7 @@ export const notProvenDead: Rule = {
   name: 'not-proven-dead',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning:
     'Hands on a high-voltage source that is off, after the wait, but without the proof that its voltage is gone.',
   why: 'A contactor that sticks, or a capacitor that does not discharge, shows only when it is measured.',

@@ -6,6 +6,7 @@ export const proofElsewhere: Rule = {
   name: 'proof-elsewhere',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'A high-voltage source is proven dead at a place that it does not reach.',
   why: 'Where it never is there is no voltage either: the reading proves nothing.',
   source: 'a guard of this program',

@@ -6,6 +6,7 @@ export const proofTooEarly: Rule = {
   name: 'proof-too-early',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'A high-voltage source is proven dead while it is on, or while its wait is still owed.',
   why: 'What is still connected or still charged can only be found live; a low reading then means a wrong place or a meter that does not work.',
   source: 'NFPA 70E-2018, 120.5; EN 50110-1, 6.2 (from memory)',

@@ -1,10 +1,11 @@
 import type { Circuits } from '../bench/circuits.ts';
-import type { Run } from '../bench/run.ts';
+import type { Explorer, Run } from '../bench/run.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Issue } from '../bench/issue.ts';
 import type { Hops } from '../bench/trace.ts';
 import type { Left } from '../readings/left.ts';
 import type { Readings } from '../readings/reading.ts';
+import type { SharedWatchers } from '../readings/shared-watchers.ts';
 import type { Severity } from '../text/finding.ts';
 import type { Procedure } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
@@ -15,6 +16,8 @@ export interface Context {
   /** What a step does, as a name that stays when lines move. */
   readonly stepContent: (path: Path) => string;
   readonly graph: StepGraph;
+  readonly explorer: Explorer;
+  readonly watchers: SharedWatchers;
   readonly circuits: Circuits;
   readonly readings: Readings;
   /** What the paths to each `stop` leave as it is. */

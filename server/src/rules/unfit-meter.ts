@@ -6,6 +6,7 @@ export const unfitMeter: Rule = {
   name: 'unfit-meter',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning: 'The instrument of a proof does not reach the voltage, or is too coarse to show that it is gone.',
   why: 'A meter beyond its range can be destroyed and then shows nothing; one that is too coarse shows a dangerous rest as dead.',
   source: 'NFPA 70E-2018, 120.5 and 110.4 (from memory): instruments rated for the circuit',

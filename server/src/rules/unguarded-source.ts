@@ -13,6 +13,7 @@ export const unguardedSource: Rule = {
   name: 'unguarded-source',
   severity: 'error',
   stage: 'order',
+  immune: true,
   meaning:
     'A high-voltage source that no touch would be held against: nothing that it feeds is live, and no connector carries it.',
   why: 'Every order of work would pass as safe.',

@@ -1,55 +1,54 @@
-import { openedLoopWatcher, repairWatcher, replacedIn } from '../bench/verification.ts';
-import type { Unverified } from '../bench/verification.ts';
+import type { EndJudge } from '../bench/explore.ts';
 import { connectorsOf } from '../bench/circuits.ts';
-import type { Report } from '../bench/explore.ts';
-import type { Ending } from '../bench/graph.ts';
 import { isolatedBy } from '../bench/hazards.ts';
 import { running } from '../bench/run.ts';
-import { provesBy } from '../readings/proves.ts';
-import type { Loop, Procedure, Step } from '../text/procedure.ts';
+import { replacedIn } from '../bench/verification.ts';
+import type { Unverified } from '../bench/verification.ts';
+import type { Id, Loop, Procedure, Step } from '../text/procedure.ts';
 import type { Finder } from './rule.ts';
 
 /* Repairs and opened loops that no good reading has shown to be sound again. */
 
 export const repairVerifiedFinder: Finder = {
-  watch: ({ procedure, readings }) =>
-    replacedIn(procedure).map((id) =>
-      running({
-        ...repairWatcher(procedure, id, provesBy(readings)),
-        end: (state: Unverified, step: Step, ending: Ending, report: Report) => {
-          if (!state.pending || ending === 'left-live') return;
-          if (step.verb === 'stop' && step.leaves.includes('repair')) return;
-          report({
-            rule: 'repair-not-verified',
-            ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
-            subject: id,
-            message:
-              `${id} has been replaced, and no later reading shows that its loop is sound: ` +
-              'read the loop with everything mated, with an outcome `within`.',
-          });
-        },
-      }),
-    ),
+  watch: ({ procedure, watchers }) =>
+    replacedIn(procedure).map((id) => running(watchers.repair(id), judgeRepair(id))),
 };
 
+function judgeRepair(id: Id): EndJudge<Unverified> {
+  return ({ pending }, step, ending, report) => {
+    if (!pending || ending === 'left-live') return;
+    if (step.verb === 'stop' && step.leaves.includes('repair')) return;
+    report({
+      rule: 'repair-not-verified',
+      ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
+      subject: id,
+      message:
+        `${id} has been replaced, and no later reading shows that its loop is sound: ` +
+        'read the loop with everything mated, with an outcome `within`.',
+    });
+  };
+}
+
 export const loopVerifiedFinder: Finder = {
-  watch: ({ procedure, readings }) =>
-    [...procedure.loops.values()].map((loop) =>
-      running({
-        ...openedLoopWatcher(procedure, loop, provesBy(readings)),
-        end: (state: Unverified, step: Step, ending: Ending, report: Report) => {
-          if (!state.pending || ending === 'left-live' || excepted(procedure, step, loop)) return;
-          report({
-            rule: 'loop-not-verified',
-            subject: loop.id,
-            message:
-              `${loop.id} has been opened or something of it replaced, and no later reading shows that it is sound: ` +
-              'read it with everything mated, with an outcome `within`.',
-          });
-        },
-      }),
-    ),
+  watch: ({ procedure, watchers }) =>
+    [...procedure.loops.values()].flatMap((loop) => {
+      const opened = watchers.opened(loop.id);
+      return opened === null ? [] : [running(opened, judgeLoop(procedure, loop))];
+    }),
 };
+
+function judgeLoop(procedure: Procedure, loop: Loop): EndJudge<Unverified> {
+  return ({ pending }, step, ending, report) => {
+    if (!pending || ending === 'left-live' || excepted(procedure, step, loop)) return;
+    report({
+      rule: 'loop-not-verified',
+      subject: loop.id,
+      message:
+        `${loop.id} has been opened or something of it replaced, and no later reading shows that it is sound: ` +
+        'read it with everything mated, with an outcome `within`.',
+    });
+  };
+}
 
 /** What stays open at a `stop` is named by its connector, or by the source that this connector takes away. */
 function excepted(procedure: Procedure, step: Step, loop: Loop): boolean {

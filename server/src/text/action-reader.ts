@@ -36,7 +36,7 @@ export function entriesOf(section: Section, bench: Circuit): ReadonlyMap<Id, unk
     case 'sources':
       return bench.sources;
     case 'instruments':
-      return bench.monitors;
+      return new Map<Id, unknown>([...bench.monitors, ...bench.multimeters]);
     case 'loads':
       return bench.loads;
     case 'parts':

@@ -47,6 +47,8 @@ export interface Finding {
   readonly at: Where;
   readonly step?: StepRef;
   readonly subject?: string;
+  /** The word that was probably meant where it is found. */
+  readonly suggestion?: string;
   readonly related: readonly Related[];
   readonly trace?: Trace;
   /** The author takes it upon himself, and says why. It stays on report and card and counts no longer. */

@@ -26,7 +26,7 @@ export function findingsFrom(problems: readonly Problem[], documents: Documents)
   const lines = linesOf(source.text);
   const used = new Map<string, number>();
   return sorted(afterSyntax(found, source, lines), source).map((problem): Finding => {
-    const { rule, message, subject, at } = problem;
+    const { rule, message, subject, suggestion, at } = problem;
     const step = stepRef(at, source);
     const place = 'range' in at ? placeOfText(at.range, source.text) : placeOf(at.path, source);
     const base = [rule, place, ...(subject === undefined ? [] : [subject])].join(' ');
@@ -40,6 +40,7 @@ export function findingsFrom(problems: readonly Problem[], documents: Documents)
       at: whereOf(at, source),
       ...(step === null ? {} : { step }),
       ...(subject === undefined ? {} : { subject }),
+      ...(suggestion === undefined ? {} : { suggestion }),
       related: (problem.related ?? []).map((one) => ({ at: whereOf(one.at, source), message: one.message })),
       key: count === 1 ? base : `${base} ${count}`,
     };

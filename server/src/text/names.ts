@@ -1,6 +1,6 @@
 import { sections } from '../format/words.ts';
 import type { Section } from '../format/words.ts';
-import { didYouMean } from './nearest.ts';
+import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
@@ -105,9 +105,10 @@ export function lookUp(
   if (named === undefined) {
     if (!names.complete) return null;
     const known = [...names.things].filter(([, { section }]) => wanted.includes(section));
-    const guess = didYouMean(id, [...known.map(([word]) => word), ...alsoKnown]);
+    const words = [...known.map(([word]) => word), ...alsoKnown];
+    const guess = didYouMean(id, words);
     const message = `Nothing is named \`${id}\`; expected ${anyOf(wanted)}.${guess}`;
-    report({ rule: 'unknown-id', at, message, subject: id });
+    report({ rule: 'unknown-id', at, message, subject: id, ...suggestion(id, words) });
     return null;
   }
   if (wanted.includes(named.section)) return named.section;

@@ -61,6 +61,12 @@ export function nearest(word: string, known: Iterable<string>): string | null {
   return nearestOf(word, known)[0] ?? null;
 }
 
+/** The one known word that was probably meant, for whoever puts it in; nothing where several are equally near. */
+export function suggestion(word: string, known: Iterable<string>): { readonly suggestion?: string } {
+  const [only, ...others] = nearestOf(word, known);
+  return only === undefined || others.length > 0 ? {} : { suggestion: only };
+}
+
 /** ` Did you mean `steps`?`, or nothing. Of ids that are equally near three are named, so that none is suggested. */
 export function didYouMean(word: string, known: Iterable<string>): string {
   const found = nearestOf(word, known).slice(0, 3);

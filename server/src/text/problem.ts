@@ -11,6 +11,8 @@ export interface Problem {
   readonly at: Spot;
   readonly message: string;
   readonly subject?: string;
+  /** The word that was probably meant where it is found. */
+  readonly suggestion?: string;
   /** The parser lost its place here: what stands in the lines below may have been taken for something else. */
   readonly misplaces?: boolean;
   /** Something that is written here is not in the tree, so that what names it is no mistake. */

@@ -2,7 +2,7 @@ import { kinds } from '../format/words.ts';
 import type { KindSection, Section } from '../format/words.ts';
 import { laterKinds } from '../format/later.ts';
 import { notYet } from './check-entry.ts';
-import { didYouMean } from './nearest.ts';
+import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty } from './tree.ts';
@@ -119,9 +119,11 @@ export function kindOf<S extends KindSection>(
     report({ rule: 'not-yet', at: valueAt(at), message: notYet(value.text), subject: value.text });
     return null;
   }
-  const guess = didYouMean(value.text, [...known, ...laterKinds[section]]);
+  const words = [...known, ...laterKinds[section]];
+  const guess = didYouMean(value.text, words);
   const message = `\`${value.text}\` is not a kind that is known here; expected ${listed}.${guess}`;
-  report({ rule: 'wrong-value', at: valueAt(at), message, subject: value.text });
+  const meant = suggestion(value.text, words);
+  report({ rule: 'wrong-value', at: valueAt(at), message, subject: value.text, ...meant });
   return null;
 }
 

@@ -1,5 +1,5 @@
 import type { OutcomeName } from './finding.ts';
-import { didYouMean } from './nearest.ts';
+import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Outcome, Target } from './procedure.ts';
 import type { ActionReader } from './action-reader.ts';
@@ -88,7 +88,8 @@ export function targetOf(id: string, at: Path, { reader, bench, index }: ActionR
   const item = reader.names.steps.get(id);
   const step = item === undefined ? null : bench.stepAt(item);
   if (step !== null) return step;
-  const message = `No step has the id \`${id}\`.${didYouMean(id, [...reader.names.steps.keys(), 'next'])}`;
-  reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id });
+  const known = [...reader.names.steps.keys(), 'next'];
+  const message = `No step has the id \`${id}\`.${didYouMean(id, known)}`;
+  reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id, ...suggestion(id, known) });
   return null;
 }

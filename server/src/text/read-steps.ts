@@ -3,7 +3,7 @@ import type { DefinitionName } from '../format/definitions.ts';
 import type { Verb } from '../format/words.ts';
 import { laterStepKeys, laterVerbs } from '../format/later.ts';
 import { checkEntry, notYet } from './check-entry.ts';
-import { didYouMean, nearest } from './nearest.ts';
+import { didYouMean, nearest, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Written } from './procedure.ts';
 import { readAction } from './read-action.ts';
@@ -169,11 +169,18 @@ function chooseVerb(item: Node, path: Path, { report }: Reader): Verb | null {
   const unknown = item.entries.filter(({ key }) => !commonKeys.has(key));
   const meant = unknown.find(({ key }) => nearest(key, [...verbs, 'section']) !== null) ?? unknown[0];
   if (meant !== undefined) {
-    const guess = didYouMean(meant.key, [...verbs, 'section']);
+    const known = [...verbs, 'section'];
+    const guess = didYouMean(meant.key, known);
     const listed =
       guess === '' ? ` A step starts with one of ${verbs.map((one) => `\`${one}\``).join(', ')}.` : guess;
     const message = `\`${meant.key}\` is not a verb that is known here.${listed}`;
-    report({ rule: 'unknown-key', at: keyAt([...path, meant.key]), message, subject: meant.key });
+    report({
+      rule: 'unknown-key',
+      at: keyAt([...path, meant.key]),
+      message,
+      subject: meant.key,
+      ...suggestion(meant.key, known),
+    });
     return null;
   }
   report({ rule: 'missing-key', at: keyAt(path), message: 'This step has no verb, such as `unplug: K30`.' });

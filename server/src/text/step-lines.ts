@@ -1,4 +1,6 @@
 import { entryOf, nodeAt } from './tree.ts';
+import { lineEnd, lineStart, placeToAdd, placesOfItems } from './additions.ts';
+import type { Addition } from './additions.ts';
 import type { Node } from './tree.ts';
 import type { Path, Range } from './where.ts';
 
@@ -14,6 +16,14 @@ export interface StepLines {
   readonly idLine: Range | null;
   /** The value of its `wait`. */
   readonly wait: Range | null;
+  /** What stands before its keys; null where it is written in braces. */
+  readonly keysIndent: string | null;
+  /** Where an outcome can be added; null where it has none. */
+  readonly outcomes: Addition | null;
+  /** Where a name can be added to what it leaves; null where it leaves nothing. */
+  readonly leaves: Addition | null;
+  /** What to take out for each of the names that it leaves. */
+  readonly left: readonly Range[];
 }
 
 /** null where the steps are not written as lines with dashes. */
@@ -26,22 +36,18 @@ export function stepLines(root: Node | null, text: string, path: Path): StepLine
   const last = item.range.from + text.slice(item.range.from, item.range.to).trimEnd().length;
   const id = entryOf(item, 'id');
   const wait = entryOf(item, 'wait')?.value;
+  const leaves = entryOf(item, 'leaves');
   return {
     from,
     to: lineEnd(text, last),
     indent: lead[1] ?? '',
     idLine: id === undefined ? null : ownLine(text, { from: id.keyRange.from, to: id.value.range.to }),
     wait: wait?.kind === 'scalar' ? wait.range : null,
+    keysIndent: text[item.range.from] === '{' ? null : ' '.repeat(item.range.from - from),
+    outcomes: placeToAdd(entryOf(item, 'outcomes')?.value, text),
+    leaves: placeToAdd(leaves?.value, text),
+    left: leaves === undefined ? [] : placesOfItems(leaves, text),
   };
-}
-
-function lineStart(text: string, at: number): number {
-  return text.lastIndexOf('\n', at - 1) + 1;
-}
-
-function lineEnd(text: string, at: number): number {
-  const end = text.indexOf('\n', at);
-  return end === -1 ? text.length : end + 1;
 }
 
 /** The whole line, where nothing stands beside it: a comment would be lost with it. */

@@ -4,7 +4,9 @@ import type { Finding } from '../../text/finding.ts';
 import type { Analysis } from '../analysis.ts';
 import type { Edit } from '../edit.ts';
 import { editsFor } from './change.ts';
-import { endsWithTouch, waysToMakeSafe } from './make-safe.ts';
+import type { Candidate } from './candidate.ts';
+import { endsWithTouch } from './make-safe.ts';
+import { menders, touchRules } from './menders.ts';
 import { endRules, textOf, tryEdits, tryText } from './trial.ts';
 import type { Trial } from './trial.ts';
 
@@ -12,6 +14,8 @@ import type { Trial } from './trial.ts';
 export interface Fix {
   readonly title: string;
   readonly edits: readonly Edit[];
+  /** It settles nothing that only the author can know. */
+  readonly isPreferred: boolean;
 }
 
 /** No more ways than this are tried for one finding. */
@@ -20,59 +24,73 @@ const mostTrials = 60;
 /** A fix may uncover touches that were let pass behind the one it mends; they are mended with it, so many times. */
 const mostRounds = 8;
 
-/** Rules that can be mended so. */
-export const mendable: ReadonlySet<string> = new Set([
-  'live-touch',
-  'short-wait',
-  'not-proven-dead',
-  'proof-too-early',
-]);
-
 /**
  * The best fix of a finding, tried on a copy; null where none holds. At the end of a draft, what the path then leaves
  * behind is no reason against it: the writer has not come to that yet.
  */
 export function* fixFor(analysis: Analysis, finding: Finding): Work<Fix | null> {
-  const mended = mendable.has(finding.rule) ? yield* mend(analysis, finding, mostRounds) : null;
+  const mended = yield* mend(analysis, finding, mostRounds);
   if (mended === null) return null;
-  return { title: mended.title, edits: editsBetween(textOf(analysis), mended.text) };
+  const { title, text, isPreferred } = mended;
+  return { title, edits: editsBetween(textOf(analysis), text), isPreferred };
+}
+
+/** Whether there are ways to mend what a rule finds. */
+export function isMendable(rule: string): boolean {
+  return menders.has(rule);
 }
 
 interface Mended {
   readonly title: string;
   readonly text: string;
+  readonly isPreferred: boolean;
 }
 
 function* mend(analysis: Analysis, finding: Finding, rounds: number): Work<Mended | null> {
   const { value: procedure } = analysis.procedure();
-  const isDraftEnd = endsWithTouch(procedure, finding);
-  const promising: { title: string; trial: Trial }[] = [];
-  for (const { title, changes } of waysToMakeSafe(procedure, finding).slice(0, mostTrials)) {
-    const edits = editsFor(analysis, changes);
-    if (edits === null) continue;
+  const isTouch = touchRules.has(finding.rule);
+  const isDraftEnd = isTouch && endsWithTouch(procedure, finding);
+  // What an end is mended with may be a touch, or leave another end to be mended.
+  const mayFollow = ({ rule }: Finding): boolean =>
+    touchRules.has(rule) || (endRules.has(rule) && endRules.has(finding.rule));
+  const promising: { way: Candidate; trial: Trial }[] = [];
+  const ways = menders.get(finding.rule)?.(analysis, finding) ?? [];
+  for (const way of ways.slice(0, mostTrials)) {
+    const changed = editsFor(analysis, way.changes);
+    if (changed === null) continue;
     yield { stage: 'order', done: 0 };
-    const trial = yield* tryEdits(analysis, finding, edits);
+    const trial = yield* tryEdits(analysis, finding, [...changed, ...(way.edits ?? [])]);
     if (!trial.gone) continue;
     const against = trial.fresh.filter(({ rule }) => !(isDraftEnd && endRules.has(rule)));
-    if (against.length === 0) return { title, text: trial.text };
-    if (against.every(({ rule }) => mendable.has(rule))) promising.push({ title, trial });
+    if (against.length === 0)
+      return { title: way.title, text: trial.text, isPreferred: way.isChoice !== true };
+    if (against.every(mayFollow)) promising.push({ way, trial });
   }
-  for (const { title, trial } of rounds > 0 ? promising : []) {
-    const text = yield* mendRest(analysis, finding, trial, rounds);
-    if (text !== null) return { title: `${title}, and the like behind it`, text };
+  for (const { way, trial } of rounds > 0 ? promising : []) {
+    const rest = yield* mendRest(analysis, finding, trial, rounds);
+    if (rest === null) continue;
+    const title = `${way.title}, and ${isTouch ? 'the like behind it' : 'what follows from it'}`;
+    return { title, text: rest.text, isPreferred: way.isChoice !== true && rest.isPreferred };
   }
   return null;
 }
 
 /** Mends what a trial has uncovered, until nothing is new; null where that is not all to be mended. */
-function* mendRest(analysis: Analysis, finding: Finding, first: Trial, rounds: number): Work<string | null> {
+function* mendRest(
+  analysis: Analysis,
+  finding: Finding,
+  first: Trial,
+  rounds: number,
+): Work<Omit<Mended, 'title'> | null> {
   let trial = first;
+  let isPreferred = true;
   for (let left = rounds; left >= 0; left--) {
     const [next] = trial.fresh;
-    if (next === undefined) return trial.text;
-    if (!trial.gone || !mendable.has(next.rule)) return null;
+    if (next === undefined) return { text: trial.text, isPreferred };
+    if (!trial.gone) return null;
     const mended = yield* mend(trial.analysis, next, left - 1);
     if (mended === null) return null;
+    isPreferred &&= mended.isPreferred;
     trial = yield* tryText(analysis, finding, mended.text);
   }
   return null;

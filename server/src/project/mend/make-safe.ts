@@ -8,13 +8,8 @@ import type { Path } from '../../text/where.ts';
 import { missingAlong } from './along.ts';
 import type { Missing } from './along.ts';
 import { proofSteps } from './proof.ts';
-import type { Change, NewStep } from './change.ts';
-
-/** A way to mend a finding, before it is known whether it holds. */
-export interface Candidate {
-  readonly title: string;
-  readonly changes: readonly Change[];
-}
+import type { Candidate } from './candidate.ts';
+import type { NewStep } from './change.ts';
 
 /**
  * Ways to make a touch safe: what is missing is put before one of the steps on the path to it, or a wait on the path is

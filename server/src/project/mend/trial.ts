@@ -28,6 +28,8 @@ export function* tryText(analysis: Analysis, finding: Finding, text: string): Wo
   const left = counted(after);
   const name = nameOf(finding);
   const fresh = after.filter((one) => {
+    // What could not be read was not looked at any further: it may well hold more, and that is told then.
+    if (finding.stage === 'text' && one.stage !== 'text') return false;
     const known = old.get(nameOf(one)) ?? 0;
     old.set(nameOf(one), known - 1);
     return known <= 0;

@@ -3,7 +3,7 @@ import { expectedIn, properties, schemaAt, typesOf, wordsOf } from '../../format
 import type { Schema } from '../../format/walker.ts';
 import type { ValidationError } from '../generated/validators.js';
 import type { EntryRules } from '../entry-rules.ts';
-import { didYouMean, nearest } from '../nearest.ts';
+import { didYouMean, nearest, suggestion } from '../nearest.ts';
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import { fileSchema } from '../schema.ts';
@@ -95,6 +95,7 @@ export function unknownKey(
     at: keyAt([...path, ...at]),
     message: `\`${key}\` is not a key that is known here.${guess}${listed}`,
     subject: key,
+    ...suggestion(key, known),
   };
 }
 
@@ -206,7 +207,8 @@ function wrongValue({ keyword, at }: Failure, { schema, data, path }: Context): 
   }
   const guess = isText ? didYouMean(value, words) : '';
   const message = `${owner} takes ${expected}, not ${found(value, keyword, below)}.${guess}`;
-  return { rule: 'wrong-value', at: spot, message, subject };
+  const meant = isText ? suggestion(value, words) : {};
+  return { rule: 'wrong-value', at: spot, message, subject, ...meant };
 }
 
 function dataAt(data: unknown, path: Path): unknown {

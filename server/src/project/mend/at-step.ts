@@ -1,0 +1,60 @@
+import { stepNumber } from '../../text/where.ts';
+import { listed } from '../../rules/words.ts';
+import type { Step } from '../../text/procedure.ts';
+import { benchAlong, stepOf } from './along-trace.ts';
+import type { Candidate, Mender } from './candidate.ts';
+import type { NewStep } from './change.ts';
+
+/* Findings that are mended at the step that they are about. */
+
+/** What is said where power comes back to something live. */
+export const keepClear = 'warning: Keep everybody clear of the live stages while power comes back.';
+
+/** That power comes back there at all is for the author to decide. */
+export const addWarning: Mender = (analysis, finding) => {
+  const step = stepOf(analysis.procedure().value, finding);
+  if (step === null) return [];
+  const title = `Add a warning to step ${stepNumber(step)}`;
+  return [{ title, changes: [{ kind: 'key', index: step.index, line: keepClear }], isChoice: true }];
+};
+
+export const takeStepOut: Mender = (analysis, finding) => {
+  const step = stepOf(analysis.procedure().value, finding);
+  if (step === null) return [];
+  return [{ title: `Take out step ${stepNumber(step)}`, changes: [{ kind: 'take-out', index: step.index }] }];
+};
+
+export const leaveLess: Mender = (analysis, { subject, ...finding }) => {
+  const step = stepOf(analysis.procedure().value, finding);
+  if (step === null || subject === undefined) return [];
+  const title = `Take ${subject} out of \`leaves\` of step ${stepNumber(step)}`;
+  return [{ title, changes: [{ kind: 'not-left', index: step.index, name: subject }] }];
+};
+
+export const ignitionOffFirst: Mender = (analysis, finding) => {
+  const step = stepOf(analysis.procedure().value, finding);
+  return step === null ? [] : insertedBefore(step, [{ line: 'ignition: off' }]);
+};
+
+/** A monitor tells its codes only while it is powered: it is woken for that, and put to sleep again. */
+export const readCodesFirst: Mender = (analysis, finding) => {
+  const procedure = analysis.procedure().value;
+  const step = stepOf(procedure, finding);
+  if (step === null || finding.subject === undefined) return [];
+  const read = { line: `read-codes: ${finding.subject}` };
+  const { ignitionOn } = benchAlong(procedure, finding, 'before').power;
+  return insertedBefore(
+    step,
+    ignitionOn ? [read] : [{ line: 'ignition: on' }, read, { line: 'ignition: off' }],
+  );
+};
+
+/** Before a step, with the jumps that lead to it or without. */
+function insertedBefore(step: Step, steps: readonly NewStep[]): readonly Candidate[] {
+  const title = `Insert ${listed(steps.map(({ line }) => line))} before step ${stepNumber(step)}`;
+  const ids = step.id === undefined ? [false] : [true, false];
+  return ids.map((takesId): Candidate => ({
+    title,
+    changes: [{ kind: 'before', index: step.index, steps, takesId }],
+  }));
+}

@@ -1,0 +1,39 @@
+import { addElse } from './add-else.ts';
+import { clearCodes, restore, verify } from './at-end.ts';
+import { addWarning, ignitionOffFirst, leaveLess, readCodesFirst, takeStepOut } from './at-step.ts';
+import type { Mender } from './candidate.ts';
+import { waysToMakeSafe } from './make-safe.ts';
+import { takeWaiverOut } from './waiver.ts';
+import { putWord } from './word.ts';
+
+const makeSafe: Mender = (analysis, finding) => waysToMakeSafe(analysis.procedure().value, finding);
+
+/** How the findings of each rule can be mended. Rules that are not here need what only the author knows. */
+export const menders: ReadonlyMap<string, Mender> = new Map([
+  ['live-touch', makeSafe],
+  ['short-wait', makeSafe],
+  ['not-proven-dead', makeSafe],
+  ['proof-too-early', makeSafe],
+  ['half-open', addWarning],
+  ['ignition-first', ignitionOffFirst],
+  ['wait-without-effect', takeStepOut],
+  ['uncovered', addElse],
+  ['not-restored', restore],
+  ['leaves-too-much', leaveLess],
+  ['codes-not-recorded', readCodesFirst],
+  ['codes-not-cleared', clearCodes],
+  ['repair-not-verified', verify],
+  ['loop-not-verified', verify],
+  ['unused-waiver', takeWaiverOut],
+  ['unknown-id', putWord],
+  ['unknown-key', putWord],
+  ['wrong-value', putWord],
+]);
+
+/** Rules about hands where something is live: mending one touch may uncover the next. */
+export const touchRules: ReadonlySet<string> = new Set([
+  'live-touch',
+  'short-wait',
+  'not-proven-dead',
+  'proof-too-early',
+]);
