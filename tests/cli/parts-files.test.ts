@@ -10,14 +10,14 @@ import { ran } from './fake-terminal.ts';
 const { text } = example(
   '',
   `
-- run: open
+- run: take-apart
 - stop: Hand over to the workshop lead.
   leaves: [battery, K30, codes, repair]
 `,
 );
 const section = /connectors:\n(?: .*\n)+/.exec(text)?.[0] ?? '';
 const routine = `routines:
-  open:
+  take-apart:
     steps:
       - unplug: K30
 `;
@@ -46,12 +46,12 @@ test('a finding in a routine of a parts file is told at the call, and names both
   const found = document.files[0]?.findings.find(({ rule }) => rule === 'live-touch');
   expect(found).toMatchObject({
     subject: 'K30',
-    step: { number: 1, routine: 'open', calls: [{ number: 1 }] },
+    step: { number: 1, routine: 'take-apart', calls: [{ number: 1 }] },
     related: [
       { message: 'Here in the parts file.', file: join(folder, 'shared', 'k.parts.yaml') },
       { message: 'The call in step 1.', file: join(folder, 'a.procedure.yaml') },
     ],
   });
-  const line = text.replace(section, 'uses: [shared/k.parts.yaml]\n').split('\n').indexOf('  - run: open');
+  const line = text.replace(section, 'uses: [shared/k.parts.yaml]\n').split('\n').indexOf('  - run: take-apart');
   expect(found?.range).toMatchObject({ start: { line } });
 });
