@@ -52,6 +52,9 @@ test('a finding in a routine of a parts file is told at the call, and names both
       { message: 'The call in step 1.', file: join(folder, 'a.procedure.yaml') },
     ],
   });
-  const line = text.replace(section, 'uses: [shared/k.parts.yaml]\n').split('\n').indexOf('  - run: take-apart');
+  const line = text
+    .replace(section, 'uses: [shared/k.parts.yaml]\n')
+    .split('\n')
+    .indexOf('  - run: take-apart');
   expect(found?.range).toMatchObject({ start: { line } });
 });
