@@ -27,6 +27,8 @@ interface Import {
   readonly file: string;
   readonly from: string;
   readonly module: string;
+  /** Nothing of it is loaded. */
+  readonly typeOnly: boolean;
 }
 
 function filesBelow(folder: string): readonly string[] {
@@ -49,6 +51,7 @@ const imports: readonly Import[] = files.flatMap((path) => {
     file,
     from: layerOf(file),
     module: match[1] ?? match[2] ?? match[3] ?? '',
+    typeOnly: /^(?:import|export) type\b/.test(match[0]),
   }));
 });
 
@@ -134,6 +137,27 @@ describe('the house', () => {
     expect(
       libraries.filter(({ from, module }) => allowed[module]?.includes(from) !== true).map(said),
     ).toEqual([]);
+  });
+
+  test('the definitions of the format are imported for their types only: what they need is not shipped', () => {
+    const defined = [
+      'circuit',
+      'definitions',
+      'instruments',
+      'json-schema',
+      'parts',
+      'procedure',
+      'sources',
+      'steps',
+      'values',
+    ];
+    const paths = defined.map((name) => `format/${name}.ts`);
+    const loading = own.filter(
+      (one) => one.from !== 'format' && !one.typeOnly && paths.includes(target(one)),
+    );
+    expect(loading.map(said)).toEqual([]);
+    const ofWords = own.filter((one) => one.file === 'format/words.ts' || one.file === 'format/walker.ts');
+    expect(ofWords.filter(({ typeOnly }) => !typeOnly).map(said)).toEqual([]);
   });
 
   test('outside the source, only the manifest and the schema are imported', () => {

@@ -11,7 +11,15 @@ import {
   laterStepKeys,
   laterVerbs,
 } from '../../server/src/format/later.ts';
-import { kinds, verbs } from '../../server/src/format/words.ts';
+import { definitions } from '../../server/src/format/definitions.ts';
+import {
+  formsOf,
+  isKindSection,
+  kinds,
+  partsFileKeys,
+  sections,
+  verbs,
+} from '../../server/src/format/words.ts';
 import { procedureSchema } from '../../server/src/format/json-schema.ts';
 import { isReserved } from '../../server/src/format/ids.ts';
 import { properties } from '../../server/src/format/walker.ts';
@@ -86,6 +94,20 @@ test('what comes later is not what is known now', () => {
     for (const kind of known) expect(laterKinds[section as keyof typeof kinds].has(kind), kind).toBe(false);
   }
   expect(laterEntryKeys.parts.has('resistance')).toBe(false);
+});
+
+test('the words of the format are those of its definitions', () => {
+  const names = Object.keys(definitions);
+  expect(names.filter((name) => name.startsWith('step-') && name !== 'step-read-several').sort()).toEqual(
+    verbs.map((verb) => `step-${verb}`).sort(),
+  );
+  expect([...partsFileKeys].sort()).toEqual(Object.keys(definitions['parts-shell'].shape).sort());
+  expect(Object.keys(definitions.shell.shape)).toEqual(expect.arrayContaining([...sections]));
+  const forms = Object.entries(kinds).flatMap(([section, ofSection]) =>
+    isKindSection(section) ? ofSection.map((kind) => formsOf(section, kind)) : [],
+  );
+  expect(forms.filter((one) => one.length === 0)).toEqual([]);
+  expect(forms.flat().filter(({ definition }) => !names.includes(definition))).toEqual([]);
 });
 
 test('no verb, side or key that ids are mistaken for is refused as an id without need', () => {

@@ -2,7 +2,8 @@ import type { Finding } from '../../server/src/text/finding.ts';
 import type { Procedure } from '../../server/src/text/procedure.ts';
 import { codesForetold, oracle } from './oracle.ts';
 import type { Told } from './oracle.ts';
-import { windowsOf } from './windows.ts';
+import { WINDOW_RULES, windowRules, windowsOf } from './windows.ts';
+import type { WindowTold } from './windows.ts';
 
 /** The rules that the oracle speaks of; findings of other rules are not its business. */
 export const ORACLE_RULES: readonly string[] = [
@@ -78,6 +79,20 @@ export function compare(ours: readonly Told[], oracles: readonly Told[]): string
 export function difference(findings: readonly Finding[], procedure: Procedure): string[] {
   const ours = findings.filter((finding) => ORACLE_RULES.includes(finding.rule)).map(told);
   return compare(ours, oracle(procedure));
+}
+
+/** Where what is told of windows differs. */
+export function windowRuleDifference(findings: readonly Finding[], procedure: Procedure): string[] {
+  const rules: readonly string[] = WINDOW_RULES;
+  const ours = findings
+    .filter(({ rule }) => rules.includes(rule))
+    .map(({ rule, step, subject }) => `${rule} of ${subject ?? '-'} at step ${step?.number ?? '-'}`);
+  const line = ({ rule, step, loop }: WindowTold): string => `${rule} of ${loop} at step ${step}`;
+  // The engine asks by step, not by bench, where a sound circuit can go: it may come to more steps, never to fewer.
+  const excused = windowRules(procedure, 'anywhere').map(line);
+  return onlyInOne(ours, windowRules(procedure).map(line)).filter(
+    (different) => !excused.some((each) => different === `engine only: ${each}`),
+  );
 }
 
 /** A code as the engine foretells it at a step. */

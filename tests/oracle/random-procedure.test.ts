@@ -3,6 +3,7 @@ import { readProcedure } from '../../server/src/text/read-procedure.ts';
 import { ORACLE_RULES } from './compare.ts';
 import { oracle } from './oracle.ts';
 import { typedProcedure } from './plain-procedure.ts';
+import { WINDOW_RULES, windowRules } from './windows.ts';
 import { randomProcedure, randomText } from './random-procedure.ts';
 
 /* Random procedures are only worth something when each rule is both broken and kept by many of them. */
@@ -24,6 +25,13 @@ test('each rule is broken by some and kept by others, and some procedures are cl
     expect(count, rule).toBeLessThan(seeds.length * 0.75);
   }
   expect(broken.filter((rules) => rules.size === 0).length).toBeGreaterThan(seeds.length / 20);
+});
+
+test('each rule of windows is broken by some', () => {
+  const broken = seeds.flatMap((seed) =>
+    windowRules(typedProcedure(randomProcedure(seed))).map(({ rule }) => rule),
+  );
+  for (const rule of WINDOW_RULES) expect(broken, rule).toContain(rule);
 });
 
 test('every target is a step of the file, and every id is defined', () => {

@@ -41,8 +41,43 @@ test('a number on one bench and open on another has no window unless one is expe
   const steps = (read: object) => [fork, { unplug: 'K1' }, { ...read, id: 'there' }];
   expect(told(...steps({ read: 'live' }))).toEqual(['window-undefined of live at 3']);
   expect(windowsOf(sample(steps({ read: 'live' })))[0]?.accepted).toBeNull();
-  expect(told(...steps({ read: 'live', expect: 'above 1 Ω' }))).toEqual([]);
+  expect(told(...steps({ read: 'live', expect: 'above 1 Ω' }))).toEqual(['window-differs of live at 3']);
   expect(told(...steps({ read: 'dull' }))).toEqual([]);
+});
+
+describe('loads that a reading cannot tell', () => {
+  const open = [...dead, { unplug: 'K1' }];
+  const back = [{ reconnect: 'battery' }, on];
+  const out = (...steps: PlainStep[]) => told(...open, ...steps);
+  const read = { read: 'live' };
+  test('behind an open connector', () => {
+    expect(out({ fit: 'lamp', at: 'K1.end' }, ...back, read)).toEqual(['load-out-of-window of live at 7']);
+    expect(out({ fit: 'lamp', at: 'K1.monitor' }, ...back, read)).toEqual([]);
+    expect(out({ fit: 'lamp', at: 'K2.monitor' }, ...back, read)).toEqual([
+      'load-out-of-window of live at 7',
+    ]);
+    // One that is seen is enough, and open may be meant.
+    const both = [
+      { fit: 'lamp', at: 'K1.end' },
+      { fit: 'plug', at: 'K1.monitor' },
+    ];
+    expect(out(...both, ...back, read)).toEqual([]);
+    expect(out({ fit: 'lamp', at: 'K1.end' }, ...back, { ...read, expect: 'open' })).toEqual([]);
+  });
+  test('with a window that no sound circuit meets', () => {
+    const expecting = (window: string) =>
+      out({ fit: 'lamp', at: 'K1.monitor' }, ...back, { ...read, expect: window });
+    // The lamp alone: 2.85 · 0.97 - 0.1 = 2.6645 .. 3.15 · 1.03 + 0.1 = 3.3445
+    expect(expecting('2.66..3.35 Ω')).toEqual([]);
+    expect(expecting('2.8..3.35 Ω')).toEqual(['expect-excludes-good of live at 7']);
+    expect(expecting('1.5..2.6 Ω')).toEqual(['load-out-of-window of live at 7']);
+    expect(expecting('open')).toEqual(['load-out-of-window of live at 7']);
+  });
+  test('not under a closed bar, which is told where it closes', () => {
+    const bridged = [{ unplug: 'K2' }, { fit: 'lamp', at: 'K2.end' }, ...back];
+    expect(told(...dead, ...bridged, read)).toEqual([]);
+    expect(told(...dead, ...bridged, { ...read, expect: '2..4 Ω' })).toEqual([]);
+  });
 });
 
 describe('an expected window holds every good one', () => {

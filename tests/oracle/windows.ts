@@ -7,7 +7,8 @@ import type { Met } from './oracle.ts';
 import { shownOf } from './values.ts';
 import type { Interval, Shown } from './values.ts';
 import { carryOut, wayTaken } from './verbs.ts';
-import { start } from './world.ts';
+import { isBridged } from './bridged.ts';
+import { loadsIn, openConnectors, start } from './world.ts';
 import type { World } from './world.ts';
 
 /*
@@ -15,8 +16,15 @@ import type { World } from './world.ts';
  * is reached, and the steps that a sound circuit reaches. Told by step number and loop.
  */
 
+export const WINDOW_RULES = [
+  'window-differs',
+  'window-undefined',
+  'expect-excludes-good',
+  'load-out-of-window',
+] as const;
+
 export interface WindowTold {
-  readonly rule: 'window-differs' | 'window-undefined' | 'expect-excludes-good';
+  readonly rule: (typeof WINDOW_RULES)[number];
   readonly step: number;
   readonly loop: Id;
 }
@@ -26,18 +34,13 @@ export interface StepWindow {
   readonly loop: Id;
   /** Ohms, rounded outward where computed. null: not known, or a number on one bench and open on another. */
   readonly accepted: Accepted | null;
+  /** By bench on which the step is reached. */
   readonly shown: readonly (Shown | null)[];
+  readonly worlds: readonly World[];
 }
 
 const monitorOf = (procedure: Procedure, loop: Id) =>
   procedure.monitors.get(procedure.loops.get(loop)?.monitor ?? '');
-
-function shownOn(procedure: Procedure, met: readonly Met[], number: number, id: Id): (Shown | null)[] {
-  const loop = procedure.loops.get(id);
-  return met
-    .filter(({ step }) => step.number === number)
-    .map(({ after }) => (loop === undefined ? null : shownOf(procedure, after, loop)));
-}
 
 /** The accepted window of each loop of each reading. */
 export function windowsOf(procedure: Procedure, met: readonly Met[] = explore(procedure)): StepWindow[] {
@@ -46,9 +49,11 @@ export function windowsOf(procedure: Procedure, met: readonly Met[] = explore(pr
       ? []
       : step.loops.map((loop): StepWindow => {
           const monitor = monitorOf(procedure, loop);
-          const shown = shownOn(procedure, met, step.number, loop);
+          const worlds = met.filter((each) => each.step === step).map(({ after }) => after);
+          const of = procedure.loops.get(loop);
+          const shown = worlds.map((world) => (of === undefined ? null : shownOf(procedure, world, of)));
           const accepted = monitor === undefined ? null : acceptedOf(monitor, step.expect, shown);
-          return { step: step.number, loop, accepted, shown };
+          return { step: step.number, loop, accepted, shown, worlds };
         }),
   );
 }
@@ -139,10 +144,11 @@ function excludes(accepted: Accepted, shown: Shown, resolution: number): boolean
   return ['below', 'above', 'open'].some((each) => classes.has(each));
 }
 
-export function windowRules(procedure: Procedure): WindowTold[] {
+/** What is told of windows; `anywhere` as if sound circuits came to every step. */
+export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold[] {
   const windows = windowsOf(procedure);
   const sound = soundlyReached(procedure, windows);
-  return windows.flatMap(({ step, loop, accepted, shown }): WindowTold[] => {
+  return windows.flatMap(({ step, loop, accepted, shown, worlds }): WindowTold[] => {
     const resolution = monitorOf(procedure, loop)?.resolution ?? null;
     const known = shown.filter((each) => each !== null);
     const numbers = known.map((each) => each.number).filter((number) => number !== null);
@@ -152,15 +158,39 @@ export function windowRules(procedure: Procedure): WindowTold[] {
     const told: WindowTold[] = [];
     const apart = (a: Interval, b: Interval): boolean =>
       Math.max(Math.abs(a.least - b.least), Math.abs(a.most - b.most)) > resolution * (1 + 1e-9);
-    if (numbers.some((a) => numbers.some((b) => apart(a, b))))
-      told.push({ rule: 'window-differs', step, loop });
+    const isMixed =
+      known.some(({ number }) => number === null) &&
+      known.some((each) => each.number !== null && !each.canBeOpen);
+    const isApart = numbers.some((a) => numbers.some((b) => apart(a, b)));
+    // Number and open without a window are told as undefined.
+    if (isMixed ? expect !== null : isApart) told.push({ rule: 'window-differs', step, loop });
     if (expect === null && numbers.length > 0 && numbers.length < known.length)
       told.push({ rule: 'window-undefined', step, loop });
+    const of = procedure.loops.get(loop);
+    const fitted = (world: World): Id[] => (of === undefined ? [] : loadsIn(world, of));
+    // A load under a closed bar is told where it came there.
+    const judged = shown.flatMap((each, at) => {
+      const world = worlds[at];
+      if (each === null || world === undefined) return [];
+      return fitted(world).some((load) => isBridged(procedure, world, load)) ? [] : [{ each, world }];
+    });
+    const isOut = ({ each, world }: (typeof judged)[number]): boolean =>
+      fitted(world).length > 0 &&
+      (expect === null
+        ? each.number === null
+        : accepted !== null && !possible(accepted, each, resolution).has('within'));
+    if (judged.some(isOut)) told.push({ rule: 'load-out-of-window', step, loop });
+    const takenApart = (world: World): boolean =>
+      fitted(world).length > 0 || (of !== undefined && openConnectors(world, of).length > 0);
     if (
       expect !== null &&
       accepted !== null &&
-      sound.has(step) &&
-      known.some((each) => excludes(accepted, each, resolution))
+      judged.some(
+        (one) =>
+          !isOut(one) &&
+          (come === 'anywhere' || sound.has(step) || takenApart(one.world)) &&
+          excludes(accepted, one.each, resolution),
+      )
     )
       told.push({ rule: 'expect-excludes-good', step, loop });
     return told;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { codeDifference, difference, windowDifference } from '../oracle/compare.ts';
+import { codeDifference, difference, windowDifference, windowRuleDifference } from '../oracle/compare.ts';
 import { randomText } from '../oracle/random-procedure.ts';
 
 /*
@@ -34,6 +34,7 @@ function differences(seed: number): readonly string[] {
     ...difference(findings, procedure),
     ...codeDifference(codes, procedure),
     ...windowDifference(accepted, procedure),
+    ...windowRuleDifference(findings, procedure),
   ].map((line) => `seed ${seed}: ${line}`);
 }
 

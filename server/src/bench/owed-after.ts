@@ -1,5 +1,5 @@
 import type { Id } from '../text/procedure.ts';
-import { clockAfter, clockWatcher, isGroupOff } from './clock.ts';
+import { clockWatcher, isGroupOff } from './clock.ts';
 import type { Cluster } from './clock.ts';
 import { explore } from './explore.ts';
 import type { Bounds } from './explore.ts';
@@ -28,8 +28,7 @@ export function* owedAfterSteps(
     for (const [index, step] of graph.steps.entries()) {
       if (step.verb !== 'wait' && step.verb !== 'disconnect' && step.verb !== 'ignition') continue;
       for (const [at, group] of cluster.groups.entries()) {
-        const seconds = arrivals(index).map(({ state }) => {
-          const after = clockAfter(state, step, cluster);
+        const seconds = arrivals(index).map(({ state, after }) => {
           const begins = isGroupOff(group, after.power) && !isGroupOff(group, state.power);
           const goesOn = step.verb === 'wait' && isGroupOff(group, after.power);
           return begins || goesOn ? (after.owed[at] ?? 0) : 0;

@@ -6,7 +6,6 @@ import * as instruments from './instruments.ts';
 import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 import { group, id, ids, keyword, list, quantity, text } from './values.ts';
-import { sections } from './words.ts';
 import type { Section } from './words.ts';
 
 /* The whole file, composed of the definitions of its entries. */
@@ -96,9 +95,6 @@ const examples = {
   assemblies: { 'driver-module': ['stage-1', 'K30'] },
   loops: { 'stage-1-loop': { path: ['control-unit', 'K30', 'stage-1'] } },
 };
-
-/** What parts files share with the procedures that use them. */
-export const mergedSections: readonly string[] = [...sections, 'routines'];
 
 function section<T extends z.ZodType>(name: Section, schema: T) {
   const [expected, description] = described[name];

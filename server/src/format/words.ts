@@ -16,6 +16,12 @@ export const sections = [
 
 export type Section = (typeof sections)[number];
 
+/** What parts files share with the procedures that use them. */
+export const mergedSections: readonly string[] = [...sections, 'routines'];
+
+/** All that may stand in a parts file. */
+export const partsFileKeys: readonly string[] = ['format', 'title', 'uses', ...mergedSections];
+
 export const verbs = [
   'ignition',
   'disconnect',

@@ -24,6 +24,7 @@ import { codesNotCleared } from './codes-not-cleared.ts';
 import { repairNotVerified } from './repair-not-verified.ts';
 import { loopNotVerified } from './loop-not-verified.ts';
 import { loadBridged } from './load-bridged.ts';
+import { loadOutOfWindow } from './load-out-of-window.ts';
 import { windowDiffers } from './window-differs.ts';
 import { windowUndefined } from './window-undefined.ts';
 import { expectExcludesGood } from './expect-excludes-good.ts';
@@ -70,6 +71,7 @@ export const rules: readonly Rule[] = [
   repairNotVerified,
   loopNotVerified,
   loadBridged,
+  loadOutOfWindow,
   windowDiffers,
   windowUndefined,
   expectExcludesGood,

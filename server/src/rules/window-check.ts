@@ -1,34 +1,22 @@
-import type { GoodOnBench, Reading } from '../readings/reading.ts';
+import type { Reading } from '../readings/reading.ts';
 import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
-import { pathInWords, traceOf } from '../bench/trace.ts';
-import type { OutcomeName, ReadingClass, Related } from '../text/finding.ts';
+import type { OutcomeName, ReadingClass } from '../text/finding.ts';
 import type { Id } from '../text/procedure.ts';
-import type { Path } from '../text/where.ts';
 import { shownInWords } from '../readings/shown-in-words.ts';
+import { judgedByLoad } from './load-out-of-window-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
+import { byReading, expects, known, seen } from './window-sides.ts';
+import type { Side } from './window-sides.ts';
 
 /* The windows of a step, held against each other and against what the author expects. */
 
 export const windowDiffersFinder: Finder = { check: (context) => byReading(context, differs) };
 export const windowUndefinedFinder: Finder = { check: (context) => byReading(context, undefinedWindow) };
 export const expectExcludesGoodFinder: Finder = { check: expectExcludesGood };
-
-function byReading(
-  context: Context,
-  look: (context: Context, reading: Reading) => Seen | null,
-): readonly Seen[] {
-  return context.readings.readings.flatMap((reading) => look(context, reading) ?? []);
-}
-
-type Side = GoodOnBench & { readonly indication: NonNullable<GoodOnBench['indication']> };
-
-function known(reading: Reading): readonly Side[] {
-  return reading.good.filter((one): one is Side => one.indication !== null);
-}
 
 /** A number on one bench and open on another, and the author does not say which. */
 function mixture(reading: Reading): readonly [Side, Side] | null {
@@ -78,18 +66,17 @@ function furthestApart(reading: Reading): readonly [Side, Side] | null {
   return null;
 }
 
-function expects(context: Context, reading: Reading): boolean {
-  const step = context.graph.steps[reading.index];
-  return step?.verb === 'read' && step.expect !== null;
-}
-
 function expectExcludesGood(context: Context): readonly Seen[] {
   const soundly = soundlyReached(context);
   return byReading(context, (_, reading) => {
     const { accepted, monitor } = reading;
     if (!expects(context, reading) || accepted === null || monitor === undefined) return null;
     const resolution = monitor.resolution ?? 0;
-    const judged = known(reading).filter((one) => soundly[reading.index] === true || isTakenApart(one));
+    const judged = known(reading).filter(
+      (one) =>
+        (soundly[reading.index] === true || isTakenApart(one)) &&
+        judgedByLoad(context, reading, one) === null,
+    );
     const excluded = judged.find((one) =>
       classesShown(one.indication, accepted, resolution).some((shown) => shown !== 'within'),
     );
@@ -139,28 +126,4 @@ function soundClasses(context: Context, index: number, loop: Id): readonly Readi
   if (reading === undefined || reading.accepted === null) return null;
   const { accepted, monitor } = reading;
   return known(reading).flatMap((one) => classesShown(one.indication, accepted, monitor?.resolution ?? 0));
-}
-
-function seen(
-  context: Context,
-  reading: Reading,
-  rule: string,
-  message: string,
-  sides: readonly Side[],
-  underline: Path = ['read'],
-): Seen {
-  const { graph } = context;
-  const related = sides.flatMap((side): Related[] => {
-    const trace = traceOf(graph, side.arrival.way);
-    const last = graph.steps[reading.index];
-    if (last === undefined) return [];
-    const at = { file: last.file, path: last.path, part: 'value' as const };
-    return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
-  });
-  const hops = sides[0] === undefined ? [] : sides[0].arrival.way.hops();
-  return {
-    index: reading.index,
-    issue: { rule, subject: reading.loop.id, underline, message, related },
-    hops,
-  };
 }

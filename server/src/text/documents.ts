@@ -1,4 +1,4 @@
-import { mergedSections } from '../format/procedure.ts';
+import { mergedSections } from '../format/words.ts';
 import { parseDocument } from './document.ts';
 import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';

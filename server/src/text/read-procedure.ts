@@ -1,5 +1,5 @@
 import { laterKeys } from '../format/later.ts';
-import { mergedSections } from '../format/procedure.ts';
+import { mergedSections } from '../format/words.ts';
 import { checkEntry } from './check-entry.ts';
 import { documentOf, joined } from './documents.ts';
 import type { Document, Documents, SourceFile } from './documents.ts';

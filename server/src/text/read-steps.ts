@@ -25,7 +25,13 @@ export function isSection(node: Node): boolean {
 /** The keys of a step that are verbs, in written order. */
 export function verbsIn(node: Node): readonly Verb[] {
   if (node.kind !== 'map') return [];
-  return node.entries.flatMap(({ key }) => verbs.find((verb) => verb === key) ?? []);
+  return node.entries.map(({ key }) => key).filter(isVerb);
+}
+
+const verbNames: ReadonlySet<string> = new Set(verbs);
+
+function isVerb(key: string): key is Verb {
+  return verbNames.has(key);
 }
 
 /** For each item of the written list the index of its step; null for a section. */

@@ -1,6 +1,6 @@
-import { definitions } from '../format/definitions.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import type { Schema } from '../format/walker.ts';
+import { partsFileKeys } from '../format/words.ts';
 import file from '../../../schemas/procedure.schema.json';
 
 /** The generated JSON Schema of a file: descriptions and examples for messages and hovers. */
@@ -15,7 +15,7 @@ const partsFileSchema: Schema = {
   if: {},
   then: {},
   properties: Object.fromEntries(
-    Object.entries(file.properties).filter(([key]) => Object.hasOwn(definitions['parts-shell'].shape, key)),
+    Object.entries(file.properties).filter(([key]) => partsFileKeys.includes(key)),
   ),
 };
 
