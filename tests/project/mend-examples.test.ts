@@ -25,6 +25,7 @@ const without: Readonly<Record<string, string>> = {
   endless: 'where the procedure is to end is for the author to say',
   repeats: 'what is to change between two rounds is for the author to say',
   'load-bridged': 'another load or another place is needed',
+  'load-out-of-window': 'another load, place or window is needed',
   'window-differs': 'which of the benches was meant is for the author to say',
   'window-undefined': 'which of the benches was meant is for the author to say',
   'expect-excludes-good': 'the stated window or the circuit may be wrong',
