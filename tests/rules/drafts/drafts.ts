@@ -250,7 +250,7 @@ ${powerWarned}  - read: driver-loop
 ${powerOff}  - remove: bench-lamp
   - plug: K10
 ${giveBack}`),
-    must: ['warning 10 expect-excludes-good driver-loop'],
+    must: ['error 10 load-out-of-window driver-loop'],
   },
   {
     story: 'the lamp is fitted twice',
