@@ -6,6 +6,8 @@ export const notRestored: Rule = {
   name: 'not-restored',
   severity: 'error',
   stage: 'order',
+  // It also tells of live circuits that are left under power.
+  immune: true,
   meaning: 'The procedure ends with a source off, a connector not mated or a load fitted.',
   why: 'The vehicle would go back with a restraint system that does not work, or with a stage that is live and open.',
   source: 'common practice',
