@@ -5,12 +5,12 @@ import type { Problem, Spot } from './problem.ts';
 import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
 import { oneLine, rangeOf } from './range.ts';
-import { isSection } from './read-steps.ts';
+import { numbering } from './read-steps.ts';
 import { severityOf } from './rules.ts';
 import { contentsOf, listHolding } from './step-content.ts';
 import type { ContentOf } from './step-content.ts';
 import { child, entryOf, nodeAt, textOf } from './tree.ts';
-import type { Node } from './tree.ts';
+import type { ListNode, Node } from './tree.ts';
 import type { Path, Range, StepRef, Where } from './where.ts';
 
 /** From problems to findings: with their step, and a key that survives when lines move. */
@@ -20,6 +20,7 @@ export function findingsFrom(problems: readonly Problem[], documents: Documents)
     ownerOf: documents.ownerOf,
     content: contentsOf(documents.root),
     tree: documents.root,
+    numbersIn: rememberNumbers(),
   };
   const own = problems.filter((problem) => !isElsewhere(problem, source));
   const found = [...own, ...fromPartsFiles(problems, documents)];
@@ -53,6 +54,8 @@ interface Source extends Document {
   readonly content: ContentOf;
   /** With the parts files. */
   readonly tree: Node;
+  /** By item its number from 1; null for a heading. */
+  readonly numbersIn: (list: ListNode) => readonly (number | null)[];
 }
 
 function isElsewhere({ at }: Problem, { id, ownerOf }: Source): boolean {
@@ -90,8 +93,9 @@ function afterSyntax(problems: readonly Problem[], source: Source, at: Lines): r
   const lines = source.text.split('\n');
   const silent = new Set<number>();
   for (const one of breaks) addLinesConcerned(one, lines, source, at, silent);
+  const isBreak = new Set(breaks);
   return problems.filter((problem) => {
-    if (breaks.includes(problem)) return true;
+    if (isBreak.has(problem)) return true;
     if (lost && (problem.rule === 'missing-key' || problem.rule === 'unknown-id')) return false;
     return !silent.has(lineOf(problem.at, source, at));
   });
@@ -160,16 +164,16 @@ function placeOf(path: Path, { tree, content }: Source): string {
   return words.join('/');
 }
 
-function stepRef(at: Spot, { id: file, tree }: Source): StepRef | null {
+function stepRef(at: Spot, { id: file, tree, numbersIn }: Source): StepRef | null {
   if ('range' in at) return null;
   const list = listHolding(at.path);
   if (list === null) return null;
   const node = nodeAt(tree, list);
-  const items = node?.kind === 'list' ? node.items : [];
+  if (node?.kind !== 'list') return null;
   const index = Number(at.path[list.length]);
-  const number = numberAt(items, index);
+  const number = numbersIn(node)[index] ?? null;
   if (number === null) return null;
-  const id = textOf(entryOf(items[index], 'id')?.value);
+  const id = textOf(entryOf(node.items[index], 'id')?.value);
   return {
     file,
     path: [...list, index],
@@ -180,9 +184,12 @@ function stepRef(at: Spot, { id: file, tree }: Source): StepRef | null {
   };
 }
 
-/** From 1, headings not counted; null for a heading. */
-function numberAt(items: readonly Node[], index: number): number | null {
-  const item = items[index];
-  if (item === undefined || isSection(item)) return null;
-  return items.slice(0, index + 1).filter((one) => !isSection(one)).length;
+function rememberNumbers(): Source['numbersIn'] {
+  const known = new Map<ListNode, readonly (number | null)[]>();
+  return (list) => {
+    const numbers =
+      known.get(list) ?? numbering(list.items).map((index) => (index === null ? null : index + 1));
+    known.set(list, numbers);
+    return numbers;
+  };
 }

@@ -39,17 +39,39 @@ function nearestOf(word: string, known: Iterable<string>): readonly string[] {
   let least = Infinity;
   const written = simple(word);
   if (written.length > 60) return [];
+  const letters = lettersOf(written);
   for (const candidate of known) {
     const allowed = Math.max(1, Math.floor(Math.min(word.length, candidate.length) / 3));
-    // Each letter that one word is longer is a mistake: most of many candidates need no closer look.
-    if (Math.abs(written.length - candidate.length) > Math.min(allowed, least)) continue;
-    const mistakes = distance(written, simple(candidate), Math.min(allowed, least));
+    const most = Math.min(allowed, least);
+    // Most of many candidates need no closer look: each letter that one word is longer is a mistake, and a mistake
+    // brings in one kind of letter and takes out another at most.
+    if (Math.abs(written.length - candidate.length) > most) continue;
+    if (ones(letters ^ lettersOf(candidate)) > 2 * most) continue;
+    const mistakes = distance(written, simple(candidate), most);
     if (mistakes > allowed || mistakes > least || best.includes(candidate)) continue;
     if (mistakes < least) best = [];
     least = mistakes;
     best.push(candidate);
   }
   return best;
+}
+
+/** A bit for each kind of letter, great and small alike; a few kinds share one. */
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at += 1) {
+    const code = word.charCodeAt(at);
+    letters |= 1 << (code === underscore || code === blank ? hyphen : code);
+  }
+  return letters;
+}
+
+const [underscore, blank, hyphen] = [95, 32, 45] as const;
+
+function ones(bits: number): number {
+  let count = 0;
+  for (let left = bits; left !== 0; left &= left - 1) count += 1;
+  return count;
 }
 
 function simple(word: string): string {
