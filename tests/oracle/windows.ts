@@ -4,7 +4,8 @@ import type { Accepted } from './coverage.ts';
 import { waysOut } from './graph.ts';
 import { explore } from './oracle.ts';
 import type { Met } from './oracle.ts';
-import { shownOf } from './values.ts';
+import { limitsOf, someReadingProves } from './guarded.ts';
+import { circuitOf, shownOf } from './values.ts';
 import type { Interval, Shown } from './values.ts';
 import { carryOut, wayTaken } from './verbs.ts';
 import { isBridged } from './bridged.ts';
@@ -21,6 +22,7 @@ export const WINDOW_RULES = [
   'window-undefined',
   'expect-excludes-good',
   'load-out-of-window',
+  'meter-too-coarse',
 ] as const;
 
 export interface WindowTold {
@@ -148,6 +150,8 @@ function excludes(accepted: Accepted, shown: Shown, resolution: number): boolean
 export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold[] {
   const windows = windowsOf(procedure);
   const sound = soundlyReached(procedure, windows);
+  // Without a stated window once for each loop.
+  const toldCoarse = new Set<Id>();
   return windows.flatMap(({ step, loop, accepted, shown, worlds }): WindowTold[] => {
     const resolution = monitorOf(procedure, loop)?.resolution ?? null;
     const known = shown.filter((each) => each !== null);
@@ -193,6 +197,19 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
       )
     )
       told.push({ rule: 'expect-excludes-good', step, loop });
+    const monitor = monitorOf(procedure, loop);
+    const provesNothing = (world: World): boolean => {
+      const circuit = of === undefined ? null : circuitOf(procedure, world, of);
+      const limits = limitsOf(accepted, expect !== null, circuit);
+      return limits !== null && monitor !== undefined && someReadingProves(monitor, limits) === false;
+    };
+    if (
+      (expect !== null || !toldCoarse.has(loop)) &&
+      worlds.some((world) => fitted(world).length === 0 && provesNothing(world))
+    ) {
+      told.push({ rule: 'meter-too-coarse', step, loop });
+      if (expect === null) toldCoarse.add(loop);
+    }
     return told;
   });
 }

@@ -3,6 +3,7 @@ import { placeInWords } from '../bench/hardware.ts';
 import type { Accepted } from '../readings/accepted.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import type { EntryRow } from '../readings/by-entry.ts';
+import { guardedOf } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Explanation } from '../readings/explain.ts';
 import type { Analysis } from '../project/analysis.ts';
@@ -32,6 +33,7 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
           accepted: jsonAccepted(reading.accepted),
           printed: reading.printed,
           'by-entry': reading.byEntry.map(jsonRow),
+          guarded: jsonGuarded(reading),
           good: reading.good.map((good) => jsonGood(reading, good)),
           ...jsonWhy(asked.explanation(reading)),
           codes: readings.codes.find(({ index }) => index === reading.index)?.codes ?? [],
@@ -58,6 +60,12 @@ function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {
       assumed,
     },
   };
+}
+
+/** On the nearest bench. */
+function jsonGuarded(reading: Reading): unknown {
+  const [nearest] = reading.good;
+  return nearest === undefined ? null : guardedOf(reading, nearest);
 }
 
 function jsonRow({ bands, accepted, printed }: EntryRow): object {

@@ -4,6 +4,7 @@ import type { Explanation } from '../readings/explain.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Code } from '../readings/codes.ts';
+import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
@@ -61,12 +62,14 @@ function readingLines(paint: Paint, reading: Reading): readonly string[] {
   ];
 }
 
-function whyLines(paint: Paint, { good }: Reading, explanation: Explanation | null): readonly string[] {
+function whyLines(paint: Paint, reading: Reading, explanation: Explanation | null): readonly string[] {
   if (explanation === null) return [];
-  const where = good.length > 1 ? ` (${benchInWords(explanation.bench)})` : '';
+  const guarded = guardedInWords(reading);
+  const where = reading.good.length > 1 ? ` (${benchInWords(explanation.bench)})` : '';
   const bars = shareBars(explanation);
   return [
     ...likelyInWords(explanation).map((line) => `    ${line}${where}`),
+    ...(guarded === null ? [] : [`    ${guarded}${where}`]),
     ...(bars.length === 0 ? [] : [`    its width comes from`, ...bars.map((line) => `      ${line}`)]),
     '    assumed',
     ...assumedInWords(explanation).map((line) => paint.dim(`      ${line}`)),

@@ -3,6 +3,7 @@ import type { Analysis } from '../project/analysis.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
 import { entriesInWords, rowInWords } from '../readings/by-entry-in-words.ts';
+import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 
@@ -15,6 +16,7 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
       `**${reading.loop.id}** reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
       reading.good.map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good)}`).join('\n'),
       ...table(reading),
+      ...guarded(reading),
       ...(yield* explained(analysis, reading)),
     );
   }
@@ -24,6 +26,11 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
 function origin({ accepted }: Reading): string {
   if (accepted === null || accepted === 'open') return '';
   return accepted.from === 'expect' ? ' (as stated)' : ' (computed)';
+}
+
+function guarded(reading: Reading): readonly string[] {
+  const words = guardedInWords(reading);
+  return words === null ? [] : [`${words.charAt(0).toUpperCase()}${words.slice(1)}.`];
 }
 
 /** The window for what is entered, row by row. */

@@ -37,6 +37,18 @@ export function roundOutward(window: Window, resolution: number): Window {
 }
 
 /**
+ * Narrows an interval to whole steps of the display: the least value up, the greatest down, forgiving as much. null:
+ * no step lies in it.
+ */
+export function roundInward(
+  { least, most }: { readonly least: number; readonly most: number },
+  resolution: number,
+): { readonly least: number; readonly most: number } | null {
+  const inner = { least: roundUp(least, resolution), most: roundDown(most, resolution) };
+  return inner.least > inner.most ? null : inner;
+}
+
+/**
  * A window as it is printed and can be pasted: `1.96..3.63 Ω`, `below 1.00 Ω`, `above 9.32 Ω`, `open`. Decimals follow
  * the resolution; more are printed where a number has more, so that the text always reads back as the same numbers.
  */

@@ -71,7 +71,7 @@ export const highVoltage: Changes = {
   hand-meter: { kind: multimeter, voltage: { range: 0..600 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
 `,
   loads: '',
-  parts: 'parts:\n  end-resistor: { kind: resistor, resistance: 120 Ω ± 1 % }\n',
+  parts: 'parts:\n  end-resistor: { kind: resistor, resistance: 120 Ω ± 5 % }\n',
   connectors: `connectors:
   S1: { contact: 2..15 mΩ }
   K7: { contact: 2..15 mΩ, carries: traction }

@@ -1,0 +1,31 @@
+import type { Monitor } from '../../server/src/text/procedure.ts';
+import type { Accepted } from './coverage.ts';
+import type { Interval } from './values.ts';
+
+/* Which numbers on a display prove a circuit good, by trying each of them. */
+
+/** Whether some number on the display can come of no circuit outside the limits. null: not known. */
+export function someReadingProves(monitor: Monitor, limits: Interval): boolean | null {
+  const { range, accuracy, resolution } = monitor;
+  if (range === null || accuracy === null || resolution === null) return null;
+  const constant = accuracy.constant + accuracy.digits * resolution;
+  const slack = 1e-9 * resolution;
+  // What circuits just outside the limits come closest to.
+  const fromBelow = limits.least > 0 ? limits.least * (1 + accuracy.fraction) + constant : -Infinity;
+  const fromAbove = limits.most * (1 - accuracy.fraction) - constant;
+  const steps = Math.floor(range.most / resolution + 1e-9);
+  return Array.from({ length: steps + 1 }, (_, step) => step * resolution).some(
+    (shown) => shown >= range.least - slack && shown >= fromBelow - slack && shown <= fromAbove + slack,
+  );
+}
+
+/** The limits of what is good: as stated, else those of the sound circuit. null: open is good, or nothing is known. */
+export function limitsOf(
+  accepted: Accepted | null,
+  isStated: boolean,
+  circuit: Interval | null,
+): Interval | null {
+  if (accepted === null || accepted === 'open' || circuit === null || circuit.least === Infinity) return null;
+  if (!isStated) return circuit;
+  return { least: accepted.least ?? 0, most: accepted.most ?? Infinity };
+}
