@@ -1,5 +1,4 @@
 import type { Monitor } from '../../server/src/text/procedure.ts';
-import type { Accepted } from './coverage.ts';
 import type { Interval } from './values.ts';
 
 /* Which numbers on a display prove a circuit good, by trying each of them. */
@@ -17,15 +16,4 @@ export function someReadingProves(monitor: Monitor, limits: Interval): boolean |
   return Array.from({ length: steps + 1 }, (_, step) => step * resolution).some(
     (shown) => shown >= range.least - slack && shown >= fromBelow - slack && shown <= fromAbove + slack,
   );
-}
-
-/** The limits of what is good: as stated, else those of the sound circuit. null: open is good, or nothing is known. */
-export function limitsOf(
-  accepted: Accepted | null,
-  isStated: boolean,
-  circuit: Interval | null,
-): Interval | null {
-  if (accepted === null || accepted === 'open' || circuit === null || circuit.least === Infinity) return null;
-  if (!isStated) return circuit;
-  return { least: accepted.least ?? 0, most: accepted.most ?? Infinity };
 }

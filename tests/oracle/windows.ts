@@ -4,7 +4,7 @@ import type { Accepted } from './coverage.ts';
 import { waysOut } from './graph.ts';
 import { explore } from './oracle.ts';
 import type { Met } from './oracle.ts';
-import { limitsOf, someReadingProves } from './guarded.ts';
+import { someReadingProves } from './guarded.ts';
 import { circuitOf, shownOf } from './values.ts';
 import type { Interval, Shown } from './values.ts';
 import { carryOut, wayTaken } from './verbs.ts';
@@ -150,7 +150,7 @@ function excludes(accepted: Accepted, shown: Shown, resolution: number): boolean
 export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold[] {
   const windows = windowsOf(procedure);
   const sound = soundlyReached(procedure, windows);
-  // Without a stated window once for each loop.
+  // Told once for each loop.
   const toldCoarse = new Set<Id>();
   return windows.flatMap(({ step, loop, accepted, shown, worlds }): WindowTold[] => {
     const resolution = monitorOf(procedure, loop)?.resolution ?? null;
@@ -200,15 +200,16 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     const monitor = monitorOf(procedure, loop);
     const provesNothing = (world: World): boolean => {
       const circuit = of === undefined ? null : circuitOf(procedure, world, of);
-      const limits = limitsOf(accepted, expect !== null, circuit);
-      return limits !== null && monitor !== undefined && someReadingProves(monitor, limits) === false;
+      if (accepted === null || circuit === null || circuit.least === Infinity) return false;
+      return monitor !== undefined && someReadingProves(monitor, circuit) === false;
     };
     if (
-      (expect !== null || !toldCoarse.has(loop)) &&
+      expect === null &&
+      !toldCoarse.has(loop) &&
       worlds.some((world) => fitted(world).length === 0 && provesNothing(world))
     ) {
       told.push({ rule: 'meter-too-coarse', step, loop });
-      if (expect === null) toldCoarse.add(loop);
+      toldCoarse.add(loop);
     }
     return told;
   });

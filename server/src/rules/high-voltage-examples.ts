@@ -13,7 +13,7 @@ const circuit = {
   hand-meter: { kind: multimeter, voltage: { range: 0..600 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
 `,
   parts: `parts:
-  end-resistor: { kind: resistor, resistance: 120 Ω ± 1 % }
+  end-resistor: { kind: resistor, resistance: 120 Ω ± 5 % }
 `,
   connectors: `connectors:
   S1: { contact: 2..15 mΩ }

@@ -1,7 +1,6 @@
 import { guardedOf } from '../readings/guarded.ts';
-import type { Reading } from '../readings/reading.ts';
 import { ohmsInWords } from '../readings/shown-in-words.ts';
-import type { Monitor } from '../text/procedure.ts';
+import type { Id, Loop, Monitor } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { expects, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
@@ -11,41 +10,29 @@ import type { Side } from './window-sides.ts';
 export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 
 function tooCoarse(context: Context): readonly Seen[] {
-  const told = new Set<string>();
+  const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
-    const isStated = expects(context, reading);
-    // What comes of the circuit and its monitor alone is the same at every step.
-    if (!isStated && told.has(reading.loop.id)) return [];
+    const { loop, monitor } = reading;
+    // The limits of a stated window are the author's; what comes of circuit and monitor is the same at every step.
+    if (monitor === undefined || expects(context, reading) || told.has(loop.id)) return [];
     const side = known(reading).find(
-      (one) => isWithoutLoads(reading, one) && guardedOf(reading, one) === 'empty',
+      (one) => isWithoutLoads(loop, one) && guardedOf(reading, one) === 'empty',
     );
-    if (side === undefined || reading.monitor === undefined) return [];
-    if (!isStated) told.add(reading.loop.id);
-    const underline = isStated ? ['expect'] : ['read'];
-    return [
-      seen(
-        context,
-        reading,
-        'meter-too-coarse',
-        message(reading, reading.monitor, side, isStated),
-        [side],
-        underline,
-      ),
-    ];
+    if (side === undefined) return [];
+    told.add(loop.id);
+    return [seen(context, reading, 'meter-too-coarse', message(loop, monitor, side), [side])];
   });
 }
 
-function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
+function isWithoutLoads(loop: Loop, { arrival }: Side): boolean {
   return ![...arrival.state.hardware.loads.values()].some((place) => place.loop === loop.id);
 }
 
-function message({ loop, printed }: Reading, monitor: Monitor, { circuit }: Side, isStated: boolean): string {
+function message(loop: Loop, monitor: Monitor, { circuit }: Side): string {
   const good =
-    isStated || circuit === 'open' || circuit === 'unknown'
-      ? `is to lie in ${printed}`
-      : `is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
+    typeof circuit === 'string' ? '' : ` is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
   return (
-    `No reading of ${monitor.id} proves ${loop.id} good: a sound one ${good}, ` +
-    'and after its error every number that it shows there can also come from outside.'
+    `No reading of ${monitor.id} proves ${loop.id} good: a sound one${good}, ` +
+    'and by its error every number that it shows there can also come from outside.'
   );
 }
