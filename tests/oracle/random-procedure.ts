@@ -60,7 +60,16 @@ function randomRead(chance: Chance, circuit: PlainCircuit): Draft {
   }
   const step: Draft = { read: chance.pick(loops) };
   if (chance.happens(0.25))
-    step.expect = chance.pick(['1.5..4.0 Ω', '0..3.2 Ω', 'below 5 Ω', 'above 1 Ω', 'open', '2.0..12 Ω']);
+    step.expect = chance.pick([
+      '1.5..4.0 Ω',
+      '0..3.2 Ω',
+      '1.2..2.9 Ω',
+      '0.3..3.5 Ω',
+      'below 5 Ω',
+      'above 1 Ω',
+      'open',
+      '2.0..12 Ω',
+    ]);
   if (chance.happens(0.75)) step.outcomes = readOutcomes(chance);
   return step;
 }

@@ -82,7 +82,9 @@ describe('loads that a reading cannot tell', () => {
 
 describe('an expected window holds every good one', () => {
   const excluded = (expected: string, ...before: PlainStep[]) =>
-    told(on, ...before, { read: 'live', expect: expected }).length === 1;
+    told(on, ...before, { read: 'live', expect: expected }).includes(
+      `expect-excludes-good of live at ${before.length + 2}`,
+    );
   test('as displayed, limits included', () => {
     expect(excluded('1.65..2.64 Ω')).toBe(false);
     expect(excluded('1.66..2.64 Ω')).toBe(true);
@@ -100,5 +102,40 @@ describe('an expected window holds every good one', () => {
     expect(after({ within: 'bad', else: 'next' })).toEqual(['expect-excludes-good of live at 4']);
     expect(after({ live: { open: 'bad' }, else: 'next' }, { read: ['live', 'dull'] })).toEqual([]);
     expect(after({ ok: 'next', defect: 'bad' }, { inspect: 'Look.' })).toEqual([]);
+  });
+});
+
+describe('an expected window holds no typical fault', () => {
+  const admits = (expected: string, ...before: PlainStep[]) =>
+    told(on, ...before, { read: 'live', expect: expected }).includes(
+      `expect-admits-fault of live at ${before.length + 2}`,
+    );
+  test('open, where it has no upper limit', () => {
+    expect(admits('above 1.5 Ω')).toBe(true);
+    expect(admits('1.5..3 Ω')).toBe(false);
+  });
+  test('1 Ω too much: 2.808 · 0.97 - 0.1 = 2.62376 .. 3.46 · 1.03 + 0.1 = 3.6638', () => {
+    expect(admits('1.5..3.66 Ω')).toBe(false);
+    expect(admits('1.5..3.67 Ω')).toBe(true);
+  });
+  test('bridged: 0 .. 0.1', () => {
+    expect(admits('0..3 Ω')).toBe(true);
+    expect(admits('below 3 Ω')).toBe(true);
+    // With the lamp in the place of the stage no bar can come in between.
+    const lamp = [{ unplug: 'K2' }, { fit: 'lamp', at: 'K2.monitor' }];
+    expect(admits('0..3.6 Ω', ...lamp)).toBe(true);
+    expect(admits('0.01..3.6 Ω', ...lamp)).toBe(false);
+  });
+  test('a bar that stays closed: 2 · (0.002 + 0.05 + 0.002) + 0.2 ∥ 1.7 = 0.28695 .. 0.16 + 0.4 ∥ 2.3 = 0.50074', () => {
+    // After the instrument 0.17834 .. 0.61576
+    expect(admits('0.17..3 Ω')).toBe(true);
+    expect(admits('0.18..3 Ω')).toBe(false);
+  });
+  test('not where a good one is open, nor where only the load is read', () => {
+    expect(admits('0.01..10 Ω', { unplug: 'K1' })).toBe(false);
+    const lampOnly = [{ unplug: 'K1' }, { fit: 'lamp', at: 'K1.monitor' }];
+    expect(admits('above 2 Ω', ...lampOnly)).toBe(false);
+    const lampBehind = [{ unplug: 'K2' }, { fit: 'lamp', at: 'K2.monitor' }];
+    expect(admits('above 2 Ω', ...lampBehind)).toBe(true);
   });
 });

@@ -76,7 +76,7 @@ function resistanceOf(procedure: Procedure, part: Part | undefined): Interval | 
 }
 
 /** What lies across the loop's pins on one side of a connector: loads and a closed bar. null: not known. */
-function rungs(procedure: Procedure, world: World, loop: Loop, id: Id, side: Side): Interval[] | null {
+export function rungs(procedure: Procedure, world: World, loop: Loop, id: Id, side: Side): Interval[] | null {
   const here = loadsAt(world, id).filter((load) => world.loads[load]?.side === side);
   const found: (Interval | null)[] = here
     .filter((load) => world.loads[load]?.loop === loop.id)

@@ -5,7 +5,8 @@ import { waysOut } from './graph.ts';
 import { explore } from './oracle.ts';
 import type { Met } from './oracle.ts';
 import { someReadingProves } from './guarded.ts';
-import { circuitOf, shownOf } from './values.ts';
+import { faultsOf } from './faults.ts';
+import { circuitOf, shownBy, shownOf } from './values.ts';
 import type { Interval, Shown } from './values.ts';
 import { carryOut, wayTaken } from './verbs.ts';
 import { isBridged } from './bridged.ts';
@@ -23,6 +24,7 @@ export const WINDOW_RULES = [
   'expect-excludes-good',
   'load-out-of-window',
   'meter-too-coarse',
+  'expect-admits-fault',
 ] as const;
 
 export interface WindowTold {
@@ -198,6 +200,19 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     )
       told.push({ rule: 'expect-excludes-good', step, loop });
     const monitor = monitorOf(procedure, loop);
+    const computed = monitor === undefined ? null : acceptedOf(monitor, null, shown);
+    const sureIn = (window: Accepted, circuit: Interval): boolean => {
+      const fault = monitor === undefined ? null : shownBy(monitor, circuit);
+      return fault !== null && !excludes(window, fault, resolution);
+    };
+    if (expect !== null && accepted !== null && computed !== null && of !== undefined) {
+      const sides = judged.filter(
+        (one) => !isOut(one) && possible(accepted, one.each, resolution).has('within'),
+      );
+      const faults = sides.flatMap(({ world }) => faultsOf(procedure, world, of));
+      if (faults.some((fault) => sureIn(accepted, fault) && !sureIn(computed, fault)))
+        told.push({ rule: 'expect-admits-fault', step, loop });
+    }
     const provesNothing = (world: World): boolean => {
       const circuit = of === undefined ? null : circuitOf(procedure, world, of);
       if (accepted === null || circuit === null || circuit.least === Infinity) return false;

@@ -29,6 +29,7 @@ const without: Readonly<Record<string, string>> = {
   'window-differs': 'which of the benches was meant is for the author to say',
   'window-undefined': 'which of the benches was meant is for the author to say',
   'expect-excludes-good': 'the stated window or the circuit may be wrong',
+  'expect-admits-fault': 'the stated window or the circuit may be wrong',
   'meter-too-coarse': 'another instrument is needed',
   'waiver-refused': 'what the waiver was to hide has to be mended',
   'not-preferred': 'two values of the series are near, and only one is fitted',

@@ -2,7 +2,7 @@ import { loadsAt, stateOf } from '../bench/hardware.ts';
 import type { ConnectorState, Hardware } from '../bench/hardware.ts';
 import type { Element, Network, PartModel } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Connector, Id, Loop, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';
+import type { Connector, Id, Loop, Place, Procedure, ShortingBar } from '../text/procedure.ts';
 
 /** A loop as it stands on the bench, seen from the terminals of its monitor. */
 export interface LoopNetwork {
@@ -81,7 +81,7 @@ function connectorElements(
     elements.push({ id: `${id}.contact.${pins[1]}`, between: [monitorSide[1], endSide[1]], part: contact });
   }
   const sides = { monitor: monitorSide, end: endSide };
-  const bar = barElement(procedure, connector, loop, sides, hardware);
+  const bar = barElement(procedure, connector, loop, hardware);
   if (bar === null) return null;
   elements.push(...bar);
   for (const [load, place] of hardware.loads) {
@@ -102,14 +102,19 @@ function barElement(
   procedure: Procedure,
   connector: Connector,
   loop: Loop,
-  sides: Readonly<Record<Side, Pair>>,
   hardware: Hardware,
 ): readonly Element[] | null {
-  const bar = closedBarAcross(procedure, connector, loop, hardware);
-  if (bar === null) return [];
-  if (bar.resistance === null) return null;
-  const part: PartModel = { kind: 'stated', resistance: bar.resistance };
-  return [{ id: `${connector.id}.shorting-bar`, between: sides[bar.side], part }];
+  if (closedBarAcross(procedure, connector, loop, hardware) === null) return [];
+  const bar = barBetween(connector, loop);
+  return bar === null ? null : [bar];
+}
+
+/** The element that the bar of a connector is while it is closed; null: it has none across the pins, or an unreadable one. */
+export function barBetween({ id, shortingBar: bar }: Connector, loop: Loop): Element | null {
+  const pins = loop.pins.get(id);
+  if (bar?.resistance == null || pins === undefined || !bridges(bar, pins)) return null;
+  const between: Pair = [`${id}.${bar.side}.${pins[0]}`, `${id}.${bar.side}.${pins[1]}`];
+  return { id: `${id}.shorting-bar`, between, part: { kind: 'stated', resistance: bar.resistance } };
 }
 
 /** The shorting bar of a connector, where it is closed across the pins of the loop. */

@@ -36,6 +36,7 @@ import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
 import { notPreferred } from './not-preferred.ts';
 import { outsideValidity } from './outside-validity.ts';
+import { expectAdmitsFault } from './expect-admits-fault.ts';
 import { meterTooCoarse } from './meter-too-coarse.ts';
 import { tooManyStates } from './too-many-states.ts';
 import type { Rule } from './rule.ts';
@@ -76,6 +77,7 @@ export const rules: readonly Rule[] = [
   windowDiffers,
   windowUndefined,
   expectExcludesGood,
+  expectAdmitsFault,
   meterTooCoarse,
   unusedWaiver,
   waiverRefused,

@@ -7,6 +7,12 @@ export function listed(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
+/** `a`, `a or b`, `a, b or c`. */
+export function either(words: readonly string[]): string {
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
+}
+
 /** What keeps these sources from being off: `battery is connected and the ignition is on`. */
 export function whatIsOn(power: Power, sources: readonly Id[]): string {
   const connected = sources.filter((source) => !power.disconnected.includes(source));
