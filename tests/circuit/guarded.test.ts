@@ -2,17 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Instrument } from '../../server/src/circuit/circuit.ts';
 import { guardedWindow } from '../../server/src/circuit/circuit.ts';
-import type { Span } from '../../server/src/quantity/quantity.ts';
+import { monitor, span } from './spans.ts';
 
-function span(least: number, nominal: number, most: number): Span {
-  return { least, nominal, most };
-}
-
-const monitor: Instrument = {
-  range: span(0, 5, 10),
-  accuracy: { fraction: 0.03, constant: 0.1, digits: 0 },
-  resolution: 0.01,
-};
 /** A kit meter, 200 Ω range in steps of 0.1 Ω, 0.8 % + 2 digits (its manual). */
 const kitMeter: Instrument = {
   range: span(0, 100, 200),

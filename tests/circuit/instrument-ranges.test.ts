@@ -2,11 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { indicate, indicateInRanges } from '../../server/src/circuit/circuit.ts';
 import type { Instrument } from '../../server/src/circuit/circuit.ts';
-import type { Span } from '../../server/src/quantity/quantity.ts';
-
-function span(least: number, nominal = least, most = nominal): Span {
-  return { least, nominal, most };
-}
+import { span } from './spans.ts';
 
 function range(most: number, resolution: number): Instrument {
   return {

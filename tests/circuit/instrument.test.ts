@@ -3,16 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { Instrument } from '../../server/src/circuit/circuit.ts';
 import { indicate } from '../../server/src/circuit/circuit.ts';
 import type { Span } from '../../server/src/quantity/quantity.ts';
+import { monitor, span } from './spans.ts';
 
-function span(least: number, nominal = least, most = nominal): Span {
-  return { least, nominal, most };
-}
-
-const monitor: Instrument = {
-  range: span(0, 5, 10),
-  accuracy: { fraction: 0.03, constant: 0.1, digits: 0 },
-  resolution: 0.01,
-};
 const handMeter: Instrument = {
   range: span(0, 200, 400),
   accuracy: { fraction: 0.008, constant: 0, digits: 3 },

@@ -8,10 +8,7 @@ import {
 } from '../../server/src/circuit/circuit.ts';
 import type { ConditionRanges, Element, PartModel } from '../../server/src/circuit/circuit.ts';
 import type { Span } from '../../server/src/quantity/quantity.ts';
-
-function span(least: number, nominal = least, most = nominal): Span {
-  return { least, nominal, most };
-}
+import { span } from './spans.ts';
 
 const workshop: ConditionRanges = { ambient: span(10, 25, 40), entered: new Map() };
 

@@ -15,10 +15,7 @@ import type {
   VoltageWindow,
 } from '../../server/src/circuit/circuit.ts';
 import type { Span } from '../../server/src/quantity/quantity.ts';
-
-function span(least: number, nominal = least, most = nominal): Span {
-  return { least, nominal, most };
-}
+import { span } from './spans.ts';
 
 function around(nominal: number, part: number): Span {
   return span(nominal * (1 - part), nominal, nominal * (1 + part));

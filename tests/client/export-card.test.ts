@@ -92,8 +92,8 @@ describe('exporting a card', () => {
     const unsaved = new StandInUri('untitled', 'Untitled-1');
     await run(unsaved, card);
     expect(seen.proposed).toBeUndefined();
-    api.workspace.workspaceFolders = [{ uri: file('/work') }];
+    api.workspace.workspaceFolders = [{ uri: file('/vans') }];
     await run(unsaved, card);
-    expect(seen.proposed?.path).toBe('/work/Untitled-1.card.html');
+    expect(seen.proposed?.path).toBe('/vans/Untitled-1.card.html');
   });
 });

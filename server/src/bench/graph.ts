@@ -1,6 +1,5 @@
 import type { Taken } from '../text/finding.ts';
 import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
-import type { StepRef } from '../text/where.ts';
 
 /** One way out of a step. `to` is an index into the steps, or `end`; null where the id it names does not exist. */
 export interface Edge {
@@ -99,15 +98,4 @@ export function reachable(
 /** Whether a step's ways out are not all known: it could not be read, or names a step that does not exist. */
 export function leadsAstray(graph: StepGraph, index: number): boolean {
   return graph.steps[index]?.verb === 'broken' || (graph.edges[index] ?? []).some((edge) => edge.to === null);
-}
-
-export function refTo({ file, path, number, id, routine, calls }: Step): StepRef {
-  return {
-    file,
-    path,
-    number,
-    ...(id === undefined ? {} : { id }),
-    ...(routine === undefined ? {} : { routine }),
-    calls,
-  };
 }

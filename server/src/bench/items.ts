@@ -46,6 +46,17 @@ export function loadItem(load: Id): Watcher<Place | null> {
   };
 }
 
+/** The automaton of one connector and the loads on it. */
+export function connectorWithLoads(connector: Id): Watcher<Hardware> {
+  const cone = { connectors: new Set([connector]) };
+  return {
+    watches: `${connector} and the loads on it`,
+    start: hardwareAtStart,
+    key: hardwareKey,
+    step: (hardware, step) => hardwareAfter(hardware, step, cone),
+  };
+}
+
 /** A connector, with the power of all that it opens. */
 export interface PoweredConnector {
   readonly power: Power;

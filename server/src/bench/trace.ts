@@ -1,7 +1,6 @@
 import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
-import { stepNumber } from '../text/where.ts';
+import { refTo, stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
-import { refTo } from './graph.ts';
 import type { Edge, StepGraph } from './graph.ts';
 
 /** A path by indices of steps; `by` is the way out of each, null where the path stops. */

@@ -7,7 +7,7 @@ import { guardedOf } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Explanation } from '../readings/explain.ts';
 import type { Analysis } from '../project/analysis.ts';
-import { refTo } from '../bench/graph.ts';
+import { refTo } from '../text/where.ts';
 import { jsonNumber, placesOf, printJson } from './json.ts';
 import { readingsAsked } from './windows-asked.ts';
 import type { Asked } from './windows-asked.ts';

@@ -2,7 +2,8 @@ import type { Example } from './rule.ts';
 
 /* The examples of the rules share one small circuit, so that a reader has to look at the steps only. */
 
-const circuit = {
+/** A stated wait of three minutes, a stage behind two connectors, and loads to put in its place. */
+export const circuit = {
   sources: `sources:
   battery: { kind: battery, voltage: 12.6 V, feeds: [control-unit], wait: 3 min }
 `,

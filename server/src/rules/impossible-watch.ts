@@ -1,14 +1,7 @@
 import type { Watcher } from '../bench/explore.ts';
-import {
-  hardwareAfter,
-  hardwareAtStart,
-  hardwareKey,
-  loadsAt,
-  placeInWords,
-  stateOf,
-} from '../bench/hardware.ts';
+import { loadsAt, placeInWords, stateOf } from '../bench/hardware.ts';
 import type { ConnectorState, Hardware } from '../bench/hardware.ts';
-import { connectedAfter, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
+import { connectedAfter, connectorWithLoads, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
 import { isPowered, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
@@ -36,14 +29,12 @@ function impossible(subject: Id, message: string): Issue {
 }
 
 function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
-  const cone = { connectors: new Set([id]) };
+  const item = connectorWithLoads(id);
   return {
-    watches: `${id} and the loads on it`,
-    start: hardwareAtStart,
-    key: hardwareKey,
+    ...item,
     step: (hardware, step, report) => {
       for (const issue of connectorIssues(procedure, id, hardware, step)) report(issue);
-      return hardwareAfter(hardware, step, cone);
+      return item.step(hardware, step, report);
     },
   };
 }

@@ -1,6 +1,7 @@
 import type { Watcher } from '../bench/explore.ts';
-import { hardwareAfter, hardwareAtStart, hardwareKey, placeInWords, stateOf } from '../bench/hardware.ts';
+import { placeInWords, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
+import { connectorWithLoads } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
 import { running } from '../bench/run.ts';
 import { bridgedLoads, nominally } from '../readings/bridged.ts';
@@ -22,13 +23,11 @@ export const loadBridgedFinder: Finder = {
 };
 
 function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
-  const cone = { connectors: new Set([id]) };
+  const item = connectorWithLoads(id);
   return {
-    watches: `${id} and the loads on it`,
-    start: hardwareAtStart,
-    key: hardwareKey,
+    ...item,
     step: (hardware, step, report) => {
-      const after = hardwareAfter(hardware, step, cone);
+      const after = item.step(hardware, step, report);
       // To take apart what a load sits on is impossible, and said to be.
       if (after !== hardware && step.verb !== 'unplug' && step.verb !== 'disconnect') {
         const before = bridgedLoads(procedure, hardware).map(({ load }) => load);

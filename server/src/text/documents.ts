@@ -3,7 +3,7 @@ import { parseDocument } from './document.ts';
 import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { checkBytes } from './problems/file.ts';
-import { entryOf } from './tree.ts';
+import { entryOf, withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
 import { sectionAndId } from './where.ts';
 import type { FileId, Path } from './where.ts';
@@ -82,12 +82,7 @@ function entriesOf(root: Node | null, section: string): readonly Entry[] {
 function sectionOf(key: string, root: MapNode, entries: readonly Entry[]): Entry {
   const { range } = root;
   const written = root.byKey.get(key);
-  const value: MapNode = {
-    kind: 'map',
-    entries,
-    byKey: new Map(entries.map((entry) => [entry.key, entry])),
-    range: written?.value.range ?? range,
-  };
+  const value = withEntries({ range: written?.value.range ?? range }, entries);
   return { key, keyRange: written?.keyRange ?? range, value };
 }
 

@@ -1,8 +1,9 @@
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { Action, Id, Routine, Step, Target } from './procedure.ts';
+import type { Action, Id, Outcome, Routine, Step, Target } from './procedure.ts';
 import type { RoutineReader } from './read-routines.ts';
 import type { ListedStep } from './read-steps.ts';
+import { refTo } from './where.ts';
 import type { FileId, Path, StepRef } from './where.ts';
 
 /** With its routines a procedure has no more steps than this. */
@@ -92,24 +93,13 @@ function lay(
     const here = placed(withTargets(step, moved), out.length, calls, routine, expanding);
     out.push(step.verb === 'run' && inner === null ? { ...here, ...broken } : here);
     if (inner === null || step.verb !== 'run') continue;
-    const call = callOf(here);
+    const call = refTo(here);
     tellProblems(inner.problems, [...calls, call], step.runs, expanding);
     lay(inner, [...calls, call], step.runs, total, out, expanding);
   }
 }
 
 const broken: Action = { verb: 'broken' };
-
-function callOf({ file, path, number, id, routine, calls }: Step): StepRef {
-  return {
-    file,
-    path,
-    number,
-    ...(id === undefined ? {} : { id }),
-    ...(routine === undefined ? {} : { routine }),
-    calls,
-  };
-}
 
 /** What is wrong with a routine only as it is called is told at the call in the procedure's own steps. */
 function tellProblems(
@@ -143,21 +133,16 @@ function placed(
 }
 
 function withTargets(step: ListedStep, moved: (target: Target) => Target): ListedStep {
+  const led = (outcome: Outcome): Outcome => ({ ...outcome, target: moved(outcome.target) });
   switch (step.verb) {
     case 'go':
       return { ...step, to: moved(step.to) };
     case 'read':
     case 'read-codes':
     case 'inspect':
-      return {
-        ...step,
-        outcomes: step.outcomes?.map((outcome) => ({ ...outcome, target: moved(outcome.target) })) ?? null,
-      };
+      return { ...step, outcomes: step.outcomes?.map(led) ?? null };
     case 'prove-dead':
-      return {
-        ...step,
-        outcomes: step.outcomes.map((outcome) => ({ ...outcome, target: moved(outcome.target) })),
-      };
+      return { ...step, outcomes: step.outcomes.map(led) };
     default:
       return step;
   }

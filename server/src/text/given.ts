@@ -1,6 +1,7 @@
 import type { NeedKind } from '../format/procedure.ts';
 import type { Id } from './procedure.ts';
-import type { MapNode, Node } from './tree.ts';
+import { withEntries } from './tree.ts';
+import type { Entry, MapNode, Node } from './tree.ts';
 
 /** What stands for a name that a routine needs: an id, or a side of a connector. */
 export interface Given {
@@ -44,13 +45,19 @@ export function withGiven(step: MapNode, given: ReadonlyMap<Id, Given>): MapNode
     if (naming.has(key)) return { ...entry, value: replaced(value, given, false) };
     if (namingConnectors.has(key)) return { ...entry, value: replaced(value, given, true) };
     if (key === 'given' && value.kind === 'map')
-      return { ...entry, value: mapped(value, (inner) => replaced(inner, given, false)) };
+      return {
+        ...entry,
+        value: mapped(value, (inner) => ({ ...inner, value: replaced(inner.value, given, false) })),
+      };
     // Of a reading of several loops the outcomes stand below the names of the loops.
     if (key === 'outcomes' && value.kind === 'map' && step.byKey.get('read')?.value.kind === 'list')
-      return { ...entry, value: renamed(value, given) };
+      return {
+        ...entry,
+        value: mapped(value, (inner) => ({ ...inner, key: given.get(inner.key)?.text ?? inner.key })),
+      };
     return entry;
   });
-  return { ...step, entries, byKey: new Map(entries.map((entry) => [entry.key, entry])) };
+  return withEntries(step, entries);
 }
 
 function replaced(node: Node, given: ReadonlyMap<Id, Given>, connector: boolean): Node {
@@ -70,12 +77,6 @@ function textFor(written: string, given: ReadonlyMap<Id, Given>, connector: bool
   return [text, ...rest].join('.');
 }
 
-function mapped(map: MapNode, change: (node: Node) => Node): MapNode {
-  const entries = map.entries.map((entry) => ({ ...entry, value: change(entry.value) }));
-  return { ...map, entries, byKey: new Map(entries.map((entry) => [entry.key, entry])) };
-}
-
-function renamed(map: MapNode, given: ReadonlyMap<Id, Given>): MapNode {
-  const entries = map.entries.map((entry) => ({ ...entry, key: given.get(entry.key)?.text ?? entry.key }));
-  return { ...map, entries, byKey: new Map(entries.map((entry) => [entry.key, entry])) };
+function mapped(map: MapNode, change: (entry: Entry) => Entry): MapNode {
+  return withEntries(map, map.entries.map(change));
 }

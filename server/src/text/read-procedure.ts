@@ -31,7 +31,7 @@ import type { Schema } from '../format/walker.ts';
 import { contentsOf } from './step-content.ts';
 import { stepLines } from './step-lines.ts';
 import type { StepLines } from './step-lines.ts';
-import { entryOf, textOf } from './tree.ts';
+import { entryOf, textOf, withEntries } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import { followUses, partsFileEnding } from './uses.ts';
 import type { FindFile } from './uses.ts';
@@ -88,7 +88,7 @@ export function readProcedure(file: SourceFile, find: FindFile = nothingToFind):
 
 /** A file of which nothing more is looked at. */
 function alone(own: Document): Documents {
-  const root: MapNode = { kind: 'map', entries: [], byKey: new Map(), range: { from: 0, to: 0 } };
+  const root = withEntries({ range: { from: 0, to: 0 } }, []);
   return { own, used: [], root, elsewhere: new Map(), ownerOf: () => own };
 }
 

@@ -41,6 +41,12 @@ export interface Entry {
   readonly value: Node;
 }
 
+/** A map with other entries in the place of its own. */
+export function withEntries(map: Pick<MapNode, 'range'>, entries: readonly Entry[]): MapNode {
+  const byKey = new Map(entries.map((entry) => [entry.key, entry]));
+  return { kind: 'map', range: map.range, entries, byKey };
+}
+
 /** Nothing stands after the key: `unplug:`. */
 export function isEmpty(node: Node): boolean {
   return node.kind === 'scalar' && node.plain && node.text === '';

@@ -33,6 +33,18 @@ export interface StepRef {
   readonly calls: readonly StepRef[];
 }
 
+/** A step by what names it, without the rest of it. */
+export function refTo({ file, path, number, id, routine, calls }: StepRef): StepRef {
+  return {
+    file,
+    path,
+    number,
+    ...(id === undefined ? {} : { id }),
+    ...(routine === undefined ? {} : { routine }),
+    calls,
+  };
+}
+
 /** The key of an entry among all files: `connectors/K30`. */
 export function sectionAndId([section, id]: Path): string {
   return `${section ?? ''}/${id ?? ''}`;

@@ -1,38 +1,16 @@
+import { circuit } from '../../../server/src/rules/examples.ts';
+
 /* The circuits of the broken drafts, and the passages that most of them share. */
 
 const title = 'format: 1\ntitle: A draft\n';
 
-/** A source with a stated wait of three minutes, a stage behind two connectors, and a lamp to put in its place. */
-const driver = {
-  sources: `sources:
-  battery: { kind: battery, voltage: 12.6 V, feeds: [control-unit], wait: 3 min }
-`,
-  instruments: `instruments:
-  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω }
-`,
-  loads: `loads:
-  bench-lamp: { kind: lamp, resistance: 3.0 Ω ± 5 % }
-`,
-  parts: `parts:
-  coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
-  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }
-`,
-  connectors: `connectors:
-  K10: { contact: 2..15 mΩ }
-  K30: { contact: 2..15 mΩ, shorting-bar: { side: end, closes: unlocked, resistance: 0.2..0.4 Ω } }
-`,
-  loops: `loops:
-  driver-loop: { path: [control-unit, K10, coil-coupling, K30, stage-1] }
-`,
-};
-
 export type Changes = Readonly<
-  Partial<Record<keyof typeof driver | 'uses' | 'assemblies' | 'routines' | 'waivers', string>>
+  Partial<Record<keyof typeof circuit | 'uses' | 'assemblies' | 'routines' | 'waivers', string>>
 >;
 
 /** The text of a draft; `changed` takes the place of the section of the same name, or adds one. */
 export function draftText(steps: string, changed: Changes = {}): string {
-  return [title, ...Object.values({ ...driver, ...changed }), 'steps:\n', steps].join('');
+  return [title, ...Object.values({ ...circuit, ...changed }), 'steps:\n', steps].join('');
 }
 
 /** No wait is stated. R C ln(V0/Vsafe) at the limits: 4935 Ω · 8.16 mF · ln 12 = 100.1 s. */
@@ -48,16 +26,16 @@ export const reserveOnly: Changes = {
 
 /** The bar shorts the side of the harness, where the lamp comes. */
 export const barOnHarness: Changes = {
-  connectors: driver.connectors.replace('side: end', 'side: monitor'),
+  connectors: circuit.connectors.replace('side: end', 'side: monitor'),
 };
 
 /** A second battery that feeds a unit without anything live. */
 export const twoBatteries: Changes = {
-  sources: `${driver.sources}  cabin: { kind: battery, voltage: 12.6 V, feeds: [body-unit] }\n`,
-  instruments: `${driver.instruments}  body-unit: { kind: monitor, range: 0..100 Ω, accuracy: 3 % + 1 Ω, resolution: 1 Ω }\n`,
-  parts: `${driver.parts}  seat-heater: { kind: resistor, resistance: 40..50 Ω }\n`,
-  connectors: `${driver.connectors}  K50: { contact: 2..15 mΩ }\n`,
-  loops: `${driver.loops}  seat-loop: { path: [body-unit, K50, seat-heater] }\n`,
+  sources: `${circuit.sources}  cabin: { kind: battery, voltage: 12.6 V, feeds: [body-unit] }\n`,
+  instruments: `${circuit.instruments}  body-unit: { kind: monitor, range: 0..100 Ω, accuracy: 3 % + 1 Ω, resolution: 1 Ω }\n`,
+  parts: `${circuit.parts}  seat-heater: { kind: resistor, resistance: 40..50 Ω }\n`,
+  connectors: `${circuit.connectors}  K50: { contact: 2..15 mΩ }\n`,
+  loops: `${circuit.loops}  seat-loop: { path: [body-unit, K50, seat-heater] }\n`,
 };
 
 /** An interlock whose connector K7 carries the traction voltage. */
