@@ -102,6 +102,14 @@ describe('what is wrong with a use', () => {
     expect(says(broken)).toEqual([expect.stringContaining('k.parts.yaml parts-file')]);
   });
 
+  test('a section of another shape is not hidden by that of a parts file', () => {
+    const files = {
+      [own]: using('k.parts.yaml').replace('requires:', 'connectors: K30\nrequires:'),
+      'van/k.parts.yaml': `format: 1${connectors}`,
+    };
+    expect(says(files).filter((line) => line.includes('`connectors` takes'))).toHaveLength(1);
+  });
+
   test('a name that stands in both', () => {
     const files = {
       [own]: good.replace('requires:', 'uses: [k.parts.yaml]\nrequires:'),

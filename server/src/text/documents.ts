@@ -59,6 +59,8 @@ export function joined(
   if (used.length === 0) return { own, used, root, elsewhere: new Map(), ownerOf };
   const byKey = new Map(root.byKey);
   for (const section of mergedSections) {
+    // What has another shape here is reported where it stands, and nothing may take its place.
+    if ((root.byKey.get(section)?.value.kind ?? 'map') !== 'map') continue;
     const merged = new Map(entriesOf(root, section).map((entry) => [entry.key, entry]));
     for (const { document, by } of used)
       for (const entry of entriesOf(document.root, section)) {
