@@ -18,11 +18,18 @@ ohmwright(0, 'check', shipped);
 say('What its readings should show, and which codes the work itself sets.');
 ohmwright(0, 'windows', shipped);
 
-say('The same file without its first `disconnect: battery`: hands on a live stage, and where.');
-writeFileSync(unsafe, readFileSync(shipped, 'utf8').replace(/ {2}- disconnect: battery\n(?: {4}.*\n)*/, ''));
-ohmwright(1, 'check', unsafe);
+say(
+  'The same file where going one connector back forgets to make safe: hands on a live stage, and the way there.',
+);
+const forgetful = readFileSync(shipped, 'utf8').replace(
+  '- run: make-safe\n      - unplug: where',
+  '- unplug: where',
+);
+writeFileSync(unsafe, forgetful);
+const found = ohmwright(1, 'check', unsafe);
+if (!found.includes('error live-touch')) fail('the unsafe copy is not found out');
 
-say('The card of an unsafe procedure is refused; that of the shipped one is written.');
+say('The card of the shipped procedure is written; that of an unsafe one is refused.');
 ohmwright(0, 'card', shipped, '-o', card);
 console.log(`\nOpen it in a browser and print it: ${resolve(card)}`);
 
@@ -32,8 +39,16 @@ function say(sentence) {
 
 function ohmwright(expected, ...words) {
   console.log(`$ ohmwright ${words.join(' ')}\n`);
-  const { status } = spawnSync(process.execPath, ['dist/cli.js', ...words], { stdio: 'inherit' });
-  if (status === expected) return;
-  console.error(`ohmwright ended with status ${status}, not ${expected}`);
+  const { status, stdout } = spawnSync(process.execPath, ['dist/cli.js', ...words], {
+    stdio: ['inherit', 'pipe', 'inherit'],
+    encoding: 'utf8',
+  });
+  process.stdout.write(stdout);
+  if (status !== expected) fail(`ohmwright ended with status ${status}, not ${expected}`);
+  return stdout;
+}
+
+function fail(why) {
+  console.error(why);
   process.exit(1);
 }

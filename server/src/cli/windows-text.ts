@@ -8,6 +8,8 @@ import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
+import { printable } from '../text/printable.ts';
+import { stepInWords } from '../text/step-in-words.ts';
 import { stepNumber } from '../text/where.ts';
 import { isStandingError } from '../text/finding.ts';
 import { plural } from './plural.ts';
@@ -34,7 +36,7 @@ export function windowsText(
     if (here.length === 0 && codes.length === 0) return [];
     const id = step.id === undefined ? '' : paint.dim(`  ${step.id}`);
     return [
-      `${paint.bold(`Step ${stepNumber(step)}`)}${id}`,
+      `${paint.bold(`Step ${stepNumber(step)}`)}  ${printable(stepInWords(step))}${id}`,
       ...here.flatMap((reading) => [
         ...readingLines(paint, reading),
         ...whyLines(paint, reading, asked.explanation(reading)),

@@ -91,25 +91,33 @@ const mostCalls = 5;
 
 function withCalls(best: Finding, group: readonly Finding[]): Finding {
   if (best.step === undefined || best.step.calls.length === 0) return best;
-  const calls = new Map<string, StepRef>();
-  for (const { step } of [best, ...group]) {
-    const call = step?.calls.at(-1);
-    if (call !== undefined) calls.set(stepNumber(call), call);
-  }
-  const named = [...calls].slice(0, mostCalls);
-  const more = calls.size > named.length ? ` and ${calls.size - named.length} more` : '';
-  const steps = `step${calls.size === 1 ? '' : 's'} ${named.map(([number]) => number).join(', ')}${more}`;
+  const found = group.flatMap(({ step }) => step?.calls.slice(-1) ?? []);
+  const calls = [...new Map(found.map((call) => [stepNumber(call), call])).values()].toSorted(inOrder);
+  // A call that stands in a routine may itself be called from several places.
+  const writtenAt = ({ path }: StepRef): string => path.join('/');
+  const places = [...new Map(calls.map((call) => [writtenAt(call), call])).values()];
   return {
     ...best,
-    message: `${best.message} In ${best.step.routine ?? 'the routine'}, called by ${steps}.`,
+    message: `${best.message} In ${best.step.routine ?? 'the routine'}, called by ${inSteps(calls)}.`,
     related: [
       ...best.related,
-      ...named.map(([number, { file, path }]): Related => ({
-        at: { file, path: [...path, 'run'], part: 'value' },
-        message: `The call in step ${number}.`,
+      ...places.slice(0, mostCalls).map((place): Related => ({
+        at: { file: place.file, path: [...place.path, 'run'], part: 'value' },
+        message: `The call in ${inSteps(calls.filter((call) => writtenAt(call) === writtenAt(place)))}.`,
       })),
     ],
   };
+}
+
+function inOrder(one: StepRef, other: StepRef): number {
+  return stepNumber(one).localeCompare(stepNumber(other), 'en', { numeric: true });
+}
+
+/** `step 5`, `steps 5, 9`, and no more than some of many. */
+function inSteps(calls: readonly StepRef[]): string {
+  const named = calls.slice(0, mostCalls).map(stepNumber).join(', ');
+  const more = calls.length > mostCalls ? ` and ${calls.length - mostCalls} more` : '';
+  return `step${calls.length === 1 ? '' : 's'} ${named}${more}`;
 }
 
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
