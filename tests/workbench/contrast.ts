@@ -47,6 +47,8 @@ const inPage = `(() => {
     return 'rgb(255, 255, 255)';
   };
   const found = [];
+  // The frame may be there before its document is; the caller looks again.
+  if (document.body === null) return found;
   const unseen = ['STYLE', 'TITLE', 'SCRIPT', 'title', 'desc'];
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {

@@ -9,8 +9,7 @@ import type { Workbench } from './workbench.ts';
  */
 
 export async function openFile({ page }: Workbench, name: string): Promise<void> {
-  await page.keyboard.press('Control+P');
-  await typeIntoBox({ page }, name);
+  await askWith(page, 'Control+P', name);
   await chosenRow(page).filter({ hasText: name }).waitFor();
   await page.keyboard.press('Enter');
   await page.locator('.tab.active').filter({ hasText: name }).waitFor();
@@ -24,29 +23,37 @@ function chosenRow(page: Page): Locator {
 
 /** Runs a command by its whole name in the command palette. */
 export async function runCommand({ page }: Pick<Workbench, 'page'>, name: string): Promise<void> {
-  await page.keyboard.press('F1');
-  await typeIntoBox({ page }, `>${name}`);
+  await askWith(page, 'F1', `>${name}`);
   await chosenRow(page).filter({ hasText: name }).waitFor();
   await page.keyboard.press('Enter');
 }
 
 /** What stands in the open box at the top of the window; empty where there is none. */
 export async function boxText({ page }: Workbench): Promise<string> {
-  const box = page.locator('.quick-input-widget:visible .quick-input-box input');
+  const box = page.locator(boxInput);
   return (await box.count()) === 0 ? '' : box.inputValue();
 }
 
-/** Types over what the open box at the top of the window holds. */
-export async function typeIntoBox({ page }: Pick<Workbench, 'page'>, text: string): Promise<void> {
-  const box = page.locator('.quick-input-widget:visible .quick-input-box input');
-  await box.waitFor();
-  await box.fill(text);
+/** Opens the box at the top of the window and types into it. A card that is being painted takes the keyboard: press again. */
+async function askWith(page: Page, key: string, text: string): Promise<void> {
+  const box = page.locator(boxInput);
+  for (let left = 5; ; left -= 1) {
+    await page.keyboard.press(key);
+    try {
+      await box.waitFor({ timeout: 4000 });
+      await box.fill(text, { timeout: 4000 });
+      return;
+    } catch (error) {
+      if (left === 0) throw error;
+    }
+  }
 }
+
+const boxInput = '.quick-input-widget:visible .quick-input-box input';
 
 /** Puts the cursor into a line and a column, counted from 1, which also brings it onto the screen. */
 export async function goTo({ page }: Workbench, line: number, column = 1): Promise<void> {
-  await page.keyboard.press('Control+G');
-  await typeIntoBox({ page }, `:${line}:${column}`);
+  await askWith(page, 'Control+G', `:${line}:${column}`);
   await page.keyboard.press('Enter');
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { contrasts } from './contrast.ts';
-import { missing, packed, shipped } from './paths.ts';
+import { inProject, missing, packed, shipped } from './paths.ts';
 import {
   boxText,
   closeEverything,
@@ -36,7 +36,15 @@ const unsafeText = unsafe.join('\n');
 const title = lineAfter('title: ');
 const count = (all: string): number => all.split(`${off}\n`).length - 1;
 
+/** The shipped procedure with routines: its circuit and they in a parts file, its head and its steps in the procedure. */
+const withRoutines = readFileSync(inProject('procedures/driver-airbag-resistance.procedure.yaml'), 'utf8');
+const shared = /\nsources:\n[\s\S]*(?=\nsteps:\n)/.exec(withRoutines)?.[0] ?? '';
+const partsText = `format: 1\n${shared}`;
+const callsText = withRoutines.replace(shared, '\n').replace('\ntitle:', '\nuses: [rig.parts.yaml]\ntitle:');
+
 const files = {
+  'calls.procedure.yaml': callsText,
+  'rig.parts.yaml': partsText,
   'hints.procedure.yaml': text,
   'delete.procedure.yaml': text,
   'mend.procedure.yaml': unsafeText,
@@ -143,6 +151,40 @@ function specs(): void {
       await takePictures(workbench, 'error');
     },
   );
+
+  spec(
+    'is told at the calls when a routine in a parts file is shortened, and again when it is mended',
+    async () => {
+      await openFile(workbench, 'calls.procedure.yaml');
+      await noProblems();
+      await openFile(workbench, 'rig.parts.yaml');
+      await goTo(workbench, partsText.split('\n').findIndex((line) => line.includes('- wait: 3 min')) + 1);
+      await deleteLine(workbench);
+      const rows = await see(
+        workbench,
+        'short-wait among the problems of the procedure',
+        () => problems(workbench),
+        (seen) => seen.some((row) => row.includes('short-wait')),
+      );
+      expect(rows.some((row) => row.includes('rig.parts.yaml'))).toBe(false);
+      await takePictures(workbench, 'routine', ['light']);
+      await editor(workbench).click();
+      await workbench.page.keyboard.press('Control+Z');
+      await noProblems();
+    },
+  );
+
+  spec('asks where the width of a window comes from', async () => {
+    await openFile(workbench, 'hints.procedure.yaml');
+    const [reading] = printedWindows(text);
+    const line = reading?.line ?? 0;
+    await goTo(workbench, line + 1, (lines[line] ?? '').indexOf('read') + 2);
+    await workbench.page.keyboard.press('Control+K');
+    await workbench.page.keyboard.press('Control+I');
+    const hover = workbench.page.locator('.monaco-hover:visible').filter({ hasText: 'Its width comes from' });
+    await hover.first().waitFor();
+    await takePictures(workbench, 'width');
+  });
 
   spec('takes the fix that is offered first, and the step is there again', async () => {
     const touch = firstFinding(unsafeText, 'live-touch');
