@@ -67,7 +67,14 @@ function byId<T extends { readonly id: Id }>(things: readonly T[]): ReadonlyMap<
 }
 
 export function connector(id: Id, shortingBar: Connector['shortingBar'] = null): Connector {
-  return { id, path: ['connectors', id], contact: range(0.002, 0.015), shortingBar, carries: [] };
+  return {
+    id,
+    path: ['connectors', id],
+    contact: range(0.002, 0.015),
+    shortingBar,
+    sides: ['monitor', 'end'],
+    carries: [],
+  };
 }
 
 export function part(id: Id, kind: Part['kind'], resistance: Part['resistance'], live = false): Part {
@@ -132,6 +139,7 @@ const steps = numbered([
     verb: 'read',
     loops: ['stage-1-loop', 'stage-2-loop'],
     expect: null,
+    windows: [],
     outcomes: [
       ...ways({ within: 28 }),
       ...ways({ outside: 27 }, 'stage-2-loop'),
@@ -185,6 +193,7 @@ const steps = numbered([
     verb: 'read',
     loops: ['stage-1-loop'],
     expect: null,
+    windows: [],
     outcomes: ways({ within: 21, else: 15 }),
     see: "maker's wiring diagram, sheet 12",
   },
@@ -198,6 +207,7 @@ const steps = numbered([
     verb: 'read',
     loops: ['stage-1-loop'],
     expect: range(2.4, 3.6),
+    windows: [],
     outcomes: ways({ within: 22, below: 27, above: 23, open: 23 }),
   },
   { section: 'Repair', verb: 'conclude', what: things('conclude', 'stage-1') },
@@ -224,6 +234,8 @@ export const procedure: Procedure = {
   elsewhere: new Map(),
   assemblies: new Map(),
   routines: new Map(),
+  regulated: new Map(),
+  network: { elements: [], complete: true },
   waivers: [],
   title: 'Driver front airbag, stage 1 - loop resistance too high',
   appliesTo: 'Halden V4 parcel van, restraint training rig',
@@ -330,7 +342,7 @@ export const input: CardInput = {
   readings: [
     {
       index: 3,
-      loop: 'stage-1-loop',
+      of: 'stage-1-loop',
       printed: '1.72..2.94 Ω',
       from: 'computed',
       nominal: '2.32 Ω',
@@ -338,7 +350,7 @@ export const input: CardInput = {
     },
     {
       index: 3,
-      loop: 'stage-2-loop',
+      of: 'stage-2-loop',
       printed: '1.72..2.94 Ω',
       from: 'computed',
       nominal: '2.32 Ω',
@@ -346,13 +358,13 @@ export const input: CardInput = {
     },
     {
       index: 13,
-      loop: 'stage-1-loop',
+      of: 'stage-1-loop',
       printed: '1.96..3.63 Ω',
       from: 'computed',
       nominal: '2.78 Ω',
       rows: [],
     },
-    { index: 19, loop: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null, rows: [] },
+    { index: 19, of: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null, rows: [] },
   ],
   proofs: [],
   codes: [

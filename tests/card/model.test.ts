@@ -137,7 +137,7 @@ describe('outcomes', () => {
   test('`else` lists nothing that the window cannot leave over', () => {
     const listed = (printed: string): string => {
       const readings = [
-        { index: 13, loop: 'stage-1-loop', printed, from: 'computed' as const, nominal: null, rows: [] },
+        { index: 13, of: 'stage-1-loop', printed, from: 'computed' as const, nominal: null, rows: [] },
       ];
       return waysOut(14, buildCard({ ...input, readings }))[1] ?? '';
     };
@@ -148,7 +148,7 @@ describe('outcomes', () => {
 
   test('where open is within the window, no line sends an open loop elsewhere', () => {
     const readings = (printed: string): Partial<CardInput> => ({
-      readings: [{ index: 19, loop: 'stage-1-loop', printed, from: 'expect', nominal: null, rows: [] }],
+      readings: [{ index: 19, of: 'stage-1-loop', printed, from: 'expect', nominal: null, rows: [] }],
     });
     const open = withStep(20, (one) => one, readings('open'));
     expect(step(20, open).windows[0]?.window).toBe('open (no number)');

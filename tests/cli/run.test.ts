@@ -222,10 +222,10 @@ describe('windows --why', () => {
     expect(byNumber.out).not.toContain('squares');
   });
 
-  test.each(['1', 'make-safe', '999', 'nowhere'])('--step %s, which reads no loop, cannot run', (step) => {
+  test.each(['1', 'make-safe', '999', 'nowhere'])('--step %s, which reads nothing, cannot run', (step) => {
     const { exit, out, err } = ran(['windows', shipped, '--step', step]);
     expect([exit, out]).toEqual([2, '']);
-    expect(err).toBe(`ohmwright: no step ${step} of this file reads a loop\n`);
+    expect(err).toBe(`ohmwright: no step ${step} of this file reads or measures anything\n`);
   });
 });
 

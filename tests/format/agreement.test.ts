@@ -26,6 +26,7 @@ requires: { information: [handbook] }
 sources:
   b: { kind: battery, voltage: 12 V, feeds: m }
   hv: { kind: high-voltage, voltage: 400 V, feeds: [hs], isolated-by: S1, wait: 5 min, safe-below: 50 V, reserve: { capacitance: 1 mF, charged-to: 400 V, bleed: 100 kΩ } }
+  sv: { kind: regulated, voltage: 5 V ± 2 %, from: b, needs: ignition-on }
 entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments:
   m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
@@ -50,6 +51,8 @@ parts:
 connectors:
   K1: { contact: 5 mΩ, carries: hv, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } }
   S1: { contact: 5 mΩ, carries: [hv] }
+  K2: { contact: 5 mΩ, sides: [a, b] }
+network: [{ part: k, between: [na, K2.a.1] }, { connector: K2, pin: 1, between: [nb, nc] }, { source: sv, between: [na, ground] }]
 loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
 assemblies: { a: [e, K1], b: e }
 waivers: [{ rule: repeats, reason: why }, { rule: repeats, step: a, routine: r, reason: why }]
@@ -68,6 +71,12 @@ steps:
     danger: d
     why: w
   - plug: K1
+  - measure: voltage
+    across: [na, ground]
+    with: h2
+    expect: below 3 V
+    windows: { other: 4..5 V }
+    outcomes: { within: next, other: next-one, else: next }
   - prove-dead: hv
     at: K1.end
     with: h2

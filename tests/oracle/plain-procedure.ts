@@ -187,12 +187,13 @@ function connector(plain: Entries[string]): Omit<Connector, 'id' | 'path'> {
   const [first, second] = list(bar?.pins);
   return {
     contact: spanOrNull(plain.contact),
+    sides: ['monitor', 'end'],
     carries: list(plain.carries),
     shortingBar:
       bar === undefined
         ? null
         : {
-            side: bar.side as Side,
+            side: bar.side as string,
             closes: bar.closes as 'unlocked' | 'unplugged',
             resistance: spanOrNull(bar.resistance),
             pins: first === undefined || second === undefined ? null : [first, second],
@@ -226,7 +227,7 @@ function isolator(plain: PlainProcedure, source: string): string | null {
 function probed(at: unknown): Probed {
   const terminal = (written: string): Terminal => {
     const [connector = '', side, pin = ''] = written.split('.');
-    return { connector, side: side as Side, pin };
+    return { connector, side: side ?? '', pin };
   };
   const [one = '', other] = list(at);
   if (other !== undefined) return [terminal(one), terminal(other)];
@@ -253,7 +254,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
     const only = through.length === 1 ? through[0] : undefined;
     return {
       connector: id,
-      side: which as Side,
+      side: which ?? '',
       loop: named === undefined ? (only?.id ?? null) : text(named),
     };
   };
@@ -314,6 +315,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
         verb: 'read',
         loops: list(plainStep.read),
         expect: expected(plainStep.expect),
+        windows: [],
         outcomes: outcomes(plainStep, number),
       };
     if ('read-codes' in plainStep)
@@ -353,6 +355,8 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       assumed: plain.conditions === undefined,
     },
     entries: new Map(),
+    regulated: new Map(),
+    network: { elements: [], complete: true },
     sources: table(plain.sources, 'sources', (_, entry) => source(entry)),
     monitors: table(ofKind(plain.instruments, 'monitor'), 'instruments', (_, entry) => monitor(entry)),
     multimeters: table(ofKind(plain.instruments, 'multimeter'), 'instruments', (_, entry) =>

@@ -53,14 +53,15 @@ describeWithNgspice('what the monitor sees on the benches of a procedure is what
   test.each([...shipped, ['every bench of one connector', restraintCircuit(benches)]])('%s', (_, text) => {
     const { procedure, readings } = analysed(text);
     const corners: readonly Corner[] = ['least', 'nominal', 'most'];
-    const asked = readings.readings.flatMap(({ loop, good }) =>
-      good.flatMap(({ arrival, circuit }) =>
+    const asked = readings.readings.flatMap(({ loop, good }) => {
+      if (loop === null) return [];
+      return good.flatMap(({ arrival, circuit }) =>
         corners.map((corner) => ({
           network: netlist(procedure, loop, arrival.state.hardware, corner),
           ours: circuit === 'open' ? Infinity : circuit === 'unknown' ? NaN : circuit[corner],
         })),
-      ),
-    );
+      );
+    });
     const expected = solveWithNgspice(asked.map(({ network }) => network));
     expect(asked.length).toBeGreaterThanOrEqual(3 * 4);
     for (const [index, { ours }] of asked.entries()) {

@@ -42,10 +42,13 @@ export function netlist(procedure: Procedure, loop: Loop, bench: Hardware, corne
       );
       const bar = barOhms(connector, state, corner);
       if (bar !== null && connector.shortingBar !== null && !heldOpen)
-        resistor(...sides[connector.shortingBar.side], bar);
+        resistor(...sides[connector.shortingBar.side as 'monitor' | 'end'], bar);
       for (const [load, place] of fitted)
         if (place.loop === loop.id)
-          resistor(...sides[place.side], statedOhms(procedure.loads.get(load)?.resistance ?? null, corner));
+          resistor(
+            ...sides[place.side as 'monitor' | 'end'],
+            statedOhms(procedure.loads.get(load)?.resistance ?? null, corner),
+          );
       [left, right] = [far, farther];
     }
   }

@@ -17,6 +17,8 @@ const without: Readonly<Record<string, string>> = {
   'unfit-meter': 'another instrument is needed',
   'in-no-circuit': 'the file does not say which circuit it belongs to',
   'test-current': 'another instrument is needed',
+  'meter-across-live': 'where it can be measured instead depends on what is looked for',
+  'monitor-in-the-way': 'where it can be measured instead depends on what is looked for',
   'inert-stage': 'it is told so that it is seen, and is no mistake',
   'zero-wait': 'it is told so that it is seen, and is no mistake',
   'hands-in-text': 'whether the words are a command is for the author to say',

@@ -27,7 +27,7 @@ function differences(seed: number): readonly string[] {
   const accepted = readings.readings.flatMap((reading) =>
     reading.good.length === 0
       ? []
-      : [{ step: numberOf(reading.index), loop: reading.loop.id, accepted: reading.accepted }],
+      : [{ step: numberOf(reading.index), loop: reading.of, accepted: reading.accepted }],
   );
   return [
     ...problems.map(({ message }) => `text: ${message}`),

@@ -172,7 +172,12 @@ describe('places', () => {
         '    at: K30\n        ^^^ wrong-value: A load sits on one side of a connector: `K30.monitor` or `K30.end`.\n',
       ),
     );
-    expectMarked(instead(at, '    at: K30.middle\n        ^^^^^^^^^^ wrong-value: a side of a connector\n'));
+    expectMarked(
+      instead(
+        at,
+        '    at: K30.middle\n        ^^^^^^^^^^ wrong-id: `K30` has no side `middle`; its sides are `monitor` and `end`.\n',
+      ),
+    );
     expectMarked(instead(at, '    at: K31.monitor\n        ^^^ unknown-id: Nothing is named `K31`\n'));
   });
 

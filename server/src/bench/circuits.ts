@@ -1,10 +1,20 @@
-import type { Id, Loop, Procedure, Source } from '../text/procedure.ts';
+import type { Id, Loop, NodeName, Procedure } from '../text/procedure.ts';
 import { carriedHazards } from './hazards.ts';
 import type { Hazard } from './hazards.ts';
+import { connectorsOfPiece, membersOfPiece, piecesOf } from './pieces.ts';
+import type { Piece } from './pieces.ts';
 
-/** A loop as built: what feeds it, and whether it holds a live stage. */
+/**
+ * A circuit as built: a loop with all of the network that hangs on it, or a piece of the network, with ground taken out.
+ * What feeds it, and whether it holds a live stage.
+ */
 export interface Circuit {
-  readonly loop: Loop;
+  /** Of the loop; of a piece of the network its first node. */
+  readonly id: Id;
+  readonly loop: Loop | null;
+  /** Its monitors, connectors, parts, sources and nodes. */
+  readonly members: ReadonlySet<Id>;
+  readonly connectors: readonly Id[];
   readonly liveParts: readonly Id[];
   /** Ids of the sources that feed it, in the order of the file. */
   readonly sources: readonly Id[];
@@ -18,15 +28,15 @@ export interface Circuits {
   readonly hazards: readonly Hazard[];
   /** Those that hands on this connector, part or monitor concern. */
   readonly hazardsAt: (id: Id) => readonly Hazard[];
-  /** The circuits that a connector, part or monitor stands in. */
+  /** The circuits that a connector, part, monitor or node stands in. */
   readonly holding: (id: Id) => readonly Circuit[];
   /** The sources that feed a monitor. */
   readonly feeding: (monitor: Id) => readonly Id[];
 }
 
 export function circuitsOf(procedure: Procedure): Circuits {
-  const all = [...procedure.loops.values()].map((loop) => circuitOf(procedure, loop));
-  const holding = remember((id) => all.filter(({ loop }) => stands(loop, id)));
+  const all = piecesOf(procedure, 'apart').flatMap((piece) => circuitsOfPiece(procedure, piece));
+  const holding = remember((id) => all.filter(({ members }) => members.has(id)));
   const live = all.filter(isLive);
   const hazards = [...live.map(hazardOf), ...carriedHazards(procedure)];
   const hazardsAt = remember((id) => {
@@ -48,38 +58,47 @@ export function connectorsOf(loop: Loop): readonly Id[] {
   return loop.elements.filter((element) => element.kind === 'connector').map((element) => element.id);
 }
 
-function circuitOf(procedure: Procedure, loop: Loop): Circuit {
-  const liveParts = loop.elements
-    .map((element) => element.id)
-    .filter((id) => procedure.parts.get(id)?.live === true);
-  const sources = [...procedure.sources.values()]
-    .filter((source) => feeds(source, loop))
-    .map((source) => source.id);
-  return { loop, liveParts, sources };
+/** What hangs together has the same sources and stages; each loop of it is a circuit by its own name. */
+function circuitsOfPiece(procedure: Procedure, piece: Piece): readonly Circuit[] {
+  const members = membersOfPiece(piece);
+  const liveParts = [...members].filter((id) => procedure.parts.get(id)?.live === true);
+  const shared = {
+    members,
+    connectors: connectorsOfPiece(piece),
+    liveParts,
+    sources: feedingAny(procedure, members),
+  };
+  if (piece.loops.length > 0) return piece.loops.map((loop) => ({ ...shared, id: loop.id, loop }));
+  const name = piece.nodes.find((node) => node !== 'ground') ?? piece.elements[0]?.id ?? '';
+  return [{ ...shared, id: name, loop: null }];
 }
 
-/** A source feeds every loop of a monitor it feeds, and every loop of a part or connector it feeds. */
-function feeds(source: Source, loop: Loop): boolean {
-  return source.feeds.some((id) => stands(loop, id));
+/** The sources that feed something of a circuit or stand in it, by themselves or through a regulated supply. */
+function feedingAny({ sources, regulated }: Procedure, members: ReadonlySet<Id>): readonly Id[] {
+  const behind = [...regulated.values()].flatMap(({ id, from }) =>
+    from !== null && members.has(id) ? [from] : [],
+  );
+  return [...sources.values()]
+    .filter(
+      ({ id, feeds }) => members.has(id) || behind.includes(id) || feeds.some((fed) => members.has(fed)),
+    )
+    .map(({ id }) => id);
 }
 
-function hazardOf({ loop, liveParts, sources }: Circuit): Hazard {
+function hazardOf({ id, loop, members, sources, liveParts, connectors }: Circuit): Hazard {
   return {
-    id: loop.id,
+    id,
     sources,
     live: liveParts,
-    connectors: connectorsOf(loop),
-    loop: loop.id,
-    touches: (id) => stands(loop, id),
+    connectors,
+    isLoop: loop !== null,
+    holds: (place) => (place.loop === null ? members.has(place.connector) : place.loop === loop?.id),
+    touches: (touched) => members.has(touched),
   };
 }
 
-function stands(loop: Loop, id: Id): boolean {
-  return loop.monitor === id || loop.elements.some((element) => element.id === id);
-}
-
 function neighbouringConnectors(procedure: Procedure, part: Id): readonly Id[] {
-  const near: Id[] = [];
+  const near: Id[] = [...besideInNetwork(procedure, part)];
   for (const { elements } of procedure.loops.values())
     for (const [index, element] of elements.entries()) {
       if (element.id !== part) continue;
@@ -87,6 +106,17 @@ function neighbouringConnectors(procedure: Procedure, part: Id): readonly Id[] {
         if (beside?.kind === 'connector') near.push(beside.id);
     }
   return near;
+}
+
+/** The connectors that share a node with a part of the network, ground aside. */
+function besideInNetwork({ network }: Procedure, part: Id): readonly Id[] {
+  const element = network.elements.find(({ kind, id }) => kind === 'part' && id === part);
+  const nodes = new Set<NodeName>(element?.between.filter((node) => node !== 'ground'));
+  const ofTerminals = [...nodes].flatMap((node) => (node.includes('.') ? (node.split('.')[0] ?? []) : []));
+  const sharing = network.elements.filter(
+    ({ kind, between }) => kind === 'connector' && between.some((node) => nodes.has(node)),
+  );
+  return [...ofTerminals, ...sharing.map(({ id }) => id)];
 }
 
 /** Computes once for each id. */

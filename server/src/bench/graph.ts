@@ -35,6 +35,7 @@ function edgesOf(step: Step, next: Step | undefined): readonly Edge[] {
     case 'stop':
       return [{ taken: { kind: 'end' }, to: 'end' }];
     case 'read':
+    case 'measure':
     case 'read-codes':
     case 'inspect':
       return step.outcomes === null ? [onward(step, next)] : step.outcomes.map(byOutcome);
@@ -56,8 +57,10 @@ function onward(step: Step, next: Step | undefined): Edge {
 }
 
 function byOutcome(outcome: Outcome): Edge {
-  const of = outcome.of === undefined ? {} : { of: outcome.of };
-  return { taken: { kind: 'outcome', outcome: outcome.name, ...of }, to: outcome.target, outcome };
+  const { name, window, of, target } = outcome;
+  const named = window === undefined ? {} : { window };
+  const ofLoop = of === undefined ? {} : { of };
+  return { taken: { kind: 'outcome', outcome: name, ...named, ...ofLoop }, to: target, outcome };
 }
 
 /** The way out by an outcome that leads on although nothing is written of it. */

@@ -1,4 +1,4 @@
-import type { Id, Loop, Place, Side, Step } from '../text/procedure.ts';
+import type { Id, Loop, Place, Procedure, Side, Step } from '../text/procedure.ts';
 
 export type ConnectorState = 'mated' | 'unlocked' | 'unplugged';
 
@@ -14,6 +14,11 @@ export const hardwareAtStart: Hardware = { connectors: new Map(), loads: new Map
 /** What a watcher sees of the bench: these connectors, and loads while they sit on one of them. */
 export interface Cone {
   readonly connectors: ReadonlySet<Id>;
+}
+
+/** Whether a side is the half away from the monitor, or the second in the network. */
+export function isFarSide({ connectors }: Procedure, connector: Id, side: Side): boolean {
+  return connectors.get(connector)?.sides[1] === side;
 }
 
 /** Connectors and loads after a step's verb; the same object where the step does not concern the cone. */

@@ -1,4 +1,4 @@
-import type { Id, Probed, Procedure, Source } from '../text/procedure.ts';
+import type { Id, Place, Probed, Procedure, Source } from '../text/procedure.ts';
 
 /**
  * What must be dead before hands go there: a live circuit, or a source that connectors lead past the pins of their
@@ -13,9 +13,11 @@ export interface Hazard {
   readonly live: readonly Id[];
   /** The connectors that open it. */
   readonly connectors: readonly Id[];
-  /** The loop that a load in it is fitted for; null: no load sits in it. */
-  readonly loop: Id | null;
-  /** Whether hands on this very connector, part or monitor are hands on it. */
+  /** Whether it is named by its loop. */
+  readonly isLoop: boolean;
+  /** Whether a load that is fitted there sits in it. */
+  readonly holds: (place: Place) => boolean;
+  /** Whether hands on this very connector, part, monitor or node are hands on it. */
   readonly touches: (id: Id) => boolean;
 }
 
@@ -37,7 +39,8 @@ function carriedHazard(procedure: Procedure, source: Source): readonly Hazard[] 
       sources: [id],
       live: [id],
       connectors,
-      loop: null,
+      isLoop: false,
+      holds: () => false,
       touches: (connector) => connector === isolator || connectors.includes(connector),
     },
   ];

@@ -82,6 +82,7 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
     case 'go':
       return 'important';
     case 'read':
+    case 'measure':
     case 'read-codes':
     case 'inspect':
     case 'do':

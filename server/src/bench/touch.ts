@@ -1,7 +1,7 @@
-import type { Id, Mentioned, Place, Step } from '../text/procedure.ts';
+import type { Id, Mentioned, Place, Probe, Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 
-/** Hands on something: a connector, part or monitor, with the place in the step that names it. */
+/** Hands on something: a connector, part, monitor or node, with the place in the step that names it. */
 export interface Touch {
   readonly id: Id;
   readonly place: Path;
@@ -22,6 +22,8 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
       return leaving(step.load, placeOf, 'remove');
     case 'move':
       return [...leaving(step.load, placeOf, 'move'), { id: step.to.connector, place: ['to'] }];
+    case 'measure':
+      return pointsTouched(step.across).map((id) => ({ id, place: ['across'] }));
     case 'replace':
       return step.what.flatMap(handsOn);
     case 'do':
@@ -30,6 +32,11 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
     default:
       return [];
   }
+}
+
+/** The connectors and nodes that probes touch, each once. */
+function pointsTouched(across: readonly Probe[]): readonly Id[] {
+  return [...new Set(across.map((probe) => ('node' in probe ? probe.node : probe.connector)))];
 }
 
 /** Hands on an assembly are on all that it is made of. */

@@ -88,7 +88,8 @@ const shownRuns = { first: 8, last: 6 };
 
 /** `else`, or with its loop where it belongs to one of several: `stage-1-loop above`. */
 export function outcomeInWords(taken: Taken & { kind: 'outcome' }): string {
-  return taken.of === undefined ? taken.outcome : `${taken.of} ${taken.outcome}`;
+  const name = taken.window ?? taken.outcome;
+  return taken.of === undefined ? name : `${taken.of} ${name}`;
 }
 
 function inWords({

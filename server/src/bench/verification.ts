@@ -18,21 +18,34 @@ function saysWithin(step: Step, edge: Edge, loop: Id): boolean {
   return edge.outcome.of === undefined || edge.outcome.of === loop;
 }
 
-/**
- * Whether the window of a reading can tell a sound loop from a broken one: an open loop must not pass as `within`.
- */
-export type Proves = (step: Step, loop: Id) => boolean;
+/** What readings can show to be sound. */
+export interface Proves {
+  /** Whether the window of a reading can tell a sound loop from a broken one: an open loop must not pass as `within`. */
+  readonly loop: (step: Step, loop: Id) => boolean;
+  /** What a measurement shows, as built; null: nothing. */
+  readonly measured: (step: Step) => ShownByHand | null;
+}
+
+export interface ShownByHand {
+  /** The parts and connectors that lie on some way between the probes. */
+  readonly things: ReadonlySet<Id>;
+  /** All that have to be mated for it. */
+  readonly connectors: readonly Id[];
+}
 
 /**
- * Follows what `opens` starts until a reading of one of the loops, whole and taken by its outcome `within`, settles it.
+ * Follows what `opens` starts until a reading of one of the loops, whole and taken by its outcome `within`, settles it,
+ * or a measurement that `shows` it.
  */
 function verificationWatcher(
   watches: string,
   loops: readonly Loop[],
   proves: Proves,
   opens: (step: Step) => boolean,
+  byHand: ReadonlyMap<Step, ShownByHand> = new Map(),
 ): Watcher<Unverified> {
-  const cone: Cone = { connectors: new Set(loops.flatMap(connectorsOf)) };
+  const around = [...byHand.values()].flatMap(({ connectors }) => connectors);
+  const cone: Cone = { connectors: new Set([...loops.flatMap(connectorsOf), ...around]) };
   return {
     watches,
     start: { pending: false, hardware: hardwareAtStart },
@@ -44,22 +57,41 @@ function verificationWatcher(
     },
     take: (state, step, edge) => {
       if (!state.pending) return state;
-      const verified = loops.some(
-        (loop) => saysWithin(step, edge, loop.id) && proves(step, loop.id) && isWhole(state.hardware, loop),
-      );
+      const measured = edge.outcome?.name === 'within' ? byHand.get(step) : undefined;
+      const verified =
+        (measured !== undefined && areMated(state.hardware, measured.connectors)) ||
+        loops.some(
+          (loop) =>
+            saysWithin(step, edge, loop.id) && proves.loop(step, loop.id) && isWhole(state.hardware, loop),
+        );
       return verified ? { ...state, pending: false } : state;
     },
   };
 }
 
-/** Follows a repair of a part, connector or monitor: any loop that holds it can show that it is good. */
+/** Whether all these connectors are mated, and no load sits on one. */
+function areMated({ connectors, loads }: Hardware, ids: readonly Id[]): boolean {
+  return ids.every((id) => !connectors.has(id) && ![...loads.values()].some((at) => at.connector === id));
+}
+
+/**
+ * Follows a repair of a part, connector or monitor: any loop that holds it can show that it is good, and any measurement
+ * between the probes of which it lies.
+ */
 export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Watcher<Unverified> {
   const loops = [...procedure.loops.values()].filter((loop) => holds(loop, id));
+  const byHand = new Map(
+    procedure.steps.flatMap((step) => {
+      const shown = proves.measured(step);
+      return shown?.things.has(id) === true ? [[step, shown] as const] : [];
+    }),
+  );
   return verificationWatcher(
-    `the repair of ${id} and what is open in its loops`,
+    `the repair of ${id} and what is open in its circuits`,
     loops,
     proves,
     (step) => step.verb === 'replace' && isMeant(step.what, id),
+    byHand,
   );
 }
 

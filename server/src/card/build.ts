@@ -45,7 +45,7 @@ export function buildCard(input: CardInput): CardModel {
       ],
       done: 'Done',
       codes: 'Codes to expect',
-      columns: ['Loop', 'Should show', 'It showed'],
+      columns: ['Reading', 'Should show', 'It showed'],
       sections: sectionsOf(input),
     },
     end: reachesEnd(procedure)

@@ -46,7 +46,7 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
     kind: 'connector',
     id: connector.id,
     pins,
-    sides: { monitor: 'monitor side', end: 'end side' },
+    sides: [`${connector.sides[0]} side`, `${connector.sides[1]} side`],
     bar,
     lines,
   };
@@ -68,7 +68,11 @@ function barDrawn(connector: Connector, pins: readonly [string, string]): DrawnB
   if (bar === null) return null;
   // A bar with pins of its own may sit across those of another loop.
   if (bar.pins !== null && !(bar.pins.includes(pins[0]) && bar.pins.includes(pins[1]))) return null;
-  return { side: bar.side, words: `shorting bar, closes when ${bar.closes}` };
+  return {
+    half: bar.side === connector.sides[0] ? 'upper' : 'lower',
+    side: bar.side,
+    words: `shorting bar, closes when ${bar.closes}`,
+  };
 }
 
 function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {

@@ -69,16 +69,16 @@ const plainHalf = 6.5;
 const barHalf = 10;
 
 function connectorGlyph(drawn: Extract<Drawn, { readonly kind: 'connector' }>): Glyph {
-  const upper = drawn.bar?.side === 'monitor' ? barHalf : plainHalf;
-  const lower = drawn.bar?.side === 'end' ? barHalf : plainHalf;
+  const upper = drawn.bar?.half === 'upper' ? barHalf : plainHalf;
+  const lower = drawn.bar?.half === 'lower' ? barHalf : plainHalf;
   const between = 1.6;
   return {
     height: upper + between + lower,
     draw: (top) => {
       const second = top + upper + between;
       const halves = markup`${half(top, upper)}${half(second, lower)}<path class="d-wire" d="${down(top, second + lower)}" />`;
-      const bar = drawn.bar === null ? null : openBar((drawn.bar.side === 'monitor' ? top : second) + 7.6);
-      const words = markup`${sideText(top + 4.3, drawn.sides.monitor)}${sideText(second + 4.3, drawn.sides.end)}`;
+      const bar = drawn.bar === null ? null : openBar((drawn.bar.half === 'upper' ? top : second) + 7.6);
+      const words = markup`${sideText(top + 4.3, drawn.sides[0])}${sideText(second + 4.3, drawn.sides[1])}`;
       const pins = [top, second].map((y) => pinTexts(y + 4.5, drawn.pins));
       return markup`${halves}${bar}${words}${pins}`;
     },

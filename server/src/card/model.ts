@@ -8,11 +8,11 @@ import type { Id, Procedure } from '../text/procedure.ts';
 
 // ---- what a card is made from ------------------------------------------------------------------
 
-/** What a `read` step should show for one loop. */
+/** What a step should show of one loop, or between two points. */
 export interface CardReading {
   /** Of the step. */
   readonly index: number;
-  readonly loop: Id;
+  readonly of: string;
   /** The accepted window as every face prints it: `1.96..3.63 Ω`, or `open`. */
   readonly printed: string;
   readonly from: 'expect' | 'computed';
@@ -102,7 +102,8 @@ export interface NeedGroup {
 }
 
 export interface DrawnBar {
-  readonly side: 'monitor' | 'end';
+  readonly half: 'upper' | 'lower';
+  readonly side: string;
   readonly words: string;
 }
 
@@ -113,7 +114,7 @@ export type Drawn =
       readonly kind: 'connector';
       readonly id: Id;
       readonly pins: readonly [string, string];
-      readonly sides: { readonly monitor: string; readonly end: string };
+      readonly sides: readonly [upper: string, lower: string];
       readonly bar: DrawnBar | null;
       readonly lines: readonly string[];
     }

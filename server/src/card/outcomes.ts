@@ -1,10 +1,12 @@
 import type { OutcomeName } from '../text/finding.ts';
-import type { Id, Outcome, Procedure, Step, Target } from '../text/procedure.ts';
+import { formatLimit, formatSpan } from '../quantity/print.ts';
+import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
 import { canShow, classShort, classWords, windowOf } from './windows.ts';
 
-type Deciding = Extract<Step, { readonly verb: 'read' | 'read-codes' | 'inspect' }>;
+type Reading = Extract<Step, { readonly verb: 'read' | 'measure' }>;
+type Deciding = Reading | Extract<Step, { readonly verb: 'read-codes' | 'inspect' }>;
 
 /** The ways out of a step that decides, in words; null where it decides nothing. */
 export function sayOutcomes(
@@ -14,20 +16,41 @@ export function sayOutcomes(
   readings: readonly CardReading[],
 ): CardStep['outcomes'] {
   if (step.verb === 'prove-dead') return proofOutcomes(procedure, index, step);
-  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return null;
-  if (step.outcomes === null) return null;
-  const several = step.verb === 'read' && step.loops.length > 1;
+  if (!decides(step) || step.outcomes === null) return null;
+  const subjects = subjectsOf(step);
+  const several = subjects.length > 1;
   // Of several loops the first line that holds counts, in written order. Of one, the classes exclude one another.
-  const rows = lastly(step.outcomes, several ? ['else'] : ['outside', 'else']);
+  const rows = lastly(windowsFirst(step.outcomes), several ? ['else'] : ['outside', 'else']);
   return {
     introduction: several ? 'Take the first line that is true, from the top:' : null,
     rows: rows
-      .filter((outcome) => step.verb !== 'read' || canBeTaken(step.loops, outcome, readings))
+      .filter((outcome) => subjects.length === 0 || canBeTaken(subjects, outcome, readings))
       .map((outcome) => ({
         when: whenWords(procedure, step, outcome, readings),
         ...destination(procedure, index, outcome.target),
       })),
   };
+}
+
+function decides(step: Step): step is Deciding {
+  return (
+    step.verb === 'read' || step.verb === 'measure' || step.verb === 'read-codes' || step.verb === 'inspect'
+  );
+}
+
+/** What is read or measured; nothing where a step decides otherwise. */
+export function subjectsOf(step: Step): readonly string[] {
+  if (step.verb === 'read') return step.loops;
+  return step.verb === 'measure' ? [step.of] : [];
+}
+
+/** A window by name counts before the class that it lies in. */
+function windowsFirst(outcomes: readonly Outcome[]): readonly Outcome[] {
+  return [...outcomes.filter(isWindow), ...outcomes.filter((outcome) => !isWindow(outcome))];
+}
+
+function isWindow({ name }: Outcome): boolean {
+  return name === 'window';
 }
 
 function proofOutcomes(
@@ -66,10 +89,14 @@ function lastly(outcomes: readonly Outcome[], last: readonly OutcomeName[]): rea
 }
 
 /** Where open is within the window a line for open would contradict the line for within, and is never taken. */
-function canBeTaken(loops: readonly Id[], outcome: Outcome, readings: readonly CardReading[]): boolean {
+function canBeTaken(
+  subjects: readonly string[],
+  outcome: Outcome,
+  readings: readonly CardReading[],
+): boolean {
   if (outcome.name !== 'open') return true;
-  const loop = outcome.of ?? loops[0];
-  return !windowOf(readings.find((reading) => reading.loop === loop)).openIsWithin;
+  const subject = outcome.of ?? subjects[0];
+  return !windowOf(readings.find((reading) => reading.of === subject)).openIsWithin;
 }
 
 function destination(procedure: Procedure, index: number, target: Target): Omit<CardOutcome, 'when'> {
@@ -93,7 +120,8 @@ function whenWords(
     case 'inspect':
       return [inspectWords(outcome.name)];
     case 'read':
-      return step.loops.length > 1
+    case 'measure':
+      return step.verb === 'read' && step.loops.length > 1
         ? severalWords(outcome, readings)
         : oneWords(procedure, step, outcome, readings[0]);
   }
@@ -114,20 +142,21 @@ function severalWords(outcome: Outcome, readings: readonly CardReading[]): Words
   const { of } = outcome;
   if (of === undefined)
     return outcome.name === 'within' ? ['Every one of them is within its window'] : ['Anything else'];
-  const reading = readings.find((candidate) => candidate.loop === of);
+  const reading = readings.find((candidate) => candidate.of === of);
   return [{ id: of }, ` ${classWords(outcome.name, windowOf(reading))}`];
 }
 
 function oneWords(
   procedure: Procedure,
-  step: Extract<Step, { readonly verb: 'read' }>,
+  step: Reading,
   outcome: Outcome,
   reading: CardReading | undefined,
 ): Words {
+  if (outcome.name === 'window') return [`Shows ${windowText(step, outcome.window)}`];
   const named = new Set((step.outcomes ?? []).map(({ name }) => name));
   if (outcome.name !== 'else' && (outcome.name !== 'outside' || named.size === 1))
     return [capital(classWords(outcome.name, windowOf(reading)))];
-  const loop = procedure.loops.get(step.loops[0] ?? '');
+  const loop = step.verb === 'read' ? procedure.loops.get(step.loops[0] ?? '') : undefined;
   const monitor = loop === undefined ? undefined : procedure.monitors.get(loop.monitor ?? '');
   const classes: OutcomeName[] = ['within', 'below', 'above', 'open'];
   if (monitor !== undefined && monitor.leakBelow !== null) classes.push('leak');
@@ -139,6 +168,15 @@ function oneWords(
   );
   const listed = rest.map((name) => classShort(name, windowOf(reading))).join('; ');
   return [listed === '' ? 'Anything else' : `Anything else (${listed})`];
+}
+
+/** `114..126 Ω (one-end)`. */
+function windowText(step: Reading, name: string | undefined): string {
+  const window = step.windows.find((one) => one.name === name)?.window;
+  if (window === undefined) return 'a window that is not in the file';
+  const quantity = step.verb === 'measure' ? step.quantity : 'resistance';
+  const isLimit = 'below' in window || 'above' in window;
+  return `${isLimit ? formatLimit(window, quantity) : formatSpan(window, quantity)} (${name ?? ''})`;
 }
 
 function capital(text: string): string {

@@ -1,7 +1,8 @@
 import { stepNumber } from '../text/where.ts';
-import type { Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
+import type { Connector, Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
 import { formatWait } from '../quantity/print.ts';
 import type { CardProof, CardStep, Words } from './model.ts';
+import { sayMeasure } from './measure.ts';
 import { sayProof } from './proof.ts';
 import { closed, listed, listedIds, sourceWords, thingWords } from './words.ts';
 
@@ -50,6 +51,8 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
       return sayFit(procedure, step.load, 'Move ', ' to ', step.to);
     case 'read':
       return { ...act(['Read ', ...readWords(procedure, step.loops), '.']), kind: 'read' };
+    case 'measure':
+      return sayMeasure(procedure, step);
     case 'read-codes':
       return {
         ...act(['Read the codes of ', { id: step.monitor }, ' and write them down.']),
@@ -105,7 +108,8 @@ function sayFit(procedure: Procedure, load: Id, verb: string, at: string, place:
   const pinText = pins === undefined ? '' : ` (pins ${pins[0]} and ${pins[1]})`;
   const action: Words = [verb, { id: load }, at, { id: place.connector }, `, ${place.side} side${pinText}.`];
   const details: Words[] = [];
-  if (loop !== undefined) details.push(halfWords(place, loop));
+  const connector = procedure.connectors.get(place.connector);
+  if (loop !== undefined && connector !== undefined) details.push(halfWords(connector, place, loop));
   if (procedure.loads.get(load)?.opensShortingBar === true)
     details.push([{ id: load }, ' is an adapter: it opens the shorting bar on its side.']);
   return act(action, details);
@@ -113,12 +117,13 @@ function sayFit(procedure: Procedure, load: Id, verb: string, at: string, place:
 
 /** Which half of the connector a side is, told by what stands next to it in the loop. */
 function halfWords(
+  { sides }: Connector,
   place: Place,
   loop: { readonly id: Id; readonly monitor: Id | null; readonly elements: readonly { readonly id: Id }[] },
 ): Words {
   const index = loop.elements.findIndex((element) => element.id === place.connector);
   const neighbour =
-    place.side === 'end'
+    place.side === sides[1]
       ? loop.elements[index + 1]?.id
       : index > 0
         ? loop.elements[index - 1]?.id

@@ -3,7 +3,7 @@ import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import { noticesOf } from './notices.ts';
 import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindow, Words } from './model.ts';
-import { sayOutcomes } from './outcomes.ts';
+import { sayOutcomes, subjectsOf } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
 import { askedFor, tableFor, toEnter } from './by-entry.ts';
@@ -33,7 +33,7 @@ function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words 
     ...said,
     details: [...said.details, ...toEnter(input.procedure, readings), ...asides(step)],
     blanks: [...said.blanks, ...askedFor(input.procedure, readings).map(({ ask }) => ask)],
-    windows: step.verb === 'read' ? step.loops.map((loop) => windowFor(input.procedure, loop, readings)) : [],
+    windows: subjectsOf(step).map((of) => windowFor(input.procedure, of, readings)),
     codes: codesAt(input, index),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
     left: step.verb === 'stop' ? leftAt(input.procedure, input.left, index) : null,
@@ -42,7 +42,7 @@ function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words 
 
 function asides(step: Step): readonly Words[] {
   const lines: Words[] = [];
-  if (step.verb === 'read' && step.outcomes === null)
+  if ((step.verb === 'read' || step.verb === 'measure') && step.outcomes === null)
     lines.push(['Write down what it shows. Go on whatever it is.']);
   if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, closed(step.why)]);
   if (step.see !== undefined) lines.push([{ strong: 'See: ' }, closed(step.see)]);
@@ -50,14 +50,14 @@ function asides(step: Step): readonly Words[] {
   return lines;
 }
 
-function windowFor(procedure: Procedure, loop: Id, readings: readonly CardReading[]): CardWindow {
-  const reading = readings.find((candidate) => candidate.loop === loop);
+function windowFor(procedure: Procedure, of: string, readings: readonly CardReading[]): CardWindow {
+  const reading = readings.find((candidate) => candidate.of === of);
   const window = windowOf(reading);
-  if (reading === undefined) return { of: [{ id: loop }], window: window.large, remark: null, table: null };
+  if (reading === undefined) return { of: [{ id: of }], window: window.large, remark: null, table: null };
   const origin = reading.from === 'expect' ? 'stated in the procedure' : 'computed from the parts';
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
-  const table = tableFor(procedure, loop, reading);
-  return { of: [{ id: loop }], window: window.large, remark: `${middle}${origin}`, table };
+  const table = tableFor(procedure, of, reading);
+  return { of: [{ id: of }], window: window.large, remark: `${middle}${origin}`, table };
 }
 
 function codesAt(input: CardInput, index: number): CardStep['codes'] {

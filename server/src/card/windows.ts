@@ -89,6 +89,7 @@ function plainClassWords(name: OutcomeName, window: PrintedWindow): string {
     case 'defect':
     case 'dead':
     case 'live':
+    case 'window':
       return 'shows anything else';
   }
 }

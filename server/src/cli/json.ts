@@ -73,7 +73,11 @@ export function jsonNumber(value: number | null): number | null {
 export function jsonTaken(taken: Taken | null): Record<string, unknown> {
   if (taken === null) return { taken: null };
   if (taken.kind !== 'outcome') return { taken: taken.kind };
-  return { taken: 'outcome', outcome: taken.outcome, ...(taken.of === undefined ? {} : { of: taken.of }) };
+  return {
+    taken: 'outcome',
+    outcome: taken.window ?? taken.outcome,
+    ...(taken.of === undefined ? {} : { of: taken.of }),
+  };
 }
 
 export function printJson(document: unknown): string {

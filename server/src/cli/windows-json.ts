@@ -1,4 +1,4 @@
-import { classesShown } from '../readings/classes.ts';
+import { classesOfGood } from '../readings/classes.ts';
 import { placeInWords } from '../bench/hardware.ts';
 import type { Accepted } from '../readings/accepted.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
@@ -26,10 +26,10 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
       return [
         {
           step: places.step(refTo(step)),
-          of: reading.loop.id,
-          quantity: 'resistance',
-          unit: 'ohm',
-          instrument: reading.monitor?.id ?? null,
+          of: reading.of,
+          quantity: reading.quantity,
+          unit: reading.quantity === 'voltage' ? 'volt' : 'ohm',
+          instrument: reading.instrument?.id ?? null,
           accepted: jsonAccepted(reading.accepted),
           printed: reading.printed,
           'by-entry': reading.byEntry.map(jsonRow),
@@ -81,8 +81,8 @@ function jsonAccepted(accepted: Accepted | null): unknown {
 function jsonGood(reading: Reading, good: GoodOnBench): unknown {
   const { hardware, power } = good.arrival.state;
   const { indication } = good;
-  const resolution = reading.monitor?.resolution ?? 0;
-  const known = indication !== null && reading.accepted !== null;
+  const resolution = reading.instrument?.resolution ?? 0;
+  const shows = reading.accepted === null ? null : classesOfGood(good, reading.accepted, resolution);
   return {
     bench: {
       ignition: power.ignitionOn ? 'on' : 'off',
@@ -90,10 +90,10 @@ function jsonGood(reading: Reading, good: GoodOnBench): unknown {
       loads: Object.fromEntries([...hardware.loads].map(([id, place]) => [id, placeInWords(place)])),
     },
     'bench-text': benchInWords(good.arrival.state),
-    shows: known ? classesShown(indication, reading.accepted, resolution) : [],
+    shows: shows ?? [],
     least: jsonNumber(indication?.value?.least ?? null),
     nominal: jsonNumber(indication?.value?.nominal ?? null),
     most: jsonNumber(indication?.value?.most ?? null),
-    exact: true,
+    exact: good.exact,
   };
 }

@@ -2,7 +2,7 @@ import { benchInWords } from '../readings/bench-in-words.ts';
 import { rowInWords } from '../readings/by-entry-in-words.ts';
 import type { Explanation } from '../readings/explain.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
-import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
+import { amountInWords, leakInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Code } from '../readings/codes.ts';
 import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
@@ -10,6 +10,7 @@ import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
 import { printable } from '../text/printable.ts';
 import { stepInWords } from '../text/step-in-words.ts';
+import type { Quantity } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import { isStandingError } from '../text/finding.ts';
 import { plural } from './plural.ts';
@@ -48,19 +49,20 @@ export function windowsText(
   const errors = findings.filter(isStandingError).length;
   const closing =
     errors === 0 ? [] : [`${plural(errors, 'error')} in this file: see \`ohmwright check\`.`, ''];
-  if (blocks.length === 0) return ['No step reads a loop.', '', ...closing].join('\n');
+  if (blocks.length === 0) return ['No step reads or measures anything.', '', ...closing].join('\n');
   return [...blocks, ...closing].join('\n');
 }
 
 function readingLines(paint: Paint, reading: Reading): readonly string[] {
-  const monitor = reading.monitor === undefined ? '' : ` on ${reading.monitor.id}`;
+  const { instrument, of } = reading;
+  const by = instrument === null ? '' : ` on ${instrument.id}`;
   const printed = reading.printed === '' ? 'not known' : reading.printed;
   const from = reading.accepted !== null && reading.accepted !== 'open' && reading.accepted.from === 'expect';
-  const head = `  ${reading.loop.id}${monitor}  ${paint.green(printed)}${from ? paint.dim('  as stated') : ''}`;
+  const head = `  ${of}${by}  ${paint.green(printed)}${from ? paint.dim('  as stated') : ''}`;
   return [
     head,
     ...reading.byEntry.map((row) => `    ${rowInWords(row)}`),
-    ...reading.good.map((good) => paint.dim(`    ${goodInWords(good)}`)),
+    ...reading.good.map((good) => paint.dim(`    ${goodInWords(good, reading.quantity)}`)),
   ];
 }
 
@@ -78,10 +80,11 @@ function whyLines(paint: Paint, reading: Reading, explanation: Explanation | nul
   ];
 }
 
-function goodInWords({ arrival, indication }: GoodOnBench): string {
+function goodInWords({ arrival, indication, exact, leak }: GoodOnBench, quantity: Quantity): string {
   const nominal = indication?.value?.nominal;
-  const middle = nominal === undefined ? '' : `, nominal ${ohmsInWords(nominal)}`;
-  return `${benchInWords(arrival.state)}: ${shownInWords(indication)}${middle}`;
+  const middle = nominal === undefined ? '' : `, nominal ${amountInWords(nominal, quantity)}`;
+  const bound = exact ? '' : ' (an outer bound)';
+  return `${benchInWords(arrival.state)}: ${shownInWords(indication, quantity)}${middle}${bound}${leakInWords(leak)}`;
 }
 
 function codeInWords({ loop, code, certain }: Code): string {

@@ -36,10 +36,10 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
   const steps = stepsAsked(analysis, options.step);
   const asked: Asked = {
     steps,
-    explanation: ({ index, loop }) => (options.why ? finish(analysis.explain(index, loop.id, draws)) : null),
+    explanation: ({ index, of }) => (options.why ? finish(analysis.explain(index, of, draws)) : null),
   };
   if (options.step !== undefined && readingsAsked(checked.value, asked).length === 0)
-    return cannotRun(terminal, `no step ${options.step} of this file reads a loop`);
+    return cannotRun(terminal, `no step ${options.step} of this file reads or measures anything`);
   terminal.out(
     options.format === 'json'
       ? windowsJson(analysis, checked.value, checked.complete, asked)

@@ -5,6 +5,7 @@ import type { Section } from '../format/words.ts';
 import type { CursorPlace } from '../text/cursor.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
+import { namedNodes } from '../text/read-network.ts';
 import { idsOfKind } from './completion-kinds.ts';
 import { describeId } from './hover-id.ts';
 
@@ -65,7 +66,7 @@ function inStep(
   { path, entry, part }: CursorPlace,
   key: string,
 ): readonly Word[] | null {
-  const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
+  const { monitors, multimeters, batteries, highVoltage, takenAway, unplugged } = idsOfKind(procedure, ids);
   const touchable = [...ids.parts, ...ids.connectors, ...monitors, ...ids.assemblies];
   const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
   if (path.includes('given')) return ofNeed(procedure, ids, entry.get('run') ?? '', key);
@@ -76,7 +77,7 @@ function inStep(
   switch (key) {
     case 'disconnect':
     case 'reconnect':
-      return described(procedure, ids.sources);
+      return described(procedure, takenAway);
     case 'unlock':
     case 'unplug':
     case 'plug':
@@ -100,6 +101,11 @@ function inStep(
       return described(procedure, batteries);
     case 'to':
       return sides();
+    case 'across':
+      return [
+        ...(part === 'item' ? described(procedure, [...namedNodes(procedure.network)]) : []),
+        ...sides(),
+      ];
     case 'at':
       return entry.has('fit') || entry.has('prove-dead')
         ? sides()
@@ -148,8 +154,10 @@ function onPath(procedure: Procedure, ids: KnownIds, { items, path }: CursorPlac
   return [...ids.connectors, ...ids.parts.filter((id) => !isEnd(id) || !taken.has(id))];
 }
 
+const usualSides = ['monitor', 'end'] as const;
+
 /** Both sides of every connector. First those where it is plain in which loop a load sits. */
-export function sidesOf({ loops }: Procedure, ids: KnownIds): readonly string[] {
+export function sidesOf({ loops, connectors }: Procedure, ids: KnownIds): readonly string[] {
   const counts = new Map(ids.connectors.map((id) => [id, 0]));
   for (const id of [...loops.values()].flatMap(connectorsOf)) counts.set(id, (counts.get(id) ?? 0) + 1);
   const rank = (id: Id): number => {
@@ -157,7 +165,7 @@ export function sidesOf({ loops }: Procedure, ids: KnownIds): readonly string[] 
     return count === 0 ? Infinity : count;
   };
   const inOrder = ids.connectors.toSorted((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b)));
-  return inOrder.flatMap((id) => [`${id}.monitor`, `${id}.end`]);
+  return inOrder.flatMap((id) => (connectors.get(id)?.sides ?? usualSides).map((side) => `${id}.${side}`));
 }
 
 /** The loops through the connector of a side; all where it is not known. */

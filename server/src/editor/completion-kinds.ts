@@ -8,6 +8,8 @@ export interface IdsOfKind {
   readonly multimeters: readonly Id[];
   readonly batteries: readonly Id[];
   readonly highVoltage: readonly Id[];
+  /** Sources that are taken away by themselves: all but regulated supplies. */
+  readonly takenAway: readonly Id[];
   /** Connectors that take no source away: only these are unplugged by their own name. */
   readonly unplugged: readonly Id[];
 }
@@ -16,12 +18,13 @@ export function idsOfKind(procedure: Procedure, { instruments, sources, connecto
   const { monitors, multimeters } = procedure;
   const isOf = (kind: Source['kind'], id: Id): boolean => {
     const source = procedure.sources.get(id);
-    return source === undefined || source.kind === kind;
+    return source === undefined ? !procedure.regulated.has(id) : source.kind === kind;
   };
   return {
     monitors: instruments.filter((id) => !multimeters.has(id)),
     multimeters: instruments.filter((id) => !monitors.has(id)),
     batteries: sources.filter((id) => isOf('battery', id)),
+    takenAway: sources.filter((id) => !procedure.regulated.has(id)),
     highVoltage: sources.filter((id) => isOf('high-voltage', id)),
     unplugged: connectors.filter((id) => isolatedBy(procedure, id) === null),
   };

@@ -44,6 +44,13 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
       return [`remove: ${choice(1, loads, 'load')}`];
     case 'read':
       return [`read: ${choice(1, loops, 'loop')}`, 'outcomes: { within: ${2:next}, else: ${3:next} }'];
+    case 'measure':
+      return [
+        'measure: ${1|resistance,voltage|}',
+        `across: ${side}`,
+        `with: ${choice(3, multimeters, 'hand-meter')}`,
+        'outcomes: { within: ${4:next}, else: ${5:next} }',
+      ];
     case 'read-codes':
     case 'clear-codes':
       return [`${verb}: ${choice(1, monitors, 'monitor')}`];

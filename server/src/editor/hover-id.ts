@@ -12,6 +12,7 @@ import type {
   Multimeter,
   Part,
   Procedure,
+  Regulated,
   Routine,
   Source,
 } from '../text/procedure.ts';
@@ -45,6 +46,8 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   if (entry !== undefined) return entryInWords(entry);
   const meter = procedure.multimeters.get(id);
   if (meter !== undefined) return multimeterInWords(meter);
+  const supply = procedure.regulated.get(id);
+  if (supply !== undefined) return supplyInWords(supply);
   const source = procedure.sources.get(id);
   if (source !== undefined) return sourceInWords(source);
   const assembly = procedure.assemblies.get(id);
@@ -56,6 +59,12 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
 function ofStep(procedure: Procedure, id: Id): string | null {
   const step = procedure.steps.find((one) => one.id === id && one.calls.length === 0);
   return step === undefined ? null : `step ${stepNumber(step)}, ${stepInWords(step)}`;
+}
+
+function supplyInWords({ voltage, from, needsIgnition }: Regulated): string {
+  const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
+  const behind = from === null ? '' : `, on while ${from} is connected`;
+  return `regulated supply${volts}${behind}${needsIgnition ? ' and the ignition on' : ''}`;
 }
 
 function partInWords({ kind, form, resistance, live, voltage }: Part): string {
@@ -91,7 +100,8 @@ function connectorInWords({ contact, shortingBar, carries }: Connector): string 
 }
 
 function sideInWords(connector: Connector, side: string): string {
-  const where = side === 'monitor' ? 'the side towards the instrument' : 'the side away from the instrument';
+  const where =
+    side === connector.sides[0] ? 'the side towards the instrument' : 'the side away from the instrument';
   const bar = connector.shortingBar;
   if (bar?.side !== side) return where;
   return `${where}; its shorting bar closes when ${bar.closes}, in parallel with a load that is fitted here`;

@@ -5,7 +5,8 @@ import { assumedInWords, likelyInWords, shareBars } from '../readings/explanatio
 import { entriesInWords, rowInWords } from '../readings/by-entry-in-words.ts';
 import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
-import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
+import { amountInWords, leakInWords, shownInWords } from '../readings/shown-in-words.ts';
+import type { Quantity } from '../text/procedure.ts';
 
 /** The windows of a reading step, bench by bench, how likely their values are, and what they come from. */
 export function* describeReading(analysis: Analysis, index: number): Work<readonly string[]> {
@@ -13,14 +14,20 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
   const blocks: string[] = [];
   for (const reading of readings.filter((one) => one.index === index)) {
     blocks.push(
-      `**${reading.loop.id}** reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
-      reading.good.map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good)}`).join('\n'),
+      `${headOf(reading)} reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
+      reading.good
+        .map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good, reading.quantity)}`)
+        .join('\n'),
       ...table(reading),
       ...guarded(reading),
       ...(yield* explained(analysis, reading)),
     );
   }
   return blocks;
+}
+
+function headOf({ of, loop, quantity }: Reading): string {
+  return loop === null ? `The ${quantity} across **${of}**` : `**${of}**`;
 }
 
 function origin({ accepted }: Reading): string {
@@ -40,15 +47,16 @@ function table(reading: Reading): readonly string[] {
   return [`By what is entered for ${entriesInWords(reading)}:\n\n${rows}`];
 }
 
-function shown({ indication }: GoodOnBench): string {
+function shown({ indication, exact, leak }: GoodOnBench, quantity: Quantity): string {
   const nominal = indication?.value?.nominal;
-  return nominal === undefined
-    ? shownInWords(indication)
-    : `worst case ${shownInWords(indication)}, nominal ${ohmsInWords(nominal)}`;
+  const words = shownInWords(indication, quantity);
+  const number =
+    nominal === undefined ? words : `worst case ${words}, nominal ${amountInWords(nominal, quantity)}`;
+  return `${number}${exact ? '' : ' (an outer bound)'}${leakInWords(leak)}`;
 }
 
-function* explained(analysis: Analysis, { index, loop, good }: Reading): Work<readonly string[]> {
-  const explanation = yield* analysis.explain(index, loop.id);
+function* explained(analysis: Analysis, { index, of, good }: Reading): Work<readonly string[]> {
+  const explanation = yield* analysis.explain(index, of);
   if (explanation === null) return [];
   const where = good.length > 1 ? `, ${benchInWords(explanation.bench)}` : '';
   const bars = shareBars(explanation);

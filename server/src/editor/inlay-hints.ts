@@ -68,7 +68,7 @@ function windowText({ readings }: Readings, index: number): string | null {
   if (first === undefined) return null;
   if (here.length === 1) return `reads ${printedWith(first)}`;
   if (here.every((one) => printedWith(one) === printedWith(first))) return `each reads ${printedWith(first)}`;
-  return here.map((one) => `${one.loop.id} reads ${printedWith(one)}`).join(', ');
+  return here.map((one) => `${one.of} reads ${printedWith(one)}`).join(', ');
 }
 
 /** The whole window, and what narrows it. */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { idPattern } from './ids.ts';
-import { group, ids, keyword, pinPair, quantity, resistance, text } from './values.ts';
+import { group, id, ids, keyword, nodePair, pin, pinPair, quantity, resistance, text } from './values.ts';
 
 /* What stands in a circuit beside its parts: one definition a kind. */
 
@@ -17,9 +17,9 @@ export const connector = z
     contact: quantity('a resistance', 'The resistance of each mated pin.', '2..15 mΩ'),
     'shorting-bar': group(
       z.strictObject({
-        side: keyword(
-          ['monitor', 'end'],
-          'The side that the bar sits on. `monitor` is nearer the instrument.',
+        side: id(
+          'a side of the connector',
+          'The side that the bar sits on: `monitor`, nearer the instrument, or `end`; or one of its `sides`.',
           'end',
         ),
         closes: keyword(
@@ -36,6 +36,12 @@ export const connector = z
       'the keys of a shorting bar',
       'A bar that bridges the pins of one side when the connector is taken apart.',
       { side: 'end', closes: 'unlocked', resistance: '0.2..0.4 Ω' },
+    ).optional(),
+    sides: group(
+      z.array(z.string().regex(idPattern)).min(2).max(2),
+      'two names',
+      'The names of its two halves, in the order of `between` in the network; in a loop the first is nearer the monitor. Without it: `monitor` and `end`.',
+      ['harness', 'unit'],
     ).optional(),
     carries: ids(
       'a source id or a list of source ids',
@@ -67,3 +73,32 @@ export const loop = z
     ).optional(),
   })
   .meta({ id: 'loop', description: 'A circuit that a monitor reads.' });
+
+/** A two-terminal element of the network between two nodes: exactly one of a part, a pin of a connector, a source. */
+const between = nodePair(
+  'The two nodes that it stands between.',
+  ['bus-high', 'bus-low'],
+  ['plus', 'ground'],
+);
+
+export const networkPart = z
+  .strictObject({
+    part: id('a part id', 'The part, as one conductor where it has two in a loop.', 'term-a'),
+    between,
+  })
+  .meta({ id: 'network-part', description: 'A part between two nodes.' });
+
+export const networkConnector = z
+  .strictObject({
+    connector: id('a connector id', 'The connector that one pin of leads from node to node.', 'K4'),
+    pin: pin('The pin that leads.', 1, 'A1'),
+    between,
+  })
+  .meta({ id: 'network-connector', description: 'A pin of a connector between two nodes.' });
+
+export const networkSource = z
+  .strictObject({
+    source: id('a source id', 'The source; the first node is its plus.', 'battery'),
+    between,
+  })
+  .meta({ id: 'network-source', description: 'A source, its plus first.' });

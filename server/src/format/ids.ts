@@ -41,14 +41,19 @@ export function idOr(...words: readonly (typeof reservedWords)[number][]): RegEx
 /** The name of a pin as it stands on the connector: `3`, `01`, `A1`. */
 export const pinPattern = new RegExp(`^${pin}$`);
 
+const side = `(?!(?:${reservedWords.join('|')})(?:\\.|$))${letters}`;
+
 /** A side of a connector, `K30.monitor`; in a routine also the name that stands for one. */
-export const placePattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end))?$`);
+export const placePattern = new RegExp(`^${notReserved}${letters}(?:\\.${side})?$`);
 
 /** What a call gives to a routine: an id, or a side of a connector. */
 export const givenPattern = placePattern;
 
 /** One pin on a side of a connector: `K30.monitor.1`. */
-export const terminalPattern = new RegExp(`^${notReserved}${letters}\\.(?:monitor|end)\\.${pin}$`);
+export const terminalPattern = new RegExp(`^${notReserved}${letters}\\.${side}\\.${pin}$`);
+
+/** A node of the network: a name, `ground`, or a terminal of a connector. */
+export const nodePattern = new RegExp(`^(?:ground|${notReserved}${letters}(?:\\.${side}\\.${pin})?)$`);
 
 /** What hands touch: an id, a side `K30.monitor`, or a terminal `K30.monitor.1`. */
-export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.(?:monitor|end)(?:\\.${pin})?)?$`);
+export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.${side}(?:\\.${pin})?)?$`);

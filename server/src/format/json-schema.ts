@@ -14,7 +14,7 @@ export function procedureSchema(): JsonObject {
     ...written(procedure, schemaId, 'Ohmwright test procedure, format 1'),
     description: 'A test procedure for airbag and other low-resistance circuits.',
     if: { not: { required: ['uses'] } },
-    then: { required: [...neededSections] },
+    then: { required: [...neededSections], anyOf: [{ required: ['loops'] }, { required: ['network'] }] },
   };
 }
 

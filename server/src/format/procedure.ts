@@ -138,6 +138,7 @@ export const step = z.union([
   steps.moveStep,
   steps.readOneStep,
   steps.readSeveralStep,
+  steps.measureStep,
   steps.readCodesStep,
   steps.clearCodesStep,
   steps.inspectStep,
@@ -208,8 +209,25 @@ const part = z.union([
   parts.lampByRating,
 ]);
 
+const network = <T extends z.ZodType>(schema: T) =>
+  group(
+    z.array(schema).min(1),
+    'a list of elements',
+    'Circuits that are not loops: two-terminal elements between named nodes. `ground` is a node of that name.',
+    [
+      { source: 'battery', between: ['plus', 'ground'] },
+      { connector: 'K4', pin: 1, between: ['plus', 'feed'] },
+      { part: 'pump', between: ['feed', 'ground'] },
+    ],
+  ).optional();
+
+const networkElement = z.union([circuit.networkPart, circuit.networkConnector, circuit.networkSource]);
+
 const whole = {
-  sources: section('sources', z.discriminatedUnion('kind', [sources.battery, sources.highVoltage])),
+  sources: section(
+    'sources',
+    z.discriminatedUnion('kind', [sources.battery, sources.highVoltage, sources.regulated]),
+  ),
   entries: section('entries', circuit.entry).optional(),
   instruments: section(
     'instruments',
@@ -222,25 +240,35 @@ const whole = {
   parts: section('parts', part),
   connectors: section('connectors', circuit.connector).optional(),
   assemblies: section('assemblies', assembly).optional(),
-  loops: section('loops', circuit.loop),
+  loops: section('loops', circuit.loop).optional(),
   routines: routines(routine),
 };
 
 /** Sections that a procedure needs, in its own file or in a parts file that it uses. */
-export const neededSections = ['sources', 'instruments', 'parts', 'loops'] as const satisfies Section[];
+export const neededSections = ['sources', 'instruments', 'parts'] as const satisfies Section[];
 
 const usable = {
   ...whole,
   sources: whole.sources.optional(),
   instruments: whole.instruments.optional(),
   parts: whole.parts.optional(),
-  loops: whole.loops.optional(),
 };
 
 /** A whole procedure file. What it needs may also stand in the parts files that it uses. */
 export const procedure = z
-  .strictObject({ ...head, ...usable, waivers: waivers(waiver), steps: stepList(step) })
-  .refine((file) => file.uses !== undefined || neededSections.every((name) => file[name] !== undefined));
+  .strictObject({
+    ...head,
+    ...usable,
+    network: network(networkElement),
+    waivers: waivers(waiver),
+    steps: stepList(step),
+  })
+  .refine(
+    (file) =>
+      file.uses !== undefined ||
+      (neededSections.every((name) => file[name] !== undefined) &&
+        (file.loops !== undefined || file.network !== undefined)),
+  );
 
 /** A parts file: definitions that several procedures share. */
 export const partsFile = z.strictObject({
@@ -262,7 +290,7 @@ const open = {
   parts: section('parts', z.unknown()),
   connectors: section('connectors', z.unknown()).optional(),
   assemblies: whole.assemblies,
-  loops: section('loops', z.unknown()),
+  loops: section('loops', z.unknown()).optional(),
   routines: routines(z.unknown()),
 };
 
@@ -270,6 +298,7 @@ const open = {
 export const shell = z.strictObject({
   ...head,
   ...open,
+  network: network(z.unknown()),
   waivers: waivers(z.unknown()),
   steps: stepList(z.unknown()),
 });
@@ -281,5 +310,4 @@ export const partsShell = z.strictObject({
   sources: open.sources.optional(),
   instruments: open.instruments.optional(),
   parts: open.parts.optional(),
-  loops: open.loops.optional(),
 });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { group, id, ids, kind, quantity } from './values.ts';
+import { group, id, ids, keyword, kind, quantity } from './values.ts';
 
 /* Where energy comes from, and how it is taken away: one definition a kind. */
 
@@ -38,6 +38,18 @@ export const battery = z
     reserve: reserve.optional(),
   })
   .meta({ id: 'battery', description: 'A battery: a source that is taken away by disconnecting it.' });
+
+export const regulated = z
+  .strictObject({
+    kind: kind('regulated', 'A supply that holds its voltage and takes its energy from another source.'),
+    voltage: quantity('a voltage', 'The voltage at its terminals while it is on.', '5.0 V ± 2 %'),
+    from: id('a source id', 'The source that it takes its energy from: it goes off with it.', 'battery'),
+    needs: keyword(['ignition-on'], 'What it needs beside its source to be on.', 'ignition-on').optional(),
+  })
+  .meta({
+    id: 'regulated',
+    description: 'A supply that holds its voltage, such as 5 V of a control unit. It stands in the network.',
+  });
 
 export const highVoltage = z
   .strictObject({

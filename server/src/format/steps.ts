@@ -1,6 +1,19 @@
 import * as z from 'zod';
 import { givenPattern, idPattern } from './ids.ts';
-import { id, ids, idsOr, group, keyword, place, probed, quantity, target, text, touched } from './values.ts';
+import {
+  across,
+  id,
+  ids,
+  idsOr,
+  group,
+  keyword,
+  place,
+  probed,
+  quantity,
+  target,
+  text,
+  touched,
+} from './values.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
 
@@ -116,6 +129,23 @@ const classes = {
   else: otherwise,
 };
 
+/** Outcomes of one reading: its classes, and further windows by the names that the step gives them. */
+const outcomesOfOne = group(
+  z.object(classes).catchall(target('Where to go on when the reading lies in this window.', 'one-end-open')),
+  'outcomes and the steps that they lead to',
+  'What the reading can be, and where to go on: classes, and names of `windows`.',
+  { within: 'next', else: 'make-safe' },
+).optional();
+
+function windows(...examples: readonly [string, ...string[]]) {
+  return group(
+    z.record(z.string().regex(idPattern), quantity('a range or a limit', 'A further window.', ...examples)),
+    'windows by name',
+    'Further windows, used as outcomes beside the classes. One of them counts before the class that it lies in.',
+    { 'one-end': examples[0] },
+  ).optional();
+}
+
 export const readOneStep = step('read', "The loop's monitor reads it.", {
   read: id('a loop id or a list of loop ids', 'The loop that its monitor reads.', 'stage-1-loop'),
   expect: quantity(
@@ -125,12 +155,28 @@ export const readOneStep = step('read', "The loop's monitor reads it.", {
     'above 4.5 Ω',
     'open',
   ).optional(),
-  outcomes: group(
-    z.strictObject(classes),
-    'outcomes and the steps that they lead to',
-    'What the reading can be, and where to go on.',
-    { within: 'next', else: 'make-safe' },
+  windows: windows('4.4..5.2 Ω', 'above 8 Ω'),
+  outcomes: outcomesOfOne,
+});
+
+export const measureStep = step('measure', 'Measures with a hand-held instrument.', {
+  measure: keyword(['resistance', 'voltage'], 'What is measured.', 'resistance', 'voltage'),
+  across: across(
+    'Where the probes go: a side of a connector, or two terminals or nodes; of a voltage the plus first.',
+    ['bus-high', 'bus-low'],
+    'K4.end',
+    ['K4.end.1', 'ground'],
+  ),
+  with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
+  expect: quantity(
+    'a range, a limit or `open`',
+    'The accepted window. Without it the computed one is accepted.',
+    '57..63 Ω',
+    'above 11 V',
+    'open',
   ).optional(),
+  windows: windows('114..126 Ω', 'below 0.5 V'),
+  outcomes: outcomesOfOne,
 });
 
 export const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {

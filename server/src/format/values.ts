@@ -2,7 +2,15 @@ import * as z from 'zod';
 
 // Compiling checks while they run costs a command line more than it saves.
 z.config({ jitless: true });
-import { idOr, idPattern, pinPattern, placePattern, terminalPattern, touchPattern } from './ids.ts';
+import {
+  idOr,
+  idPattern,
+  nodePattern,
+  pinPattern,
+  placePattern,
+  terminalPattern,
+  touchPattern,
+} from './ids.ts';
 
 /*
  * The shapes that keys take. Each carries a description and examples for editors, and `x-expected`: the words in which
@@ -78,6 +86,29 @@ export function probed(description: string, ...examples: Examples) {
     .meta(told('a side of a connector, or two terminals', description, examples));
 }
 
+/** Two nodes of the network, or two terminals. */
+export function nodePair(description: string, ...examples: Examples) {
+  return z
+    .array(node())
+    .min(2)
+    .max(2)
+    .meta(told('two nodes', description, examples));
+}
+
+/** Where the probes go that measure anything: a side of a connector, or two nodes or terminals. */
+export function across(description: string, ...examples: Examples) {
+  return z
+    .union([z.string().regex(placePattern), z.array(node()).min(2).max(2)])
+    .meta(told('a side of a connector, or two terminals or nodes', description, examples));
+}
+
+function node() {
+  return z
+    .string()
+    .regex(nodePattern)
+    .meta({ 'x-expected': 'the name of a node, `ground`, or a terminal, such as `K7.end.1`' });
+}
+
 export function touched(description: string, ...examples: Examples) {
   const expected = 'an id, a side or a terminal';
   const one = z.string().regex(touchPattern).meta({ 'x-expected': expected });
@@ -106,13 +137,18 @@ export function idsOr(
   return z.union([first, z.array(one).min(1)]).meta(told(expected, description, examples));
 }
 
-/** Two pins of one connector. General YAML tools see `3` as a number; Ohmwright keeps what is written. */
+const anyPin = z.union([z.string().regex(pinPattern), z.int().min(0)]);
+const pinExpected = 'the name of a pin, such as `3` or `A1`';
+
+/** One pin of a connector. General YAML tools see `3` as a number; Ohmwright keeps what is written. */
+export function pin(description: string, ...examples: Examples) {
+  return anyPin.meta(told(pinExpected, description, examples));
+}
+
+/** Two pins of one connector. */
 export function pinPair(description: string, ...examples: Examples) {
-  const pin = z
-    .union([z.string().regex(pinPattern), z.int().min(0)])
-    .meta({ 'x-expected': 'the name of a pin, such as `3` or `A1`' });
   return z
-    .array(pin)
+    .array(anyPin.meta({ 'x-expected': pinExpected }))
     .min(2)
     .max(2)
     .meta(told('two pins', description, examples));

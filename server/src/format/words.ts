@@ -35,6 +35,7 @@ export const verbs = [
   'remove',
   'move',
   'read',
+  'measure',
   'read-codes',
   'clear-codes',
   'inspect',
@@ -50,7 +51,7 @@ export type Verb = (typeof verbs)[number];
 
 /** The kinds that each section knows. */
 export const kinds = {
-  sources: ['battery', 'high-voltage'],
+  sources: ['battery', 'high-voltage', 'regulated'],
   instruments: ['monitor', 'multimeter'],
   loads: ['lamp', 'resistor'],
   parts: [

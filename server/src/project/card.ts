@@ -8,7 +8,7 @@ import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
-import type { Step } from '../text/procedure.ts';
+import type { Quantity, Step } from '../text/procedure.ts';
 import type { Analysis } from './analysis.ts';
 
 export interface CardOptions {
@@ -62,14 +62,16 @@ function stampOf(analysis: Analysis): string {
 
 function cardReading(reading: Reading, step: Step | undefined): readonly CardReading[] {
   if (step === undefined || reading.accepted === null) return [];
-  const nominals = new Set(reading.good.map((good) => nominalOf(good.indication?.value?.nominal ?? null)));
+  const nominals = new Set(
+    reading.good.map((good) => nominalOf(good.indication?.value?.nominal ?? null, reading.quantity)),
+  );
   const [nominal = null] = nominals;
   return [
     {
       index: reading.index,
-      loop: reading.loop.id,
+      of: reading.of,
       printed: reading.printed,
-      from: step.verb === 'read' && step.expect !== null ? 'expect' : 'computed',
+      from: (step.verb === 'read' || step.verb === 'measure') && step.expect !== null ? 'expect' : 'computed',
       nominal: nominals.size === 1 && reading.byEntry.length === 0 ? nominal : null,
       rows: reading.byEntry.map(({ bands, printed }) => ({
         entered: bands.map(({ entry, entered }) => ({ entry, range: formatSpan(entered, 'temperature') })),
@@ -79,6 +81,6 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
   ];
 }
 
-function nominalOf(ohms: number | null): string | null {
-  return ohms === null ? null : formatQuantity(Number(ohms.toPrecision(3)), 'resistance');
+function nominalOf(amount: number | null, quantity: Quantity): string | null {
+  return amount === null ? null : formatQuantity(Number(amount.toPrecision(3)), quantity);
 }

@@ -1,8 +1,8 @@
 import type { Indication } from '../circuit/circuit.ts';
 import { formatWindow, roundOutward } from '../quantity/quantity.ts';
-import type { Expect } from '../text/procedure.ts';
+import type { Expect, Quantity } from '../text/procedure.ts';
 
-/** The window in which a reading is accepted, ohms. A bound that is null does not exist; open lies above every number. */
+/** The window in which a reading is accepted, ohms or volts. A bound that is null does not exist; open lies above every number. */
 export type Accepted =
   | { readonly least: number | null; readonly most: number | null; readonly from: 'expect' | 'computed' }
   | 'open';
@@ -54,6 +54,6 @@ export function showsOnlyNumbers({ value, canBeOpen }: Indication): boolean {
 }
 
 /** The one text that hints, cards and the command line print. */
-export function printedWindow(accepted: Accepted, resolution: number): string {
-  return formatWindow(accepted, resolution, 'resistance');
+export function printedWindow(accepted: Accepted, resolution: number, quantity: Quantity): string {
+  return formatWindow(accepted, resolution, quantity);
 }

@@ -1,8 +1,9 @@
 import { dependenceOf } from '../circuit/circuit.ts';
 import type { Network } from '../circuit/circuit.ts';
 import { formatAccuracy, formatQuantity, formatSpan } from '../quantity/quantity.ts';
-import type { Monitor, Procedure } from '../text/procedure.ts';
+import type { Procedure } from '../text/procedure.ts';
 import { basisOf } from './basis.ts';
+import type { ReadBy } from './instruments.ts';
 import { ownerOf } from './loop-network.ts';
 
 /** Something that a window rests on and that the circuit itself does not say. */
@@ -13,11 +14,11 @@ export interface Assumed {
 }
 
 /** What the window of a reading assumes: temperatures, instrument, materials, and how values spread. */
-export function assumedOf(procedure: Procedure, network: Network, monitor: Monitor): readonly Assumed[] {
+export function assumedOf(procedure: Procedure, network: Network, readBy: ReadBy): readonly Assumed[] {
   return [
     ambient(procedure),
     ...entered(procedure, network),
-    ...instrument(monitor),
+    ...instrument(readBy),
     ...materials(network),
     ...spreads,
   ];
@@ -51,14 +52,17 @@ export function entriesFollowed(network: Network): ReadonlySet<string> {
   return new Set(followed);
 }
 
-function instrument({ id, accuracy, range }: Monitor): readonly Assumed[] {
+function instrument({ id, quantity, accuracy, range, leads }: ReadBy): readonly Assumed[] {
   if (accuracy === null || range === null) return [];
   return [
     {
       what: `error of ${id}`,
-      value: `at most ${formatAccuracy(accuracy, 'resistance')}, open beyond ${formatQuantity(range.most, 'resistance')}`,
+      value: `at most ${formatAccuracy(accuracy, quantity)}, open beyond ${formatQuantity(range.most, quantity)}`,
       source: inFile,
     },
+    ...(leads === null
+      ? []
+      : [{ what: `leads of ${id}`, value: formatSpan(leads, 'resistance'), source: inFile }]),
   ];
 }
 

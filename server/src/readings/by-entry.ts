@@ -1,14 +1,13 @@
 import type { ConditionRanges, Indication, Network } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Entry, Id, Loop, Procedure } from '../text/procedure.ts';
-import { hardwareKey } from '../bench/hardware.ts';
-import type { Hardware } from '../bench/hardware.ts';
+import type { Entry, Id, Procedure } from '../text/procedure.ts';
 import { acceptedWindow, printedWindow } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { entriesFollowed } from './assumed.ts';
 import { conditionsOf, widened } from './conditions.ts';
-import { goodReading } from './good.ts';
-import { loopNetwork } from './loop-network.ts';
+import { goodKey, goodReading } from './good.ts';
+import type { LoopBench } from './loop-bench.ts';
+import type { Subject } from './subject.ts';
 
 /** What is entered for one row of the table, °C, both ends included. */
 export interface Band {
@@ -36,30 +35,34 @@ const widths = [5, 10, 20, 50, 100, 200, 500, 1000];
  */
 export function rowsByEntry(
   procedure: Procedure,
-  loop: Loop,
-  arrivedAt: readonly Hardware[],
+  subject: Subject,
+  arrivedAt: readonly LoopBench[],
   resolution: number,
 ): readonly EntryRow[] {
   if (procedure.entries.size === 0) return [];
-  const benches = [...new Map(arrivedAt.map((hardware) => [hardwareKey(hardware), hardware])).values()];
-  const entries = entriesIn(procedure, loop, benches);
+  const benches = [...new Map(arrivedAt.map((bench) => [goodKey(subject, bench), bench])).values()];
+  const entries = entriesIn(procedure, subject, benches);
   if (entries.length === 0) return [];
   const conditions = conditionsOf(procedure);
   const rows = bandsOf(entries).map((bands): EntryRow => {
     const ranges = conditionsFor(procedure, conditions, bands);
-    const indications = benches.map((hardware) => goodReading(procedure, loop, hardware, ranges).indication);
+    const indications = benches.map((bench) => goodReading(subject, bench, ranges).indication);
     const known = indications.filter((one): one is Indication => one !== null);
     const accepted = known.length < indications.length ? null : acceptedWindow(null, known, resolution);
-    return { bands, accepted, printed: accepted === null ? '' : printedWindow(accepted, resolution) };
+    return {
+      bands,
+      accepted,
+      printed: accepted === null ? '' : printedWindow(accepted, resolution, subject.quantity),
+    };
   });
   return rows.every(({ printed }) => printed === rows[0]?.printed) ? [] : rows;
 }
 
-/** The entries that a part of the loop follows, on any of the benches, in the order of the file. */
-function entriesIn(procedure: Procedure, loop: Loop, benches: readonly Hardware[]): readonly Entry[] {
+/** The entries that a part of the circuit follows, on any of the benches, in the order of the file. */
+function entriesIn(procedure: Procedure, subject: Subject, benches: readonly LoopBench[]): readonly Entry[] {
   const followed = new Set<Id>();
-  for (const hardware of benches) {
-    const network: Network = loopNetwork(procedure, loop, hardware)?.network ?? [];
+  for (const bench of benches) {
+    const network: Network = subject.seen(bench)?.network ?? [];
     for (const entry of entriesFollowed(network)) followed.add(entry);
   }
   return [...procedure.entries.values()].filter(({ id }) => followed.has(id));

@@ -1,8 +1,9 @@
 import type { Indication } from '../circuit/circuit.ts';
 import type { ReadingClass } from '../text/finding.ts';
-import type { Monitor } from '../text/procedure.ts';
 import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
+import type { Good } from './good.ts';
+import type { ReadBy } from './instruments.ts';
 
 /** Forgiven when a number is held against a bound, as a part of the resolution. */
 const forgiven = 1e-9;
@@ -31,11 +32,15 @@ export function classesShown(
 }
 
 /** The classes that a step has to cover: all that the instrument can show, whatever the circuit does. */
-export function classesRequired(accepted: Accepted, monitor: Monitor): readonly ReadingClass[] {
-  const floor = Math.max(0, monitor.range?.least ?? 0);
-  const ceiling = monitor.range?.most ?? Infinity;
+export function classesRequired(
+  accepted: Accepted,
+  { quantity, range, leakBelow }: ReadBy,
+): readonly ReadingClass[] {
+  const ceiling = range?.most ?? Infinity;
+  // A voltmeter shows the same on either side of zero.
+  const floor = quantity === 'voltage' ? -ceiling : Math.max(0, range?.least ?? 0);
   const needed = new Set<ReadingClass>(['within']);
-  if (monitor.leakBelow !== null) needed.add('leak');
+  if (leakBelow !== null) needed.add('leak');
   if (accepted === 'open') needed.add('below');
   else {
     if (accepted.least !== null && accepted.least > floor) needed.add('below');
@@ -43,6 +48,18 @@ export function classesRequired(accepted: Accepted, monitor: Monitor): readonly 
   }
   if (!openIsWithin(accepted)) needed.add('open');
   return classOrder.filter((one) => needed.has(one));
+}
+
+/** The classes that a sound circuit can show on a bench, that of a leak among them; null: not known. */
+export function classesOfGood(
+  { indication, leak }: Good,
+  accepted: Accepted,
+  resolution: number,
+): readonly ReadingClass[] | null {
+  if (indication === null) return null;
+  if (leak === 'always') return ['leak'];
+  const shown = classesShown(indication, accepted, resolution);
+  return leak === 'sometimes' ? ['leak', ...shown] : shown;
 }
 
 const classOrder: readonly ReadingClass[] = ['leak', 'below', 'within', 'above', 'open'];

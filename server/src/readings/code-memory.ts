@@ -17,6 +17,7 @@ export interface Memory {
  */
 function memoryWatcher(procedure: Procedure, readings: Readings, automaton: LoopAutomaton): Watcher<Memory> {
   const { monitor: id } = automaton.loop;
+  const subject = readings.subjectOf(automaton.loop);
   const monitor = id === null ? undefined : procedure.monitors.get(id);
   const monitorOf = (loop: Id): Id | null => procedure.loops.get(loop)?.monitor ?? null;
   return {
@@ -29,7 +30,7 @@ function memoryWatcher(procedure: Procedure, readings: Readings, automaton: Loop
       const sets =
         !kept &&
         looks(step, automaton, monitorOf) &&
-        codesSet(automaton, monitor, bench, readings.good).length > 0;
+        codesSet(automaton, monitor, bench, subject, readings.good).length > 0;
       const stored = kept || sets;
       return bench === state.bench && stored === state.stored ? state : { bench, stored };
     },

@@ -3,8 +3,9 @@ import type { Limit } from '../quantity/span.ts';
 import type { Id, Monitor, Step } from '../text/procedure.ts';
 import type { Good, GoodReadings } from './good.ts';
 import type { LoopAutomaton, LoopBench } from './loop-bench.ts';
+import type { Subject } from './subject.ts';
 
-export type CodeName = 'open' | 'too-low' | 'too-high';
+export type CodeName = 'open' | 'too-low' | 'too-high' | 'leak';
 
 /** A code that a monitor may store although nothing is faulty: because of what stands on the bench. */
 export interface Code {
@@ -30,21 +31,25 @@ export function codesSet(
   automaton: LoopAutomaton,
   monitor: Monitor | undefined,
   bench: LoopBench,
+  subject: Subject,
   readings: GoodReadings,
 ): readonly Code[] {
   if (monitor === undefined || !isPowered(bench.power, automaton.feeding)) return [];
-  const good = readings(automaton.loop, bench.hardware);
+  const good = readings(subject, bench);
   return codesOf(good, monitor).map((code) => ({ loop: automaton.loop.id, ...code }));
 }
 
 function codesOf(good: Good, monitor: Monitor): readonly { code: CodeName; certain: boolean }[] {
-  const { indication } = good;
+  const { indication, leak } = good;
   if (indication === null) return [];
+  if (leak === 'always') return [{ code: 'leak', certain: true }];
   const { value, canBeOpen } = indication;
   const codes: { code: CodeName; certain: boolean }[] = [];
+  const canLeak = leak === 'sometimes';
+  if (canLeak) codes.push({ code: 'leak', certain: false });
   const add = (code: CodeName, certain: boolean): void =>
-    void codes.push({ code, certain: certain && !canBeOpen });
-  if (canBeOpen) codes.push({ code: 'open', certain: value === null });
+    void codes.push({ code, certain: certain && !canBeOpen && !canLeak });
+  if (canBeOpen) codes.push({ code: 'open', certain: value === null && !canLeak });
   if (value === null) return codes;
   if (monitor.tooLow !== null && beyond(value.least, monitor.tooLow))
     add('too-low', beyond(value.most, monitor.tooLow));

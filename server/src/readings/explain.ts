@@ -5,9 +5,9 @@ import type { Id, Procedure } from '../text/procedure.ts';
 import { assumedOf, entriesFollowed } from './assumed.ts';
 import type { Assumed } from './assumed.ts';
 import { conditionsAtNominal } from './conditions.ts';
-import { instrumentOf } from './good.ts';
+import { instrumentOf } from './instruments.ts';
 import type { LoopBench } from './loop-bench.ts';
-import { causeOf, loopNetwork, ownerOf } from './loop-network.ts';
+import { causeOf, ownerOf } from './loop-network.ts';
 import type { Reading } from './reading.ts';
 
 /** Between these most sound circuits read. Ohms, before the display step. */
@@ -43,18 +43,18 @@ export function* explainReading(
   draws: number,
 ): Work<Explanation | null> {
   const [nearest] = reading.good;
-  const { loop, monitor } = reading;
-  const instrument = monitor === undefined ? null : instrumentOf(monitor);
-  if (nearest === undefined || monitor === undefined || instrument === null) return null;
+  const readBy = reading.instrument;
+  const instrument = readBy === null ? null : instrumentOf(readBy);
+  if (nearest === undefined || readBy === null || instrument === null) return null;
   const bench = nearest.arrival.state;
-  const compiled = loopNetwork(procedure, loop, bench.hardware);
-  if (compiled === null) return null;
-  const { network, probes } = compiled;
+  const seen = reading.seen(bench);
+  if (seen === null) return null;
+  const { network, probes } = seen;
   const ranges = conditionsAtNominal(procedure);
   const uncertain = { network, from: probes[0], to: probes[1], ranges, instrument, causeOf };
   const likely = rootSumSquare(uncertain);
   if (likely === null) return null;
-  const { carrying, shares } = sharesOf(uncertain, monitor.id);
+  const { carrying, shares } = sharesOf(uncertain, readBy.id);
   const entries = entriesFollowed(carrying);
   return {
     bench,
@@ -64,7 +64,7 @@ export function* explainReading(
     rootSumSquare: { least: likely.least, most: likely.most },
     drawn: draws > 0 ? yield* drawn(uncertain, draws) : null,
     shares,
-    assumed: assumedOf(procedure, carrying, monitor),
+    assumed: assumedOf(procedure, carrying, readBy),
   };
 }
 

@@ -1,53 +1,105 @@
 import { hardwareKey } from '../bench/hardware.ts';
-import type { Hardware } from '../bench/hardware.ts';
-import { indicate, networkWindow } from '../circuit/circuit.ts';
-import type { ConditionRanges, Indication, Instrument } from '../circuit/circuit.ts';
+import { powerKey } from '../bench/power.ts';
+import {
+  indicate,
+  indicateVoltage,
+  inputOf,
+  leakSeen,
+  leakWindow,
+  networkWindow,
+  voltageWindow,
+} from '../circuit/circuit.ts';
+import type { ConditionRanges, Indication } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Loop, Monitor, Procedure } from '../text/procedure.ts';
+import type { Procedure } from '../text/procedure.ts';
 import { conditionsOf } from './conditions.ts';
-import { loopNetwork } from './loop-network.ts';
+import { instrumentOf, voltmeterOf } from './instruments.ts';
+import type { LoopBench } from './loop-bench.ts';
+import type { Seen, Subject } from './subject.ts';
 
-/** What a loop without a fault reads on a bench. */
+/** What a circuit without a fault reads on a bench. */
 export interface Good {
-  /** Ohms between the terminals of the monitor; `unknown` where a value in the loop could not be read. */
+  /** Ohms or volts between the two points; `unknown` where a value could not be read or something is in the way. */
   readonly circuit: Span | 'open' | 'unknown';
-  /** What the monitor can show, before its display step; null: unknown. */
+  /** What the instrument can show, before its display step; null: unknown. */
   readonly indication: Indication | null;
+  /** Both ends are met by some circuit within the limits; else no circuit passes them. */
+  readonly exact: boolean;
+  /** Whether a monitor reports a path to ground or a supply. */
+  readonly leak: 'always' | 'sometimes' | 'never';
+  /** Voltage sources whose terminals are joined: they cannot be as stated, and nothing can be said. */
+  readonly conflict: readonly string[];
 }
 
-export type GoodReadings = (loop: Loop, hardware: Hardware) => Good;
+export type GoodReadings = (subject: Subject, bench: LoopBench) => Good;
 
-const unknown: Good = { circuit: 'unknown', indication: null };
+const unknown: Good = { circuit: 'unknown', indication: null, exact: true, leak: 'never', conflict: [] };
 
-/** Good readings of a procedure's loops, each computed once for a bench. */
+/** Good readings of a procedure, each computed once for a bench. */
 export function goodReadings(procedure: Procedure): GoodReadings {
   const conditions = conditionsOf(procedure);
-  const known = new Map<string, Good>();
-  return (loop, hardware) => {
-    const key = `${loop.id}|${hardwareKey(hardware)}`;
-    const value = known.get(key) ?? goodReading(procedure, loop, hardware, conditions);
-    known.set(key, value);
+  const known = new WeakMap<Subject, Map<string, Good>>();
+  return (subject, bench) => {
+    const ofSubject = known.get(subject) ?? new Map<string, Good>();
+    known.set(subject, ofSubject);
+    const key = goodKey(subject, bench);
+    const value = ofSubject.get(key) ?? goodReading(subject, bench, conditions);
+    ofSubject.set(key, value);
     return value;
   };
 }
 
-/** The same under other conditions than those that the procedure holds for. */
-export function goodReading(
-  procedure: Procedure,
-  loop: Loop,
-  hardware: Hardware,
-  ranges: ConditionRanges,
-): Good {
-  const compiled = loopNetwork(procedure, loop, hardware);
-  if (compiled === null) return unknown;
-  const { network, probes } = compiled;
-  const circuit = networkWindow(network, probes[0], probes[1], ranges);
-  const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
-  const instrument = monitor === undefined ? null : instrumentOf(monitor);
-  return { circuit, indication: instrument === null ? null : indicate(circuit, instrument) };
+/** Benches with the same key are alike to a subject: power matters only where sources stand in what is read. */
+export function goodKey({ island }: Subject, { hardware, power }: LoopBench): string {
+  return `${island.sources.length === 0 ? '' : powerKey(power)}/${hardwareKey(hardware)}`;
 }
 
-export function instrumentOf(monitor: Monitor): Instrument | null {
-  const { range, accuracy, resolution } = monitor;
-  return range === null || accuracy === null || resolution === null ? null : { range, accuracy, resolution };
+/** The same under other conditions than those that the procedure holds for. */
+export function goodReading(subject: Subject, bench: LoopBench, ranges: ConditionRanges): Good {
+  const seen = subject.seen(bench);
+  if (seen === null) return unknown;
+  return subject.quantity === 'voltage'
+    ? goodVoltage(subject, seen, ranges)
+    : goodOhms(subject, seen, ranges);
+}
+
+function goodOhms({ instrument, island }: Subject, { network, probes }: Seen, ranges: ConditionRanges): Good {
+  const circuit = networkWindow(network, probes[0], probes[1], ranges);
+  const reader = instrument === null ? null : instrumentOf(instrument);
+  const indication = reader === null ? null : indicate(circuit, reader);
+  const below = instrument?.leakBelow ?? null;
+  const outside = below === null ? [] : outsideOf(island);
+  const leak =
+    below === null || outside.length === 0
+      ? 'never'
+      : leakSeen(leakWindow(network, probes, outside, ranges), below);
+  return { ...unknown, circuit, indication, leak };
+}
+
+/** What counts as ground or a supply to a monitor: the nodes of the sources, and ground. */
+function outsideOf({ elements }: Subject['island']): readonly string[] {
+  const nodes = elements.flatMap(({ kind, between }) =>
+    kind === 'source' ? between : between.filter((node) => node === 'ground'),
+  );
+  return [...new Set(nodes)];
+}
+
+function goodVoltage(
+  { instrument }: Subject,
+  { network, sources, probes: [plus, minus] }: Seen,
+  ranges: ConditionRanges,
+): Good {
+  const meter = instrument === null ? null : voltmeterOf(instrument);
+  if (meter === null) return unknown;
+  const window = voltageWindow([...network, inputOf(meter, plus, minus)], sources, plus, minus, ranges);
+  switch (window.kind) {
+    case 'conflict':
+      return { ...unknown, conflict: window.sources };
+    case 'floating':
+      return unknown;
+    case 'number': {
+      const { value, exact } = window;
+      return { ...unknown, circuit: value, indication: indicateVoltage(value, meter), exact };
+    }
+  }
 }

@@ -1,7 +1,7 @@
 import { guardedWindow } from '../circuit/circuit.ts';
 import { formatWindow, roundInward } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
-import { instrumentOf } from './good.ts';
+import { instrumentOf } from './instruments.ts';
 import type { GoodOnBench, Reading } from './reading.ts';
 
 /** Readings in ohms, limits included, that prove the circuit itself good; `empty`: the instrument has none such. */
@@ -14,7 +14,7 @@ export type Guarded = { readonly least: number; readonly most: number } | 'empty
  */
 export function guardedOf(reading: Reading, bench: GoodOnBench): Guarded | null {
   const limits = reading.byEntry.length > 0 ? null : limitsOf(reading, bench);
-  const instrument = reading.monitor === undefined ? null : instrumentOf(reading.monitor);
+  const instrument = reading.instrument === null ? null : instrumentOf(reading.instrument);
   if (limits === null || instrument === null) return null;
   const window = guardedWindow(limits, instrument);
   return window === null ? 'empty' : (roundInward(window, instrument.resolution) ?? 'empty');
@@ -34,6 +34,6 @@ export function guardedInWords(reading: Reading): string | null {
   const guarded = nearest === undefined ? null : guardedOf(reading, nearest);
   if (guarded === null) return null;
   if (guarded === 'empty') return 'no reading proves the circuit itself good: the instrument is too coarse';
-  const printed = formatWindow(guarded, reading.monitor?.resolution ?? 0, 'resistance');
+  const printed = formatWindow(guarded, reading.instrument?.resolution ?? 0, reading.quantity);
   return `${printed} proves the circuit itself good`;
 }

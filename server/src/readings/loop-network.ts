@@ -2,25 +2,29 @@ import { loadsAt, stateOf } from '../bench/hardware.ts';
 import type { ConnectorState, Hardware } from '../bench/hardware.ts';
 import type { Element, Network, PartModel } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Connector, Id, Loop, Place, Procedure, ShortingBar } from '../text/procedure.ts';
+import type { Connector, Id, Loop, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';
 
-/** A loop as it stands on the bench, seen from the terminals of its monitor. */
-export interface LoopNetwork {
+/** A circuit as it stands on the bench, seen from two points. */
+export interface SeenNetwork {
   readonly network: Network;
-  readonly probes: readonly [string, string];
+  readonly probes: Pair;
 }
 
-type Pair = readonly [string, string];
+export type Pair = readonly [string, string];
+
+/** The terminals of the monitor that reads a loop. */
+export function probesOf({ id, monitor }: Loop): Pair {
+  return [`${monitor ?? ''}.${id}.1`, `${monitor ?? ''}.${id}.2`];
+}
 
 /**
- * Compiles a loop into a network of two-terminal elements. Terminals are nodes named as in the file, `K30.monitor.1`.
- * null where a value in it could not be read.
+ * Compiles a loop into two-terminal elements. Terminals are nodes named as in the file, `K30.monitor.1`. null where a
+ * value in it could not be read.
  */
-export function loopNetwork(procedure: Procedure, loop: Loop, hardware: Hardware): LoopNetwork | null {
+export function loopElements(procedure: Procedure, loop: Loop, hardware: Hardware): Network | null {
   if (loop.monitor === null || !loop.complete) return null;
-  const probes: Pair = [`${loop.monitor}.${loop.id}.1`, `${loop.monitor}.${loop.id}.2`];
   const network: Element[] = [];
-  let near = probes;
+  let near = probesOf(loop);
   for (const { kind, id } of loop.elements) {
     const built =
       kind === 'connector'
@@ -30,7 +34,7 @@ export function loopNetwork(procedure: Procedure, loop: Loop, hardware: Hardware
     network.push(...built.elements);
     near = built.far;
   }
-  return { network, probes };
+  return network;
 }
 
 /** The id of the part, connector or load that an element belongs to. */
@@ -71,16 +75,12 @@ function connectorElements(
 ): Built | null {
   const connector = procedure.connectors.get(id);
   const pins = loop.pins.get(id);
-  if (connector === undefined || pins === undefined || connector.contact === null) return null;
-  const monitorSide: Pair = [`${id}.monitor.${pins[0]}`, `${id}.monitor.${pins[1]}`];
-  const endSide: Pair = [`${id}.end.${pins[0]}`, `${id}.end.${pins[1]}`];
-  const elements: Element[] = [join(near[0], monitorSide[0]), join(near[1], monitorSide[1])];
-  if (stateOf(hardware, id) !== 'unplugged') {
-    const contact: PartModel = { kind: 'stated', resistance: connector.contact };
-    elements.push({ id: `${id}.contact.${pins[0]}`, between: [monitorSide[0], endSide[0]], part: contact });
-    elements.push({ id: `${id}.contact.${pins[1]}`, between: [monitorSide[1], endSide[1]], part: contact });
-  }
-  const sides = { monitor: monitorSide, end: endSide };
+  const contact = connector?.contact ?? null;
+  if (connector === undefined || pins === undefined || contact === null) return null;
+  const [nearSide, farSide] = connector.sides.map((side) => poles(id, side, pins)) as [Pair, Pair];
+  const elements: Element[] = [join(near[0], nearSide[0]), join(near[1], nearSide[1])];
+  if (stateOf(hardware, id) !== 'unplugged')
+    for (const pin of pins) elements.push(contactElement(connector, contact, pin));
   const bar = barElement(procedure, connector, loop, hardware);
   if (bar === null) return null;
   elements.push(...bar);
@@ -88,9 +88,20 @@ function connectorElements(
     if (!sitsIn(place, loop, id)) continue;
     const resistance = procedure.loads.get(load)?.resistance ?? null;
     if (resistance === null) return null;
-    elements.push({ id: load, between: sides[place.side], part: resistance });
+    elements.push({ id: load, between: poles(id, place.side, pins), part: resistance });
   }
-  return { elements, far: endSide };
+  return { elements, far: farSide };
+}
+
+/** The two terminals of one side. */
+export function poles(connector: Id, side: Side, [one, other]: Pair): Pair {
+  return [`${connector}.${side}.${one}`, `${connector}.${side}.${other}`];
+}
+
+/** One mated pin of a connector. */
+export function contactElement({ id, sides }: Connector, resistance: Span, pin: string): Element {
+  const between: Pair = [`${id}.${sides[0]}.${pin}`, `${id}.${sides[1]}.${pin}`];
+  return { id: `${id}.contact.${pin}`, between, part: { kind: 'stated', resistance } };
 }
 
 function sitsIn(place: Place, loop: Loop, connector: Id): boolean {
@@ -110,11 +121,17 @@ function barElement(
 }
 
 /** The element that the bar of a connector is while it is closed; null: it has none across the pins, or an unreadable one. */
-export function barBetween({ id, shortingBar: bar }: Connector, loop: Loop): Element | null {
+export function barBetween(
+  { id, shortingBar: bar }: Connector,
+  loop: { readonly pins: ReadonlyMap<Id, Pair> },
+): Element | null {
   const pins = loop.pins.get(id);
   if (bar?.resistance == null || pins === undefined || !bridges(bar, pins)) return null;
-  const between: Pair = [`${id}.${bar.side}.${pins[0]}`, `${id}.${bar.side}.${pins[1]}`];
-  return { id: `${id}.shorting-bar`, between, part: { kind: 'stated', resistance: bar.resistance } };
+  return {
+    id: `${id}.shorting-bar`,
+    between: poles(id, bar.side, pins),
+    part: { kind: 'stated', resistance: bar.resistance },
+  };
 }
 
 /** The shorting bar of a connector, where it is closed across the pins of the loop. */
@@ -146,6 +163,7 @@ export function barIsClosed(procedure: Procedure, connector: Connector, hardware
 
 const nothing: Span = { least: 0, nominal: 0, most: 0 };
 
-function join(a: string, b: string): Element {
+/** A connection without resistance. */
+export function join(a: string, b: string): Element {
   return { id: `${a}=${b}`, between: [a, b], part: { kind: 'stated', resistance: nothing } };
 }

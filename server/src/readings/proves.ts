@@ -1,11 +1,34 @@
-import type { Proves } from '../bench/verification.ts';
+import { hardwareAtStart } from '../bench/hardware.ts';
+import type { Proves, ShownByHand } from '../bench/verification.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
 import { openIsWithin } from './accepted.ts';
-import type { Readings } from './reading.ts';
+import { islandNetwork } from './island-network.ts';
+import { ownersBetween } from './obstacles.ts';
+import type { Reading, Readings } from './reading.ts';
 
-/** A reading proves nothing where an open loop is within its window. A window that is not known is not held against it. */
-export function provesBy(readings: Readings): Proves {
-  return (step, loop) => {
-    const accepted = readings.at(step.index, loop)?.accepted ?? null;
-    return accepted === null || !openIsWithin(accepted);
+/**
+ * A reading proves nothing where an open circuit is within its window. A window that is not known is not held against it.
+ */
+export function provesBy(procedure: Procedure, readings: Readings): Proves {
+  return {
+    loop: (step, loop) => tellsOpen(readings.at(step.index, loop)),
+    measured: (step) => measuredBy(procedure, readings, step),
   };
+}
+
+function tellsOpen(reading: Reading | undefined): boolean {
+  const accepted = reading?.accepted ?? null;
+  return accepted === null || !openIsWithin(accepted);
+}
+
+/** Of a resistance: all that lies on some way between the probes as built, every source taken away. */
+function measuredBy(procedure: Procedure, readings: Readings, step: Step): ShownByHand | null {
+  if (step.verb !== 'measure' || step.quantity !== 'resistance') return null;
+  const reading = readings.at(step.index, step.of);
+  if (reading === undefined || !tellsOpen(reading)) return null;
+  const { island, probes } = reading;
+  const power = { ignitionOn: false, disconnected: island.sources };
+  const built = islandNetwork(procedure, island, { power, hardware: hardwareAtStart });
+  if (built === null || probes === null) return null;
+  return { things: ownersBetween(island, built, probes), connectors: island.connectors };
 }

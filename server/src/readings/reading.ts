@@ -3,7 +3,7 @@ import { defaultBounds, explore } from '../bench/explore.ts';
 import type { Arrival, Bounds, Reported } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Work } from '../bench/work.ts';
-import type { Id, Loop, Monitor, Procedure, Step } from '../text/procedure.ts';
+import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { acceptedWindow, printedWindow } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { rowsByEntry } from './by-entry.ts';
@@ -12,19 +12,19 @@ import { codesSet, looks, mayLook } from './codes.ts';
 import type { Code } from './codes.ts';
 import { goodReadings } from './good.ts';
 import type { Good, GoodReadings } from './good.ts';
-import { loopAutomaton, loopBenchWatcher } from './loop-bench.ts';
-import type { LoopAutomaton, LoopBench } from './loop-bench.ts';
+import { islandAutomaton, loopAutomaton, loopBenchWatcher } from './loop-bench.ts';
+import type { BenchAutomaton, LoopAutomaton, LoopBench } from './loop-bench.ts';
+import { loopSubject, measuredSubject } from './subject.ts';
+import type { Measuring, Subject } from './subject.ts';
 
-/** A bench on which a step reads a loop, what a sound circuit reads there, and the shortest way to it. */
+/** A bench on which a step reads something, what a sound circuit reads there, and the shortest way to it. */
 export interface GoodOnBench extends Good {
   readonly arrival: Arrival<LoopBench>;
 }
 
-/** What one step reads of one loop. */
-export interface Reading {
+/** What one step reads or measures. */
+export interface Reading extends Subject {
   readonly index: number;
-  readonly loop: Loop;
-  readonly monitor: Monitor | undefined;
   /** null: nothing is stated, and nothing could be computed. */
   readonly accepted: Accepted | null;
   /** The accepted window with its unit; empty where there is none. */
@@ -43,17 +43,18 @@ export interface CodesAtStep {
 
 export interface Readings {
   readonly readings: readonly Reading[];
-  /** What the step at an index reads of a loop. */
-  readonly at: (index: number, loop: Id) => Reading | undefined;
+  /** What the step at an index reads of a loop, or between two points. */
+  readonly at: (index: number, of: string) => Reading | undefined;
   readonly codes: readonly CodesAtStep[];
   readonly automata: ReadonlyMap<Id, LoopAutomaton>;
+  readonly subjectOf: (loop: Loop) => Subject;
   readonly good: GoodReadings;
   /** Bounds that were met. */
   readonly reported: readonly Reported[];
   readonly complete: boolean;
 }
 
-/** Explores the bench of each loop alone, and reads it wherever a step does. */
+/** Explores the bench of each loop alone, and of each thing that is measured, and reads it wherever a step does. */
 export function* computeReadings(
   procedure: Procedure,
   graph: StepGraph,
@@ -68,64 +69,83 @@ export function* computeReadings(
   let complete = true;
   const looking = [...graph.steps.entries()].filter(([, step]) => mayLook(step));
   const monitorOf = (id: Id): Id | null => procedure.loops.get(id)?.monitor ?? null;
-  for (const loop of procedure.loops.values()) {
-    const automaton = loopAutomaton(circuits, loop);
-    automata.set(loop.id, automaton);
+  const subjectOf = remembered((loop: Loop) => loopSubject(procedure, loop));
+  function* arrivalsOf(automaton: BenchAutomaton): Work<(index: number) => readonly Arrival<LoopBench>[]> {
     const explored = yield* explore(graph, loopBenchWatcher(automaton), bounds);
     reported.push(...explored.reported);
     complete &&= explored.complete;
+    return (index) => explored.arrivals(index);
+  }
+  for (const loop of procedure.loops.values()) {
+    const subject = subjectOf(loop);
+    const automaton = loopAutomaton(circuits, loop, subject.island);
+    automata.set(loop.id, automaton);
+    const arrivals = yield* arrivalsOf(automaton);
     const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
-    const goodOn = rememberBy((bench: LoopBench) => good(loop, bench.hardware));
-    const codesOn = rememberBy((bench: LoopBench) => codesSet(automaton, monitor, bench, good));
-    const rowsOn = (arrivals: readonly Arrival<LoopBench>[], resolution: number): readonly EntryRow[] =>
-      rowsByEntry(
-        procedure,
-        loop,
-        arrivals.map(({ state }) => state.hardware),
-        resolution,
-      );
+    const goodOn = remembered((bench: LoopBench) => good(subject, bench));
+    const codesOn = remembered((bench: LoopBench) => codesSet(automaton, monitor, bench, subject, good));
     for (const [index, step] of looking) {
-      const arrivals = explored.arrivals(index);
-      const reading = readingAt(index, step, loop, monitor, arrivals, goodOn, rowsOn);
-      if (reading !== null) readings.push(reading);
-      const set = looks(step, automaton, monitorOf) ? codesAt(loop, arrivals, codesOn) : [];
+      if (step.verb === 'read' && step.loops.includes(loop.id))
+        readings.push(readingAt(procedure, index, step, subject, arrivals(index), goodOn));
+      const set = looks(step, automaton, monitorOf) ? codesAt(loop, arrivals(index), codesOn) : [];
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
     }
   }
+  for (const { subject, steps } of measuredIn(procedure)) {
+    const arrivals = yield* arrivalsOf(islandAutomaton(subject.of, subject.island));
+    const goodOn = remembered((bench: LoopBench) => good(subject, bench));
+    for (const step of steps)
+      readings.push(readingAt(procedure, step.index, step, subject, arrivals(step.index), goodOn));
+  }
   readings.sort((a, b) => a.index - b.index || orderInStep(graph, a) - orderInStep(graph, b));
   const codesInOrder = [...codes].sort(([a], [b]) => a - b).map(([index, set]) => ({ index, codes: set }));
-  const placed = new Map(readings.map((reading) => [`${reading.index} ${reading.loop.id}`, reading]));
-  const at = (index: number, loop: Id): Reading | undefined => placed.get(`${index} ${loop}`);
-  return { readings, at, codes: codesInOrder, automata, good, reported, complete };
+  const placed = new Map(readings.map((reading) => [`${reading.index} ${reading.of}`, reading]));
+  const at = (index: number, of: string): Reading | undefined => placed.get(`${index} ${of}`);
+  return { readings, at, codes: codesInOrder, automata, subjectOf, good, reported, complete };
+}
+
+/** Steps that measure the same with the same instrument, together. */
+function measuredIn(
+  procedure: Procedure,
+): readonly { readonly subject: Subject; readonly steps: readonly Measuring[] }[] {
+  const bySubject = new Map<string, Measuring[]>();
+  for (const step of procedure.steps) {
+    if (step.verb !== 'measure') continue;
+    const key = `${step.quantity} ${step.of} ${step.with}`;
+    bySubject.set(key, [...(bySubject.get(key) ?? []), step]);
+  }
+  return [...bySubject.values()].flatMap((steps) => {
+    const [first] = steps;
+    return first === undefined ? [] : [{ subject: measuredSubject(procedure, first), steps }];
+  });
 }
 
 function orderInStep(graph: StepGraph, reading: Reading): number {
   const step = graph.steps[reading.index];
-  return step?.verb === 'read' ? step.loops.indexOf(reading.loop.id) : 0;
+  return step?.verb === 'read' ? step.loops.indexOf(reading.of) : 0;
 }
 
 function readingAt(
+  procedure: Procedure,
   index: number,
-  step: Step,
-  loop: Loop,
-  monitor: Monitor | undefined,
+  { expect }: Pick<Measuring, 'expect'>,
+  subject: Subject,
   arrivals: readonly Arrival<LoopBench>[],
   goodOn: (bench: LoopBench) => Good,
-  rowsOn: (arrivals: readonly Arrival<LoopBench>[], resolution: number) => readonly EntryRow[],
-): Reading | null {
-  if (step.verb !== 'read' || !step.loops.includes(loop.id)) return null;
+): Reading {
   const good = arrivals.map((arrival) => ({ arrival, ...goodOn(arrival.state) }));
   const indications = good.flatMap(({ indication }) => (indication === null ? [] : [indication]));
-  const resolution = monitor?.resolution ?? null;
+  const resolution = subject.instrument?.resolution ?? null;
   const known = indications.length === good.length;
   const accepted =
-    resolution === null || (!known && step.expect === null)
+    resolution === null || (!known && expect === null)
       ? null
-      : acceptedWindow(step.expect, indications, resolution);
-  const printed = accepted === null || resolution === null ? '' : printedWindow(accepted, resolution);
-  const isComputed = accepted !== null && resolution !== null && step.expect === null;
-  const byEntry = isComputed ? rowsOn(arrivals, resolution) : [];
-  return { index, loop, monitor, accepted, printed, byEntry, good };
+      : acceptedWindow(expect, indications, resolution);
+  const isKnown = accepted !== null && resolution !== null;
+  const printed = isKnown ? printedWindow(accepted, resolution, subject.quantity) : '';
+  const benches = arrivals.map(({ state }) => state);
+  const byEntry = isKnown && expect === null ? rowsByEntry(procedure, subject, benches, resolution) : [];
+  return { ...subject, index, accepted, printed, byEntry, good };
 }
 
 function codesAt(
@@ -142,12 +162,12 @@ function codesAt(
   }));
 }
 
-/** Computes once for each bench; the explorer has one object for equal ones. */
-function rememberBy<T>(compute: (bench: LoopBench) => T): (bench: LoopBench) => T {
-  const known = new Map<LoopBench, T>();
-  return (bench) => {
-    const value = known.get(bench) ?? compute(bench);
-    known.set(bench, value);
+/** Computes once for each object; the explorer has one object for equal benches. */
+function remembered<K extends object, T>(compute: (key: K) => T): (key: K) => T {
+  const known = new Map<K, T>();
+  return (key) => {
+    const value = known.get(key) ?? compute(key);
+    known.set(key, value);
     return value;
   };
 }

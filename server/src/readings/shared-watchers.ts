@@ -23,7 +23,7 @@ export interface SharedWatchers {
 }
 
 export function sharedWatchers(procedure: Procedure, circuits: Circuits, readings: Readings): SharedWatchers {
-  const proves = provesBy(readings);
+  const proves = provesBy(procedure, readings);
   return {
     source: remember(sourceItem),
     connector: remember((id) => connectorItem(circuits, id)),

@@ -1,15 +1,28 @@
 import type { Indication } from '../circuit/circuit.ts';
 import { formatQuantity } from '../quantity/quantity.ts';
+import type { Quantity } from '../text/procedure.ts';
+import type { Good } from './good.ts';
 
 /** What an instrument can show, for people: `1.65 Ω to 2.81 Ω`, `open`, or both. To four digits. */
-export function shownInWords(indication: Indication | null): string {
+export function shownInWords(indication: Indication | null, quantity: Quantity = 'resistance'): string {
   if (indication === null) return 'not known';
   const { value, canBeOpen } = indication;
   if (value === null) return 'open';
-  const number = `${ohmsInWords(value.least)} to ${ohmsInWords(value.most)}`;
+  const number = `${amountInWords(value.least, quantity)} to ${amountInWords(value.most, quantity)}`;
   return canBeOpen ? `${number}, or open` : number;
 }
 
 export function ohmsInWords(ohms: number): string {
-  return formatQuantity(Number(ohms.toPrecision(4)), 'resistance');
+  return amountInWords(ohms, 'resistance');
+}
+
+/** Ohms or volts, to four digits. */
+export function amountInWords(amount: number, quantity: Quantity): string {
+  return formatQuantity(Number(amount.toPrecision(4)), quantity);
+}
+
+/** What a monitor reports of a path to ground or a supply, behind what it shows. */
+export function leakInWords(leak: Good['leak']): string {
+  if (leak === 'never') return '';
+  return leak === 'always' ? ', reported as a leak' : ', or reported as a leak';
 }

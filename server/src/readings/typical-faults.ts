@@ -1,11 +1,12 @@
 import { stateOf } from '../bench/hardware.ts';
-import type { Hardware } from '../bench/hardware.ts';
 import { networkWindow } from '../circuit/circuit.ts';
 import type { Element } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { conditionsOf } from './conditions.ts';
-import { barBetween, loopNetwork } from './loop-network.ts';
+import { loopNetwork } from './island-network.ts';
+import type { LoopBench } from './loop-bench.ts';
+import { barBetween } from './loop-network.ts';
 
 /** A fault that circuits are known to have, and the ohms between the terminals of the monitor with it. */
 export type TypicalFault =
@@ -21,8 +22,9 @@ export const leastAdded = 1;
  * at the monitor, and each shorting bar that stays closed although its connector is mated. None where nothing of the
  * loop lies between the monitor and what is fitted, or where all is open anyway.
  */
-export function typicalFaults(procedure: Procedure, loop: Loop, hardware: Hardware): readonly TypicalFault[] {
-  const compiled = loopNetwork(procedure, loop, hardware);
+export function typicalFaults(procedure: Procedure, loop: Loop, bench: LoopBench): readonly TypicalFault[] {
+  const { hardware } = bench;
+  const compiled = loopNetwork(procedure, loop, bench);
   if (compiled === null) return [];
   const { network, probes } = compiled;
   const ranges = conditionsOf(procedure);

@@ -31,7 +31,9 @@ export const circuit = {
 export function example(
   shows: string,
   steps: string,
-  changed: Partial<Record<keyof typeof circuit | 'assemblies' | 'routines' | 'waivers', string>> = {},
+  changed: Partial<
+    Record<keyof typeof circuit | 'network' | 'assemblies' | 'routines' | 'waivers', string>
+  > = {},
 ): Example {
   const sections = { ...circuit, ...changed };
   const text = ['format: 1\ntitle: Example\n', ...Object.values(sections), 'steps:\n', indented(steps)].join(
@@ -47,6 +49,15 @@ function indented(steps: string): string {
     .map((line) => `  ${line}\n`)
     .join('');
 }
+
+/** The shared circuit with a multimeter beside the control unit. */
+export const withHandMeter = {
+  instruments: `${circuit.instruments}  hand-meter:
+    kind: multimeter
+    resistance: { range: 0..40 Ω, accuracy: 0.5 % + 2 digits, resolution: 0.01 Ω, test-current: 1 mA }
+    zeroed: true
+`,
+};
 
 /** Nothing but a reading. */
 export const readOnly = `

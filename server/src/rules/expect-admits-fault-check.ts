@@ -1,7 +1,7 @@
 import { acceptedWindow } from '../readings/accepted.ts';
 import type { Accepted } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
-import { instrumentOf } from '../readings/good.ts';
+import { instrumentOf } from '../readings/instruments.ts';
 import type { Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 import { leastAdded, typicalFaults } from '../readings/typical-faults.ts';
@@ -23,9 +23,10 @@ interface Admitted {
 }
 
 function admitsFault(context: Context, reading: Reading): Seen | null {
-  const { accepted, monitor, loop } = reading;
-  const instrument = monitor === undefined ? null : instrumentOf(monitor);
-  if (!expects(context, reading) || accepted === null || instrument === null) return null;
+  const { accepted, loop } = reading;
+  const instrument = reading.instrument === null ? null : instrumentOf(reading.instrument);
+  // Which faults something measured by hand has depends on the network around it.
+  if (loop === null || !expects(context, reading) || accepted === null || instrument === null) return null;
   const { resolution } = instrument;
   const sides = known(reading);
   const computed = acceptedWindow(
@@ -41,7 +42,7 @@ function admitsFault(context: Context, reading: Reading): Seen | null {
       judgedByLoad(context, reading, side) === null &&
       classesShown(side.indication, accepted, resolution).includes('within');
     if (!isJudged) continue;
-    const admitted = typicalFaults(context.procedure, loop, side.arrival.state.hardware)
+    const admitted = typicalFaults(context.procedure, loop, side.arrival.state)
       .map((fault): Admitted => ({ fault, shown: indicate(fault.circuit, instrument) }))
       .filter(({ shown }) => isSure(shown, accepted) && !isSure(shown, computed));
     if (admitted.length === 0) continue;

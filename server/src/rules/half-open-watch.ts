@@ -56,16 +56,15 @@ function watchConnector(hazard: Hazard, connector: Id): Watcher<State> {
   };
 }
 
-function hazardInWords({ id, loop, live }: Hazard): string {
-  return loop === null ? `what carries ${id}` : `the loop of ${listed(live)} (${id})`;
+function hazardInWords({ id, isLoop, live }: Hazard): string {
+  if (isLoop) return `the loop of ${listed(live)} (${id})`;
+  return live.includes(id) ? `what carries ${id}` : `the circuit of ${listed(live)}`;
 }
 
 /** What stands open or loaded at one connector, in words. */
-function openings({ loop }: Hazard, connector: Id, hardware: Hardware): readonly string[] {
+function openings({ holds }: Hazard, connector: Id, hardware: Hardware): readonly string[] {
   const state = hardware.connectors.get(connector);
-  const loads = [...hardware.loads]
-    .filter(([, place]) => loop !== null && place.loop === loop)
-    .map(([load]) => load);
+  const loads = [...hardware.loads].filter(([, place]) => holds(place)).map(([load]) => load);
   return [
     ...(state === undefined ? [] : [`${connector} is ${state}`]),
     ...loads.map((load) => `${load} is fitted at ${connector}`),

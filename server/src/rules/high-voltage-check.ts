@@ -23,7 +23,7 @@ function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
       ({ sources, liveParts }) => sources.includes(id) && liveParts.length === 0,
     );
     if (idle.length > 0) {
-      const loops = listed(idle.map(({ loop }) => loop.id));
+      const loops = listed(idle.map((circuit) => circuit.id));
       return [
         seen(
           `${id} feeds ${loops}, where nothing is live: hands there would not be held against it. ` +

@@ -1,5 +1,5 @@
 import type { Watcher } from '../bench/explore.ts';
-import { loadsAt, placeInWords, stateOf } from '../bench/hardware.ts';
+import { isFarSide, loadsAt, placeInWords, stateOf } from '../bench/hardware.ts';
 import type { ConnectorState, Hardware } from '../bench/hardware.ts';
 import { connectedAfter, connectorWithLoads, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
@@ -8,12 +8,14 @@ import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
 import type { Id, Place, Procedure, Side, Step, Mentioned } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
+import { measuredUnderPowerFinder } from './measured-check.ts';
 import type { Finder } from './rule.ts';
 import { listed } from './words.ts';
 
 /* What cannot be done on the bench as a path leaves it. Each thing acted on is watched alone. */
 
 export const impossibleFinder: Finder = {
+  ...measuredUnderPowerFinder,
   watch: ({ procedure, circuits }) => [
     ...[...procedure.connectors.keys()].map((id) => running(connectorWatcher(procedure, id))),
     ...[...procedure.loads.keys()].map((id) => running(loadWatcher(id))),
@@ -85,14 +87,23 @@ function loadsHeldBy(procedure: Procedure, what: Id, connector: Id, hardware: Ha
   });
 }
 
-/** What stands next to one side of a connector in its loops: the owner of that half. */
+/** What stands next to one side of a connector in its loops and the network: the owner of that half. */
 function besides(procedure: Procedure, connector: Id, side: Side): readonly Id[] {
-  return [...procedure.loops.values()].flatMap((loop) => {
+  const isFar = isFarSide(procedure, connector, side);
+  const inLoops = [...procedure.loops.values()].flatMap((loop) => {
     const at = loop.elements.findIndex(({ id }) => id === connector);
     if (at === -1) return [];
-    const beside = side === 'end' ? loop.elements[at + 1]?.id : (loop.elements[at - 1]?.id ?? loop.monitor);
+    const beside = isFar ? loop.elements[at + 1]?.id : (loop.elements[at - 1]?.id ?? loop.monitor);
     return beside === undefined || beside === null ? [] : [beside];
   });
+  const { elements } = procedure.network;
+  const nodes = elements.flatMap((element) =>
+    element.kind === 'connector' && element.id === connector ? [element.between[isFar ? 1 : 0]] : [],
+  );
+  const inNetwork = elements.filter(
+    ({ kind, between }) => kind === 'part' && between.some((node) => nodes.includes(node)),
+  );
+  return [...inLoops, ...inNetwork.map(({ id }) => id)];
 }
 
 /** Everything that is replaced, with the place that names it or its assembly. */

@@ -76,8 +76,7 @@ function judgeLoad({ circuits }: Context, id: Id): EndJudge<PoweredLoad> {
     if (at === null) return;
     const left = `${id} fitted at ${placeInWords(at)}`;
     const powered = circuits.hazards.filter(
-      ({ loop, sources }) =>
-        loop !== null && loop === at.loop && sources.some((source) => !isOff(power, source)),
+      ({ holds, sources }) => holds(at) && sources.some((source) => !isOff(power, source)),
     );
     if (powered.length > 0) leaveLive(id, left, powered, report);
     else leave(step, ending, id, left, report);

@@ -48,18 +48,19 @@ function bridged(procedure: Procedure, one: Bridged, hardware: Hardware, step: S
       : `, together about ${ohmsInWords(ohms.together)} instead of ${ohmsInWords(ohms.alone)}`;
   const message =
     `${load} at ${placeInWords(place)} lies in parallel with the closed shorting bar of ${place.connector}${numbers}: ` +
-    `${advice(one, hardware)}.`;
+    `${advice(procedure, one, hardware)}.`;
   return { rule: 'load-bridged', subject: load, message, ...underlined(step, load) };
 }
 
-function advice({ place, bar }: Bridged, hardware: Hardware): string {
+function advice({ connectors }: Procedure, { place, bar }: Bridged, hardware: Hardware): string {
   const { connector, side } = place;
   const isApart = stateOf(hardware, connector) === 'unplugged';
   if (side !== bar.side) return `unplug ${connector} before`;
-  if (bar.side === 'monitor') return 'only an adapter that opens the bar can be read here';
+  const near = connectors.get(connector)?.sides[0] ?? 'monitor';
+  if (bar.side === near) return 'only an adapter that opens the bar can be read here';
   return isApart
-    ? `fit it at ${connector}.monitor`
-    : `unplug ${connector} and fit it at ${connector}.monitor`;
+    ? `fit it at ${connector}.${near}`
+    : `unplug ${connector} and fit it at ${connector}.${near}`;
 }
 
 function underlined(step: Step, load: Id): Pick<Issue, 'underline'> {

@@ -1,6 +1,8 @@
 import { guardedOf } from '../readings/guarded.ts';
 import { ohmsInWords } from '../readings/shown-in-words.ts';
-import type { Id, Loop, Monitor } from '../text/procedure.ts';
+import type { Reading } from '../readings/reading.ts';
+import { subjectInWords } from '../readings/subject.ts';
+import type { Id } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { expects, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
@@ -12,27 +14,28 @@ export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 function tooCoarse(context: Context): readonly Seen[] {
   const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
-    const { loop, monitor } = reading;
-    // The limits of a stated window are the author's; what comes of circuit and monitor is the same at every step.
-    if (monitor === undefined || expects(context, reading) || told.has(loop.id)) return [];
+    // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
+    if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(
-      (one) => isWithoutLoads(loop, one) && guardedOf(reading, one) === 'empty',
+      (one) => isWithoutLoads(reading, one) && guardedOf(reading, one) === 'empty',
     );
     if (side === undefined) return [];
-    told.add(loop.id);
-    return [seen(context, reading, 'meter-too-coarse', message(loop, monitor, side), [side])];
+    told.add(reading.of);
+    const message = coarseInWords(reading, reading.instrument.id, side);
+    return [seen(context, reading, 'meter-too-coarse', message, [side])];
   });
 }
 
-function isWithoutLoads(loop: Loop, { arrival }: Side): boolean {
-  return ![...arrival.state.hardware.loads.values()].some((place) => place.loop === loop.id);
+function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
+  const { loads } = arrival.state.hardware;
+  return ![...loads.values()].some((place) => loop === null || place.loop === loop.id);
 }
 
-function message(loop: Loop, monitor: Monitor, { circuit }: Side): string {
+function coarseInWords(reading: Reading, instrument: Id, { circuit }: Side): string {
   const good =
     typeof circuit === 'string' ? '' : ` is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
   return (
-    `No reading of ${monitor.id} proves ${loop.id} good: a sound one${good}, ` +
+    `No reading of ${instrument} proves ${subjectInWords(reading)} good: a sound one${good}, ` +
     'and by its error every number that it shows there can also come from outside.'
   );
 }

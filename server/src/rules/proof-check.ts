@@ -1,5 +1,6 @@
 import { touchesOf } from '../bench/touch.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
 
@@ -18,16 +19,20 @@ function unfedCircuits({ procedure, circuits }: Context): readonly Seen[] {
   if (!everySourceIsRead(procedure)) return [];
   return circuits.live
     .filter((circuit) => circuit.sources.length === 0)
-    .map(({ loop, liveParts }) => ({
+    .map(({ id, loop, liveParts }) => ({
       issue: {
         rule: 'unfed-circuit',
-        subject: loop.id,
-        place: { path: loop.path, part: 'key' },
+        subject: id,
+        place: { path: loop?.path ?? placeOfPart(procedure, liveParts), part: 'key' },
         message:
-          `No source feeds ${loop.id}, which holds ${listed(liveParts)}: nothing would prove it safe. ` +
-          `Name ${loop.monitor ?? 'its monitor'} in the \`feeds\` of a source.`,
+          `No source feeds ${loop === null ? `the circuit of ${id}` : id}, which holds ${listed(liveParts)}: ` +
+          `nothing would prove it safe. Name ${loop?.monitor ?? listed(liveParts)} in the \`feeds\` of a source.`,
       },
     }));
+}
+
+function placeOfPart({ parts }: Procedure, [part = '']: readonly Id[]): Path {
+  return parts.get(part)?.path ?? ['network'];
 }
 
 function unfedMonitors({ procedure, circuits }: Context): readonly Seen[] {
@@ -38,7 +43,7 @@ function unfedMonitors({ procedure, circuits }: Context): readonly Seen[] {
       // Where it reads a live circuit, that is what is said: naming the monitor in `feeds` mends both.
       .filter(
         (monitor) =>
-          !circuits.live.some(({ loop, sources }) => loop.monitor === monitor.id && sources.length === 0),
+          !circuits.live.some(({ loop, sources }) => loop?.monitor === monitor.id && sources.length === 0),
       )
       .map((monitor) => ({
         issue: {
@@ -68,7 +73,7 @@ function sourcesWithoutWait({ procedure, circuits }: Context): readonly Seen[] {
 }
 
 function stepsInNoCircuit({ procedure, graph, circuits }: Context): readonly Seen[] {
-  const complete = [...procedure.loops.values()].every((loop) => loop.complete);
+  const complete = procedure.network.complete && [...procedure.loops.values()].every((loop) => loop.complete);
   if (!complete) return [];
   return graph.steps.flatMap((step, index) =>
     touchesOf(step, () => undefined)
@@ -81,7 +86,7 @@ function stepsInNoCircuit({ procedure, graph, circuits }: Context): readonly See
           rule: 'in-no-circuit',
           subject: id,
           underline: place,
-          message: `${id} stands in no loop, so nothing is known of what it carries: put it in the path of its loop.`,
+          message: `${id} stands in no loop and nowhere in the network, so nothing is known of what it carries: put it in the path of its loop.`,
         },
       })),
   );

@@ -31,6 +31,8 @@ import { expectExcludesGood } from './expect-excludes-good.ts';
 import { inertStage } from './inert-stage.ts';
 import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
+import { meterAcrossLive } from './meter-across-live.ts';
+import { monitorInTheWay } from './monitor-in-the-way.ts';
 import { testCurrent } from './test-current.ts';
 import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
@@ -56,6 +58,7 @@ export const rules: readonly Rule[] = [
   proofElsewhere,
   unfitMeter,
   inNoCircuit,
+  meterAcrossLive,
   testCurrent,
   inertStage,
   zeroWait,
@@ -72,6 +75,7 @@ export const rules: readonly Rule[] = [
   codesNotCleared,
   repairNotVerified,
   loopNotVerified,
+  monitorInTheWay,
   loadBridged,
   loadOutOfWindow,
   windowDiffers,

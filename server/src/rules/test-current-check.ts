@@ -8,6 +8,7 @@ export const testCurrentFinder: Finder = { check: testCurrents };
 
 function testCurrents({ procedure, circuits }: Context): readonly Seen[] {
   return circuits.live.flatMap(({ loop, liveParts }) => {
+    if (loop === null) return [];
     const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
     return monitor === undefined
       ? []

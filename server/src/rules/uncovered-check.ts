@@ -1,6 +1,7 @@
 import { classesRequired } from '../readings/classes.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Id, Outcome, Step } from '../text/procedure.ts';
+import type { Measuring } from '../readings/subject.ts';
+import type { Outcome, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
 
@@ -27,9 +28,21 @@ function missingOutcomes(context: Context, step: Step, index: number): readonly 
       return step.outcomes === null ? [] : notNamed(['none', 'stored', 'present'], step.outcomes);
     case 'read':
       return step.outcomes === null ? [] : missingClasses(context, step, step.outcomes, index);
+    case 'measure':
+      return step.outcomes === null ? [] : missingMeasured(context, step, step.outcomes, index);
     default:
       return [];
   }
+}
+
+function missingMeasured(
+  context: Context,
+  { of }: Measuring,
+  outcomes: readonly Outcome[],
+  index: number,
+): readonly string[] {
+  const names = outcomes.map(({ name }) => name);
+  return names.includes('else') ? [] : (missingOf(context, index, of, names) ?? []);
 }
 
 function notNamed(required: readonly OutcomeName[], outcomes: readonly Outcome[]): readonly OutcomeName[] {
@@ -60,22 +73,22 @@ function missingClasses(
   return apart;
 }
 
-/** The classes of one loop's reading that none of the names covers; null where its window is not known. */
+/** The classes of one reading that none of the names covers; null where its window is not known. */
 function missingOf(
   context: Context,
   index: number,
-  loop: Id,
+  of: string,
   names: readonly OutcomeName[],
 ): readonly ReadingClass[] | null {
-  const reading = context.readings.at(index, loop);
+  const reading = context.readings.at(index, of);
   const accepted = reading?.accepted ?? null;
-  const monitor = reading?.monitor;
-  if (reading === undefined || reading.good.length === 0 || accepted === null || monitor === undefined)
+  const instrument = reading?.instrument ?? null;
+  if (reading === undefined || reading.good.length === 0 || accepted === null || instrument === null)
     return null;
   const covered = (one: ReadingClass): boolean =>
     names.includes(one) || names.includes('else') || (one !== 'within' && names.includes('outside'));
   // On a narrower window of the table more can be below or above, and open can be a fault.
   const windows = [accepted, ...reading.byEntry.flatMap((row) => row.accepted ?? [])];
-  const required = new Set(windows.flatMap((window) => classesRequired(window, monitor)));
+  const required = new Set(windows.flatMap((window) => classesRequired(window, instrument)));
   return [...required].filter((one) => !covered(one));
 }

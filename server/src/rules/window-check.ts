@@ -1,15 +1,16 @@
 import type { Reading } from '../readings/reading.ts';
 import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
-import { classesShown } from '../readings/classes.ts';
+import { classesOfGood, classesShown } from '../readings/classes.ts';
+import { subjectInWords } from '../readings/subject.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Id } from '../text/procedure.ts';
 import { shownInWords } from '../readings/shown-in-words.ts';
 import { judgedByLoad } from './load-out-of-window-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { byReading, expects, known, seen } from './window-sides.ts';
+import { listed } from './words.ts';
 import type { Side } from './window-sides.ts';
 
 /* The windows of a step, held against each other and against what the author expects. */
@@ -26,14 +27,38 @@ function mixture(reading: Reading): readonly [Side, Side] | null {
   return number !== undefined && open !== undefined ? [number, open] : null;
 }
 
+/** `A sound stage-1-loop`, or `The resistance across K4.end`. */
+function soundly(reading: Reading): string {
+  const words = subjectInWords(reading);
+  return reading.loop === null ? `${words.charAt(0).toUpperCase()}${words.slice(1)}` : `A sound ${words}`;
+}
+
 function undefinedWindow(context: Context, reading: Reading): Seen | null {
+  const unknown = cannotBe(reading);
+  if (unknown !== null) return seen(context, reading, 'window-undefined', unknown, []);
   const mixed = mixture(reading);
   if (mixed === null || expects(context, reading)) return null;
   const [number, open] = mixed;
   const message =
-    `A sound ${reading.loop.id} reads a number here when ${benchInWords(number.arrival.state)}, ` +
+    `${soundly(reading)} reads a number here when ${benchInWords(number.arrival.state)}, ` +
     `and open when ${benchInWords(open.arrival.state)}: read it in two steps, or state \`expect\`.`;
   return seen(context, reading, 'window-undefined', message, mixed);
+}
+
+/** Why nothing can be computed on one of the benches; null: there is no such reason. */
+function cannotBe(reading: Reading): string | null {
+  const impossible = reading.good.find(({ conflict }) => conflict.length > 0);
+  if (impossible !== undefined)
+    return (
+      `The terminals of ${listed(impossible.conflict)} are joined without a resistance, so no voltage can be computed when ` +
+      `${benchInWords(impossible.arrival.state)}: write what lies between them into the network.`
+    );
+  const leaking = reading.good.find(({ leak }) => leak === 'always');
+  if (leaking === undefined) return null;
+  return (
+    `${soundly(reading)} is reported as a leak when ${benchInWords(leaking.arrival.state)}: ` +
+    `its paths to ground or a supply are below the limit of ${reading.instrument?.id ?? 'its monitor'}.`
+  );
 }
 
 function differs(context: Context, reading: Reading): Seen | null {
@@ -42,15 +67,16 @@ function differs(context: Context, reading: Reading): Seen | null {
   const apart = mixed ?? furthestApart(reading);
   if (apart === null) return null;
   const [one, other] = apart;
+  const { quantity } = reading;
   const message =
-    `A sound ${reading.loop.id} reads differently on different paths: ${shownInWords(one.indication)} when ` +
-    `${benchInWords(one.arrival.state)}, ${shownInWords(other.indication)} when ${benchInWords(other.arrival.state)}.`;
+    `${soundly(reading)} reads differently on different paths: ${shownInWords(one.indication, quantity)} when ` +
+    `${benchInWords(one.arrival.state)}, ${shownInWords(other.indication, quantity)} when ${benchInWords(other.arrival.state)}.`;
   return seen(context, reading, 'window-differs', message, apart);
 }
 
 /** Two benches whose windows differ by more than the resolution. */
 function furthestApart(reading: Reading): readonly [Side, Side] | null {
-  const resolution = reading.monitor?.resolution ?? 0;
+  const resolution = reading.instrument?.resolution ?? 0;
   const numbers = known(reading).filter((one) => one.indication.value !== null);
   const [first] = numbers;
   if (first === undefined) return null;
@@ -69,9 +95,9 @@ function furthestApart(reading: Reading): readonly [Side, Side] | null {
 function expectExcludesGood(context: Context): readonly Seen[] {
   const soundly = soundlyReached(context);
   return byReading(context, (_, reading) => {
-    const { accepted, monitor } = reading;
-    if (!expects(context, reading) || accepted === null || monitor === undefined) return null;
-    const resolution = monitor.resolution ?? 0;
+    const { accepted, instrument, quantity } = reading;
+    if (!expects(context, reading) || accepted === null || instrument === null) return null;
+    const resolution = instrument.resolution ?? 0;
     const judged = known(reading).filter(
       (one) =>
         (soundly[reading.index] === true || isTakenApart(one)) &&
@@ -82,7 +108,7 @@ function expectExcludesGood(context: Context): readonly Seen[] {
     );
     if (excluded === undefined) return null;
     const message =
-      `\`expect\` leaves out readings of a sound ${reading.loop.id}, which shows ${shownInWords(excluded.indication)} ` +
+      `\`expect\` leaves out what a sound circuit shows: ${shownInWords(excluded.indication, quantity)} of ${subjectInWords(reading)} ` +
       `when ${benchInWords(excluded.arrival.state)}: a good circuit would be judged faulty.`;
     return seen(context, reading, 'expect-excludes-good', message, [excluded], ['expect']);
   });
@@ -105,9 +131,10 @@ function canBeSound(context: Context, index: number, edge: Edge): boolean {
   if (step === undefined || outcome === undefined) return true;
   if (step.verb === 'inspect') return outcome.name !== 'defect';
   if (step.verb === 'prove-dead') return outcome.name !== 'live';
-  if (step.verb !== 'read') return true;
-  const loops = outcome.of === undefined ? step.loops : [outcome.of];
-  const named = step.loops.length === 1 ? (step.outcomes ?? []).map(({ name }) => name) : [];
+  if ((step.verb !== 'read' && step.verb !== 'measure') || outcome.name === 'window') return true;
+  const all = step.verb === 'read' ? step.loops : [step.of];
+  const loops = outcome.of === undefined ? all : [outcome.of];
+  const named = all.length === 1 ? (step.outcomes ?? []).map(({ name }) => name) : [];
   return loops.every((loop) => {
     const shown = soundClasses(context, index, loop);
     if (shown === null) return true;
@@ -120,10 +147,10 @@ function covers(name: OutcomeName, shown: ReadingClass): boolean {
   return name === shown || (name === 'outside' && shown !== 'within');
 }
 
-/** What a sound loop can show at a step, on any bench; null: not known. */
-function soundClasses(context: Context, index: number, loop: Id): readonly ReadingClass[] | null {
-  const reading = context.readings.at(index, loop);
+/** What a sound circuit can show at a step, on any bench; null: not known. */
+function soundClasses(context: Context, index: number, of: string): readonly ReadingClass[] | null {
+  const reading = context.readings.at(index, of);
   if (reading === undefined || reading.accepted === null) return null;
-  const { accepted, monitor } = reading;
-  return known(reading).flatMap((one) => classesShown(one.indication, accepted, monitor?.resolution ?? 0));
+  const { accepted, instrument } = reading;
+  return known(reading).flatMap((one) => classesOfGood(one, accepted, instrument?.resolution ?? 0) ?? []);
 }

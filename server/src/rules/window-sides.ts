@@ -25,7 +25,7 @@ export function known(reading: Reading): readonly Side[] {
 /** Whether the author states a window. */
 export function expects(context: Context, reading: Reading): boolean {
   const step = context.graph.steps[reading.index];
-  return step?.verb === 'read' && step.expect !== null;
+  return (step?.verb === 'read' || step?.verb === 'measure') && step.expect !== null;
 }
 
 /** A finding about a reading, with the ways to the benches that it speaks of; the first one's is its path. */
@@ -35,7 +35,7 @@ export function seen(
   rule: string,
   message: string,
   sides: readonly Side[],
-  underline: Path = ['read'],
+  underline?: Path,
 ): Seen {
   const { graph } = context;
   const related = sides.flatMap((side): Related[] => {
@@ -48,7 +48,13 @@ export function seen(
   const hops = sides[0] === undefined ? [] : sides[0].arrival.way.hops();
   return {
     index: reading.index,
-    issue: { rule, subject: reading.loop.id, underline, message, related },
+    issue: {
+      rule,
+      subject: reading.of,
+      underline: underline ?? [reading.loop === null ? 'measure' : 'read'],
+      message,
+      related,
+    },
     hops,
   };
 }

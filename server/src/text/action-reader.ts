@@ -1,5 +1,5 @@
 import type { Section } from '../format/words.ts';
-import type { Assembly, Id, Loop, Routine, Source } from './procedure.ts';
+import type { Assembly, Id, Loop, Network, Routine, Source } from './procedure.ts';
 import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
 import type { MapNode } from './tree.ts';
@@ -11,6 +11,7 @@ export interface Circuit extends LoopElements {
   readonly loads: ReadonlyMap<Id, unknown>;
   readonly assemblies: ReadonlyMap<Id, Assembly>;
   readonly loops: ReadonlyMap<Id, Loop>;
+  readonly network: Network;
   readonly routines: ReadonlyMap<Id, Routine>;
 }
 

@@ -70,7 +70,7 @@ export function checkEntry<N extends DefinitionName>(
   return { values: Object.fromEntries(passed) as Values<N>, bad };
 }
 
-export function notYet(word: string): string {
+function notYet(word: string): string {
   return `\`${word}\` comes in a later version of Ohmwright.`;
 }
 

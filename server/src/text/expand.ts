@@ -138,6 +138,7 @@ function withTargets(step: ListedStep, moved: (target: Target) => Target): Liste
     case 'go':
       return { ...step, to: moved(step.to) };
     case 'read':
+    case 'measure':
     case 'read-codes':
     case 'inspect':
       return { ...step, outcomes: step.outcomes?.map(led) ?? null };

@@ -9,12 +9,28 @@ export type Stage = 'text' | 'windows' | 'order' | 'diagnosis';
 export type ReadingClass = 'leak' | 'open' | 'below' | 'within' | 'above';
 
 export type OutcomeName =
-  ReadingClass | 'outside' | 'else' | 'none' | 'stored' | 'present' | 'ok' | 'defect' | 'dead' | 'live';
+  | ReadingClass
+  | 'outside'
+  | 'else'
+  | 'none'
+  | 'stored'
+  | 'present'
+  | 'ok'
+  | 'defect'
+  | 'dead'
+  | 'live'
+  | 'window';
 
 /** How a path leaves a step. */
 export type Taken =
   | { readonly kind: 'next' | 'go' | 'run' | 'return' | 'end' }
-  | { readonly kind: 'outcome'; readonly outcome: OutcomeName; readonly of?: string };
+  | {
+      readonly kind: 'outcome';
+      readonly outcome: OutcomeName;
+      /** The name of the window, where the outcome is `window`. */
+      readonly window?: string;
+      readonly of?: string;
+    };
 
 export interface Hop {
   readonly step: StepRef;

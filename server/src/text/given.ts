@@ -22,6 +22,7 @@ const naming: ReadonlySet<string> = new Set([
   'prove-dead',
   'known',
   'with',
+  'across',
   'at',
   'to',
   'loop',

@@ -40,7 +40,7 @@ export function namesIn(root: Node | null, complete: boolean, report: (problem: 
     things,
     routines: new Set(routines?.kind === 'map' ? routines.byKey.keys() : []),
     steps: stepNames(root, ['steps'], report),
-    complete: complete && entryOf(root, 'network') === undefined,
+    complete,
   };
 }
 

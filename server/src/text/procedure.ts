@@ -44,7 +44,18 @@ export interface HighVoltage extends Feeding {
   readonly safeBelow: Span | null;
 }
 
+/** A source by itself: it is taken away and given back, and feeds circuits. */
 export type Source = Battery | HighVoltage;
+
+/** A supply that holds its voltage and goes off with the source that it takes its energy from. */
+export interface Regulated extends Defined {
+  readonly kind: 'regulated';
+  readonly voltage: Span | null;
+  /** null: it could not be read. */
+  readonly from: Id | null;
+  /** It is off while the ignition is. */
+  readonly needsIgnition: boolean;
+}
 
 /** What holds energy after the source is taken away. Farads, volts, ohms, volts. */
 export interface Reserve {
@@ -132,11 +143,14 @@ export interface Part extends Defined {
 export interface Connector extends Defined {
   readonly contact: Span | null;
   readonly shortingBar: ShortingBar | null;
+  /** Its two halves; in a loop the first is nearer the monitor. */
+  readonly sides: readonly [Side, Side];
   /** Sources that it leads past the pins of its loops. */
   readonly carries: readonly Id[];
 }
 
-export type Side = 'monitor' | 'end';
+/** A half of a connector: `monitor`, `end`, or a name that the file gives it. */
+export type Side = string;
 
 export interface ShortingBar {
   readonly side: Side;
@@ -157,6 +171,23 @@ export interface Loop extends Defined {
   readonly pins: ReadonlyMap<Id, readonly [string, string]>;
 }
 
+/** A point of the network: a name, `ground`, or a terminal as it is written, `K30.monitor.1`. */
+export type NodeName = string;
+
+/** What stands between two nodes of the network: a part, one pin of a connector, or a source with its plus first. */
+export type NetworkElement = {
+  readonly id: Id;
+  readonly path: Path;
+  readonly between: readonly [NodeName, NodeName];
+} & ({ readonly kind: 'part' | 'source' } | { readonly kind: 'connector'; readonly pin: string });
+
+/** Circuits that are not loops. */
+export interface Network {
+  readonly elements: readonly NetworkElement[];
+  /** False where an element could not be read: what is computed of the network then is not known. */
+  readonly complete: boolean;
+}
+
 /** A side of a connector where a load can sit, and the loop whose pins it bridges there. */
 export interface Place {
   readonly connector: Id;
@@ -175,6 +206,17 @@ export interface Terminal {
   readonly pin: string;
 }
 
+/** A point that a probe touches. */
+export type Probe = Terminal | { readonly node: NodeName };
+
+export type Quantity = 'resistance' | 'voltage';
+
+/** A window beside the accepted one, with its name. */
+export interface NamedWindow {
+  readonly name: string;
+  readonly window: Span | Limit;
+}
+
 export interface Requires {
   readonly training: readonly string[];
   readonly protective: readonly string[];
@@ -186,6 +228,8 @@ export type Target = number | 'end' | null;
 
 export interface Outcome {
   readonly name: OutcomeName;
+  /** The name of the window, where the name of the outcome is `window`. */
+  readonly window?: string;
   /** For a reading of several loops: the loop whose class this is. Absent on `within` and `else` beside the loop names. */
   readonly of?: Id;
   readonly target: Target;
@@ -261,7 +305,20 @@ export type Action =
       /** One loop, or several of one monitor or more. */
       readonly loops: readonly Id[];
       readonly expect: Expect | null;
+      readonly windows: readonly NamedWindow[];
       /** In written order; null: no outcomes, the reading decides nothing. */
+      readonly outcomes: readonly Outcome[] | null;
+    }
+  | {
+      readonly verb: 'measure';
+      readonly quantity: Quantity;
+      /** Of a voltage the plus first. */
+      readonly across: readonly [Probe, Probe];
+      /** The same as people say it: `K30.monitor`, `bus-high..bus-low`. */
+      readonly of: string;
+      readonly with: Id;
+      readonly expect: Expect | null;
+      readonly windows: readonly NamedWindow[];
       readonly outcomes: readonly Outcome[] | null;
     }
   | { readonly verb: 'read-codes'; readonly monitor: Id; readonly outcomes: readonly Outcome[] | null }
@@ -314,6 +371,7 @@ export interface Procedure {
   /** °C. `assumed`: not stated in the file, the default. */
   readonly ambient: Span & { readonly assumed: boolean };
   readonly sources: ReadonlyMap<Id, Source>;
+  readonly regulated: ReadonlyMap<Id, Regulated>;
   readonly entries: ReadonlyMap<Id, Entry>;
   readonly monitors: ReadonlyMap<Id, Monitor>;
   readonly multimeters: ReadonlyMap<Id, Multimeter>;
@@ -322,6 +380,7 @@ export interface Procedure {
   readonly connectors: ReadonlyMap<Id, Connector>;
   readonly assemblies: ReadonlyMap<Id, Assembly>;
   readonly loops: ReadonlyMap<Id, Loop>;
+  readonly network: Network;
   readonly routines: ReadonlyMap<Id, Routine>;
   readonly waivers: readonly Waiver[];
   /** All that is done, in the order of the file, with the steps of a routine behind each call of it. */

@@ -96,8 +96,8 @@ export function accuracy(
   return text === undefined ? null : read(parseAccuracy(text, dimension), path, report);
 }
 
-export function limit(text: string, path: Path, report: Report): Limit | null {
-  return read(parseLimit(text, 'resistance'), path, report);
+export function limit(text: string, dimension: Dimension, path: Path, report: Report): Limit | null {
+  return read(parseLimit(text, dimension), path, report);
 }
 
 /** A limit on one side only: `below 1 Ω` for a code that is set when a loop reads too low. */
@@ -107,7 +107,7 @@ export function limitOn(
   path: Path,
   report: Report,
 ): Limit | null {
-  const found = text === undefined ? null : limit(text, path, report);
+  const found = text === undefined ? null : limit(text, 'resistance', path, report);
   if (found === null || text === undefined || side in found) return found;
   const other = side === 'below' ? 'below 1 Ω' : 'above 4.5 Ω';
   return refuse(

@@ -3,14 +3,16 @@ import { entriesOf } from './action-reader.ts';
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Action, Expect, Id, Mentioned } from './procedure.ts';
-import { exact, limit, range } from './quantities.ts';
+import type { Action, Id, Mentioned } from './procedure.ts';
+import { exact } from './quantities.ts';
+import { expectOf, windowsOf } from './read-expected.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
 import { placeOf, touchedBy, unlessUnread } from './read-places.ts';
 import { isMonitor } from './read-instruments.ts';
 import { isolates, isolatorOf, readProof } from './read-high-voltage.ts';
+import { readMeasure } from './read-measure.ts';
 import { readRun } from './read-run.ts';
-import { ids } from './read-sources.ts';
+import { goesWithAnother, ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
 import { entryOf } from './tree.ts';
@@ -68,6 +70,8 @@ export function readAction(
     }
     case 'read':
       return readReading(values, context);
+    case 'measure':
+      return readMeasure(values, context);
     case 'read-codes': {
       const monitor = one(word, at, ['instruments'], context);
       const outcomes = outcomesOfOne(context);
@@ -117,20 +121,15 @@ function readReading(values: Values, context: ActionReader): Action | null {
   if (entryOf(context.item, 'read')?.value.kind === 'list') {
     const outcomes = outcomesOfSeveral(named, context);
     if (loops === null || outcomes === 'unreadable') return null;
-    return { verb: 'read', loops, expect: null, outcomes };
+    return { verb: 'read', loops, expect: null, windows: [], outcomes };
   }
   const expected = text(values, 'expect');
-  const expect = expected === undefined ? null : expectOf(expected, [...path, 'expect'], reader.report);
+  const expect =
+    expected === undefined ? null : expectOf(expected, 'resistance', [...path, 'expect'], reader.report);
+  const windows = windowsOf(values.windows, 'resistance', [...path, 'windows'], reader.report);
   const outcomes = outcomesOfOne(context);
-  if (loops === null || (expected !== undefined && expect === null)) return null;
-  return { verb: 'read', loops, expect, outcomes };
-}
-
-function expectOf(written: string, path: Path, report: Reader['report']): Expect | null {
-  const words = written.trim();
-  if (words === 'open') return 'open';
-  if (/^(?:below|above)\b/i.test(words)) return limit(written, path, report);
-  return range(written, 'resistance', path, report);
+  if (loops === null || windows === null || (expected !== undefined && expect === null)) return null;
+  return { verb: 'read', loops, expect, windows, outcomes };
 }
 
 function text(values: Values, key: string): string | undefined {
@@ -154,6 +153,7 @@ function one(
   if (id === undefined) return null;
   const section = lookUp(reader.names, id, sections, valueAt(at), reader.report, alsoKnown);
   if (section === 'instruments' && !isMonitor(id, bench, valueAt(at), reader.report)) return null;
+  if (section === 'sources' && goesWithAnother(id, valueAt(at), reader)) return null;
   return section !== null && entriesOf(section, bench).has(id) ? id : null;
 }
 

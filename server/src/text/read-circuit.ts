@@ -1,11 +1,13 @@
 import { laterEntryKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
+import { suggestion } from './nearest.ts';
 import { valueAt } from './problem.ts';
-import type { Connector, Id, ShortingBar } from './procedure.ts';
+import type { Spot } from './problem.ts';
+import type { Connector, Id, ShortingBar, Side } from './procedure.ts';
 import { span } from './quantities.ts';
 import { byId, entriesIn } from './read-entries.ts';
-import { ids } from './read-sources.ts';
+import { goesWithAnother, ids } from './read-sources.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
 
@@ -17,41 +19,79 @@ export function readConnectors(reader: Reader): ReadonlyMap<string, Connector> {
       const { values } = checkEntry('connector', node, path, rules, report);
       const bar = values['shorting-bar'];
       const at = [...path, 'shorting-bar'];
+      const sides = readSides(values.sides, [...path, 'sides'], report);
       return {
         id,
         path,
         contact: span(values.contact, 'resistance', [...path, 'contact'], report),
-        shortingBar: bar === undefined ? null : readBar(bar, at, report),
+        shortingBar: bar === undefined ? null : readBar(bar, sides, at, report),
+        sides,
         carries: readCarried(values.carries, [...path, 'carries'], reader),
       };
     }),
   );
 }
 
+const usualSides: Connector['sides'] = ['monitor', 'end'];
+
+function readSides(
+  written: readonly string[] | undefined,
+  path: Path,
+  report: Reader['report'],
+): Connector['sides'] {
+  const [one, other] = written ?? [];
+  if (one === undefined || other === undefined) return usualSides;
+  if (one !== other) return [one, other];
+  const message = 'The two sides of a connector have different names.';
+  report({ rule: 'wrong-value', at: valueAt([...path, 1]), message, subject: other });
+  return usualSides;
+}
+
+/** Whether a connector has a side of this name; otherwise the problem has been reported. */
+export function hasSide({ id, sides }: Connector, side: Side, at: Spot, report: Reader['report']): boolean {
+  if (sides.includes(side)) return true;
+  const message = `\`${id}\` has no side \`${side}\`; its sides are \`${sides.join('` and `')}\`.`;
+  report({ rule: 'wrong-id', at, message, subject: side, ...suggestion(side, sides) });
+  return false;
+}
+
 function readCarried(
   written: string | readonly string[] | undefined,
   path: Path,
-  { names, report }: Reader,
+  reader: Reader,
 ): readonly Id[] {
   const carried = written === undefined ? [] : ids(written, path);
   const known = carried.filter(
-    ({ id, path: at }) => lookUp(names, id, ['sources'], valueAt(at), report) !== null,
+    ({ id, path: at }) =>
+      lookUp(reader.names, id, ['sources'], valueAt(at), reader.report) !== null &&
+      !goesWithAnother(id, valueAt(at), reader),
   );
   return [...new Set(known.map(({ id }) => id))];
 }
 
 interface RawBar {
-  readonly side: 'monitor' | 'end';
+  readonly side: Side;
   readonly closes: 'unlocked' | 'unplugged';
   readonly resistance: string;
   readonly pins?: readonly (string | number)[] | undefined;
 }
 
-function readBar(bar: RawBar, path: Path, report: Reader['report']): ShortingBar {
+function readBar(
+  bar: RawBar,
+  sides: Connector['sides'],
+  path: Path,
+  report: Reader['report'],
+): ShortingBar | null {
   const pins = pinPair(bar.pins);
   if (pins !== null && pins[0] === pins[1]) {
     const message = 'A shorting bar bridges two different pins.';
     report({ rule: 'wrong-value', at: valueAt([...path, 'pins', 1]), message, subject: pins[1] });
+  }
+  if (!sides.includes(bar.side)) {
+    const message = `A shorting bar sits on a side of its connector: \`${sides.join('` or `')}\`.`;
+    const meant = suggestion(bar.side, sides);
+    report({ rule: 'wrong-id', at: valueAt([...path, 'side']), message, subject: bar.side, ...meant });
+    return null;
   }
   return {
     side: bar.side,

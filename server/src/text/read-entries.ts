@@ -1,7 +1,5 @@
 import { kinds } from '../format/words.ts';
 import type { KindSection, Section } from '../format/words.ts';
-import { laterKinds } from '../format/later.ts';
-import { notYet } from './check-entry.ts';
 import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Reader } from './reader.ts';
@@ -115,14 +113,9 @@ export function kindOf<S extends KindSection>(
   }
   const found = known.find((one) => one === value.text);
   if (found !== undefined) return found;
-  if (laterKinds[section].has(value.text)) {
-    report({ rule: 'not-yet', at: valueAt(at), message: notYet(value.text), subject: value.text });
-    return null;
-  }
-  const words = [...known, ...laterKinds[section]];
-  const guess = didYouMean(value.text, words);
+  const guess = didYouMean(value.text, known);
   const message = `\`${value.text}\` is not a kind that is known here; expected ${listed}.${guess}`;
-  const meant = suggestion(value.text, words);
+  const meant = suggestion(value.text, known);
   report({ rule: 'wrong-value', at: valueAt(at), message, subject: value.text, ...meant });
   return null;
 }

@@ -1,8 +1,10 @@
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Id, Probed, Source, Terminal } from './procedure.ts';
+import type { Action, Id, Probed, Quantity, Source, Terminal } from './procedure.ts';
+import { hasSide } from './read-circuit.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
+import { goesWithAnother } from './read-sources.ts';
 import { nodeAt } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -44,7 +46,7 @@ export function readProof(values: Readonly<Record<string, unknown>>, context: Ac
   const source = sourceOf(values['prove-dead'], 'high-voltage', [...path, 'prove-dead'], context);
   const known = sourceOf(values.known, 'battery', [...path, 'known'], context);
   const at = probedAt(values.at, [...path, 'at'], context);
-  const meter = meterOf(values.with, [...path, 'with'], context);
+  const meter = meterOf(values.with, 'voltage', [...path, 'with'], context);
   const outcomes = outcomesOfOne(context) ?? [];
   if (source === null || known === null || at === null || meter === null) return null;
   return { verb: 'prove-dead', source, at, with: meter, known, outcomes };
@@ -60,6 +62,7 @@ function sourceOf(id: unknown, kind: Source['kind'], path: Path, context: Action
   if (typeof id !== 'string') return null;
   const at = valueAt(path);
   if (lookUp(reader.names, id, ['sources'], at, reader.report) === null) return null;
+  if (goesWithAnother(id, at, reader)) return null;
   const source = bench.sources.get(id);
   if (source === undefined) return null;
   if (source.kind === kind) return id;
@@ -68,7 +71,13 @@ function sourceOf(id: unknown, kind: Source['kind'], path: Path, context: Action
   return null;
 }
 
-function meterOf(id: unknown, path: Path, { reader, bench }: ActionReader): Id | null {
+/** A multimeter that measures a quantity; null: it is none, which has been reported. */
+export function meterOf(
+  id: unknown,
+  quantity: Quantity,
+  path: Path,
+  { reader, bench }: ActionReader,
+): Id | null {
   if (typeof id !== 'string') return null;
   const at = valueAt(path);
   if (lookUp(reader.names, id, ['instruments'], at, reader.report) === null) return null;
@@ -81,8 +90,8 @@ function meterOf(id: unknown, path: Path, { reader, bench }: ActionReader): Id |
     reader.report({ rule: 'wrong-id', at, message, subject: id, related });
     return null;
   }
-  if (nodeAt(reader.root, [...meter.path, 'voltage']) !== undefined) return id;
-  const message = `\`${id}\` measures no voltage: its entry has no \`voltage\`.`;
+  if (nodeAt(reader.root, [...meter.path, quantity]) !== undefined) return id;
+  const message = `\`${id}\` measures no ${quantity}: its entry has no \`${quantity}\`.`;
   const related = [{ at: keyAt(meter.path), message: `\`${id}\` is named here.` }];
   reader.report({ rule: 'wrong-id', at, message, subject: id, related });
   return null;
@@ -115,8 +124,9 @@ function terminalOf(written: string, path: Path, { reader, bench }: ActionReader
     reader.report({ rule: 'wrong-value', at: valueAt(path), message, subject: connector });
     return null;
   }
-  if (!bench.connectors.has(connector)) return null;
-  return { connector, side: side === 'end' ? 'end' : 'monitor', pin };
+  const found = bench.connectors.get(connector);
+  if (found === undefined || !hasSide(found, side, valueAt(path), reader.report)) return null;
+  return { connector, side, pin };
 }
 
 function relatedTo(source: Source | undefined) {

@@ -8,14 +8,10 @@ import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
 
+const classesOfOne: readonly OutcomeName[] = ['within', 'below', 'above', 'open', 'leak', 'outside', 'else'];
+
 const names: readonly OutcomeName[] = [
-  'within',
-  'below',
-  'above',
-  'open',
-  'leak',
-  'outside',
-  'else',
+  ...classesOfOne,
   'none',
   'stored',
   'present',
@@ -65,10 +61,29 @@ function outcomesMap({ item }: ActionReader): MapNode | null {
 }
 
 function listed(map: MapNode, path: Path, of: string | undefined, context: ActionReader): readonly Outcome[] {
-  return map.entries.flatMap(({ key, value }): Outcome[] => {
-    const name = names.find((one) => one === key);
-    return name === undefined ? [] : [outcome(name, value, [...path, key], of, context)];
+  const isRead =
+    entryOf(context.item, 'read') !== undefined || entryOf(context.item, 'measure') !== undefined;
+  const known = isRead ? classesOfOne : names;
+  return map.entries.flatMap(({ key, value }): readonly Outcome[] => {
+    const name = known.find((one) => one === key);
+    const at = [...path, key];
+    if (name !== undefined) return [outcome(name, value, at, of, context)];
+    return of === undefined ? windowOutcome(key, value, at, context) : [];
   });
+}
+
+/** An outcome by the name of a window of the step; any other word is reported. */
+function windowOutcome(key: string, value: Node, path: Path, context: ActionReader): readonly Outcome[] {
+  const written = entryOf(context.item, 'windows')?.value;
+  const windows = written?.kind === 'map' ? [...written.byKey.keys()] : [];
+  if (windows.includes(key)) return [{ ...outcome('window', value, path, undefined, context), window: key }];
+  const known = [...classesOfOne, ...windows];
+  const message =
+    `\`${key}\` is no outcome of a reading and no name below \`windows\`.${didYouMean(key, known)}` +
+    ` Known here: ${known.map((one) => `\`${one}\``).join(', ')}.`;
+  const { report } = context.reader;
+  report({ rule: 'unknown-key', at: keyAt(path), message, subject: key, ...suggestion(key, known) });
+  return [];
 }
 
 function outcome(

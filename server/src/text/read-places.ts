@@ -1,6 +1,8 @@
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Id, Mentioned, Place, Side } from './procedure.ts';
+import type { Id, Mentioned, Place } from './procedure.ts';
+import { hasSide } from './read-circuit.ts';
+import { pinsOf } from './read-network.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { isMonitor } from './read-instruments.ts';
@@ -48,13 +50,10 @@ export function placeOf(
   } else {
     chosen = passing[0]?.id ?? null;
   }
-  if (section === null || !bench.connectors.has(connector)) return null;
-  return { connector, side: sideOf(side), loop: chosen };
-}
-
-/** The pattern of the definition admits no other word. */
-function sideOf(word: string | undefined): Side {
-  return word === 'end' ? 'end' : 'monitor';
+  const found = section === null ? undefined : bench.connectors.get(connector);
+  if (found === undefined || side === undefined || !hasSide(found, side, valueAt(at), reader.report))
+    return null;
+  return { connector, side, loop: chosen };
 }
 
 /** What hands touch: sides and terminals are checked and reduced to their connector. null where one is not readable. */
@@ -84,10 +83,17 @@ function touched(
   if (!entriesOf(section, bench).has(id)) return null;
   const members = bench.assemblies.get(id)?.members ?? [id];
   const found: Mentioned = { id, members, place: path.slice(step.length) };
+  const connector = bench.connectors.get(id);
+  if (
+    side !== undefined &&
+    connector !== undefined &&
+    !hasSide(connector, side, valueAt(path), reader.report)
+  )
+    return null;
   if (pin === undefined) return found;
-  const loops = [...bench.loops.values()];
-  const pins = loops.flatMap((loop) => loop.pins.get(id) ?? []);
-  if (pins.includes(pin) || pins.length === 0 || loops.some(({ complete }) => !complete)) return found;
+  const isKnown = bench.network.complete && [...bench.loops.values()].every(({ complete }) => complete);
+  const pins = pinsOf(id, bench.loops, bench.network.elements);
+  if (pins.includes(pin) || pins.length === 0 || !isKnown) return found;
   const at = valueAt(path, [written.length - pin.length, written.length]);
   const message = `No loop uses pin ${pin} of \`${id}\`; those in use are ${pins.join(', ')}.`;
   reader.report({ rule: 'wrong-id', at, message, subject: written });

@@ -23,7 +23,8 @@ import { readInstruments } from './read-instruments.ts';
 import { readLoops } from './read-loops.ts';
 import { readLoads, readParts } from './read-parts.ts';
 import { readRoutines, routineReader } from './read-routines.ts';
-import { readSources } from './read-sources.ts';
+import { readNetwork } from './read-network.ts';
+import { readRegulated, readSources } from './read-sources.ts';
 import { readSteps, stepListAt } from './read-steps.ts';
 import { readWaivers } from './read-waivers.ts';
 import { schemaOfPlace } from './schema-at.ts';
@@ -159,15 +160,17 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const connectors = readConnectors(reader);
   const elements = { ...instruments, parts, connectors };
   const sources = readSources(reader, elements);
+  const regulated = readRegulated(reader, sources);
   const loops = readLoops(reader, elements);
+  const network = readNetwork(reader, { ...elements, loops });
   const assemblies = readAssemblies(rawAssemblies, reader, elements);
   const routines = readRoutines(reader);
-  const circuit = { ...elements, sources, loads, assemblies, loops, routines };
+  const circuit = { ...elements, sources, loads, assemblies, loops, network, routines };
   const readRoutine = routineReader(reader, circuit);
   const list = stepListAt(root, ['steps']);
   const listed = list === null ? [] : readSteps(list, reader, circuit);
   const steps = expanded(listed, { routines, readRoutine, fileOf, report });
-  return { ...head, file, elsewhere, entries, ...circuit, waivers: readWaivers(reader), steps };
+  return { ...head, file, elsewhere, entries, regulated, ...circuit, waivers: readWaivers(reader), steps };
 }
 
 type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
@@ -187,6 +190,10 @@ function readHead({ own, root }: Documents, report: Reader['report']): ReadHead 
     return { head, assemblies: values.assemblies };
   }
   const { values } = checkEntry('shell', root, [], rules, report);
+  if (entryOf(root, 'loops') === undefined && entryOf(root, 'network') === undefined) {
+    const message = 'The file needs `loops` or `network`: the circuits that the steps act on.';
+    report({ rule: 'missing-key', at: { path: [], part: 'key' }, message, subject: 'loops' });
+  }
   const stated = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
   const head = {
     title: values.title ?? title,
@@ -207,7 +214,8 @@ function readHead({ own, root }: Documents, report: Reader['report']): ReadHead 
 function isEntry(path: Path): boolean {
   const [section] = path;
   if (path.length !== 2 || section === 'assemblies') return false;
-  return section === 'steps' || section === 'waivers' || mergedSections.includes(String(section));
+  const isListed = section === 'steps' || section === 'waivers' || section === 'network';
+  return isListed || mergedSections.includes(String(section));
 }
 
 /** A procedure of which nothing could be read. */
@@ -222,6 +230,7 @@ export function emptyProcedure(file: FileId): Procedure {
     requires: { training: [], protective: [], information: [] },
     ambient: defaultAmbient,
     sources: new Map(),
+    regulated: new Map(),
     entries: new Map(),
     monitors: new Map(),
     multimeters: new Map(),
@@ -230,6 +239,7 @@ export function emptyProcedure(file: FileId): Procedure {
     connectors: new Map(),
     assemblies: new Map(),
     loops: new Map(),
+    network: { elements: [], complete: true },
     routines: new Map(),
     waivers: [],
     steps: [],

@@ -6,6 +6,7 @@ import { lookUp } from './names.ts';
 import { didYouMean } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Id, Routine } from './procedure.ts';
+import { goesWithAnother } from './read-sources.ts';
 import type { Path } from './where.ts';
 
 /** A call with all that the routine needs, each of its kind; null: a finding says what is wrong. */
@@ -81,6 +82,7 @@ function isGiven({ id, needs }: Routine, need: Id, text: string, at: Path, conte
     reader.report({ rule: 'wrong-call', at: valueAt(at), message, subject: need });
     return false;
   }
+  if (kind === 'source' && goesWithAnother(name, valueAt(at), reader)) return false;
   return entriesOf(section, bench).has(name) || isNeed(name, context);
 }
 

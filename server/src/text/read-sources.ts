@@ -2,14 +2,15 @@ import type { Span } from '../quantity/span.ts';
 import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Battery, HighVoltage, Id, Reserve, Source } from './procedure.ts';
+import type { Spot } from './problem.ts';
+import type { Battery, HighVoltage, Id, Regulated, Reserve, Source } from './procedure.ts';
 import { aboveZero, exact, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import { isMonitor } from './read-instruments.ts';
 import type { Instruments } from './read-instruments.ts';
 import type { Reader } from './reader.ts';
-import { entryOf } from './tree.ts';
+import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Path } from './where.ts';
 
 /** What sources feed and are isolated by, as far as it could be read. */
@@ -22,11 +23,49 @@ export function readSources(reader: Reader, fed: Fed): ReadonlyMap<Id, Source> {
   const { report } = reader;
   const sources = entriesIn('sources', reader).flatMap((entry): Source[] => {
     const kind = kindOf('sources', entry, report);
-    if (kind === null) return [];
+    if (kind === null || kind === 'regulated') return [];
     return [kind === 'battery' ? readBattery(entry, reader, fed) : readHighVoltage(entry, reader, fed)];
   });
   checkIsolatedOnce(sources, report);
   return byId(sources);
+}
+
+/** The regulated supplies, once the sources that they can run on are known. */
+export function readRegulated(reader: Reader, sources: ReadonlyMap<Id, Source>): ReadonlyMap<Id, Regulated> {
+  const { names, report } = reader;
+  const supplies = entriesIn('sources', reader).filter(
+    ({ node }) => textOf(entryOf(node, 'kind')?.value) === 'regulated',
+  );
+  return byId(
+    supplies.map(({ id, path, node }): Regulated => {
+      const { values } = checkEntry('regulated', node, path, { named: `The source \`${id}\`` }, report);
+      const { from } = values;
+      const at = valueAt([...path, 'from']);
+      const isFound =
+        from !== undefined &&
+        lookUp(names, from, ['sources'], at, report) !== null &&
+        !goesWithAnother(from, at, reader);
+      return {
+        id,
+        path,
+        kind: 'regulated',
+        voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
+        from: isFound && sources.has(from) ? from : null,
+        needsIgnition: values.needs === 'ignition-on',
+      };
+    }),
+  );
+}
+
+/** Whether a source is a regulated supply, which has no switch of its own; the problem has been reported. */
+export function goesWithAnother(id: Id, at: Spot, { root, report }: Reader): boolean {
+  const entry = nodeAt(root, ['sources', id]);
+  if (entry === undefined || textOf(entryOf(entry, 'kind')?.value) !== 'regulated') return false;
+  const from = textOf(entryOf(entry, 'from')?.value);
+  const source = from === undefined ? 'the source that it takes its energy from' : `\`${from}\``;
+  const message = `\`${id}\` is a regulated supply and comes and goes with ${source}: name that one.`;
+  report({ rule: 'wrong-id', at, message, subject: id });
+  return true;
 }
 
 function readBattery({ id, path, node }: RawEntry, reader: Reader, fed: Fed): Battery {

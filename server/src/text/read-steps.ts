@@ -1,8 +1,8 @@
 import { verbs } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import type { Verb } from '../format/words.ts';
-import { laterStepKeys, laterVerbs } from '../format/later.ts';
-import { checkEntry, notYet } from './check-entry.ts';
+import { laterStepKeys } from '../format/later.ts';
+import { checkEntry } from './check-entry.ts';
 import { didYouMean, nearest, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Written } from './procedure.ts';
@@ -151,16 +151,6 @@ function chooseVerb(item: Node, path: Path, { report }: Reader): Verb | null {
     return null;
   }
   const [verb, second] = verbsIn(item);
-  const later = item.entries.find(({ key }) => laterVerbs.has(key));
-  if (later !== undefined) {
-    report({
-      rule: 'not-yet',
-      at: keyAt([...path, later.key]),
-      message: notYet(later.key),
-      subject: later.key,
-    });
-    return null;
-  }
   if (verb !== undefined && second !== undefined) {
     const message = `A step has one verb. \`${verb}\` stands here already; start a new item with \`- ${second}:\`.`;
     report({ rule: 'wrong-value', at: keyAt([...path, second]), message, subject: second });

@@ -25,6 +25,8 @@ export function stepInWords(step: Step): string {
       return `remove ${step.load}`;
     case 'read':
       return `read ${step.loops.join(', ')}`;
+    case 'measure':
+      return `measure ${step.quantity} across ${step.of}`;
     case 'read-codes':
     case 'clear-codes':
       return `${step.verb} ${step.monitor}`;

@@ -1,0 +1,51 @@
+import type { Measuring } from '../readings/subject.ts';
+import type { Probe, Procedure } from '../text/procedure.ts';
+import type { Words } from './model.ts';
+import type { Said } from './sentences.ts';
+
+/** What a `measure` step says: which probe goes where, and what has to be so before. */
+export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
+  const [first, second] = step.across;
+  const meter: Words = [{ id: step.with }];
+  if (step.quantity === 'voltage')
+    return {
+      kind: 'read',
+      action: [
+        'Measure the DC voltage with ',
+        ...meter,
+        ': red probe on ',
+        ...pointWords(first),
+        ', black probe on ',
+        ...pointWords(second),
+        '.',
+      ],
+      details: [
+        [
+          'The reading is above zero when the red probe is the more positive. Keep your fingers behind the guards of the probes.',
+        ],
+      ],
+      blanks: [],
+    };
+  const zeroed = multimeters.get(step.with)?.zeroed === true;
+  return {
+    kind: 'read',
+    action: [
+      'Measure the resistance with ',
+      ...meter,
+      ' between ',
+      ...pointWords(first),
+      ' and ',
+      ...pointWords(second),
+      '.',
+    ],
+    details: zeroed
+      ? [['Before: hold the probes together and set the display to zero.']]
+      : [['Write down what the display shows; the leads are in its window.']],
+    blanks: [],
+  };
+}
+
+function pointWords(probe: Probe): Words {
+  if ('node' in probe) return probe.node === 'ground' ? ['ground'] : ['point ', { id: probe.node }];
+  return [{ id: probe.connector }, `, ${probe.side} side, pin ${probe.pin}`];
+}

@@ -1,0 +1,144 @@
+import { stateOf } from '../bench/hardware.ts';
+import type { Hardware } from '../bench/hardware.ts';
+import type { Power } from '../bench/power.ts';
+import type { Element, Network, PartModel, Source } from '../circuit/circuit.ts';
+import type { Connector, Id, Loop, NetworkElement, Probe, Procedure } from '../text/procedure.ts';
+import { islandsOf } from './islands.ts';
+import type { Island } from './islands.ts';
+import type { LoopBench } from './loop-bench.ts';
+import {
+  barBetween,
+  barIsClosed,
+  contactElement,
+  join,
+  loopElements,
+  poles,
+  probesOf,
+} from './loop-network.ts';
+import type { Pair, SeenNetwork } from './loop-network.ts';
+
+/** An island as it stands on the bench. Terminals are nodes named as in the file, `K4.end.1`. */
+export interface IslandNetwork {
+  readonly network: Network;
+  /** Those that are on: what is taken away is no connection. */
+  readonly sources: readonly Source[];
+}
+
+/** null where a value in it could not be read. */
+export function islandNetwork(procedure: Procedure, island: Island, bench: LoopBench): IslandNetwork | null {
+  const { hardware, power } = bench;
+  if (island.elements.length > 0 && !procedure.network.complete) return null;
+  const network: Element[] = [];
+  const sources: Source[] = [];
+  for (const loop of island.loops) {
+    const elements = loopElements(procedure, loop, hardware);
+    if (elements === null) return null;
+    network.push(...elements);
+  }
+  for (const element of island.elements) {
+    if (element.kind === 'source') {
+      const source = sourceOf(procedure, element, power);
+      if (source === null) return null;
+      if (source !== 'off') sources.push(source);
+      continue;
+    }
+    const built =
+      element.kind === 'connector'
+        ? pinElements(procedure, element, hardware)
+        : partElement(procedure, element);
+    if (built === null) return null;
+    network.push(...built);
+  }
+  const connectors = island.elements.flatMap((one) => (one.kind === 'connector' ? [one.id] : []));
+  for (const id of new Set(connectors)) {
+    const across = bridging(procedure, id, hardware);
+    if (across === null) return null;
+    network.push(...across);
+  }
+  return { network, sources };
+}
+
+/**
+ * A loop with all that hangs on it, from the terminals of its monitor. A monitor measures by a change of its current, to
+ * which a source that is on is a joint.
+ */
+export function loopNetwork(procedure: Procedure, loop: Loop, bench: LoopBench): SeenNetwork | null {
+  const compiled = islandNetwork(procedure, islandsOf(procedure).ofLoop(loop), bench);
+  if (compiled === null || loop.monitor === null) return null;
+  const joints = compiled.sources.map(({ between }) => join(...between));
+  return { network: [...compiled.network, ...joints], probes: probesOf(loop) };
+}
+
+/** A probe by the name of the node that it touches. */
+export function nodeOf(probe: Probe): string {
+  return 'node' in probe ? probe.node : `${probe.connector}.${probe.side}.${probe.pin}`;
+}
+
+/** Whether an element is a connection without resistance, made by the compiler. */
+export function isJoin(element: Element): boolean {
+  return element.id.includes('=');
+}
+
+function partElement({ parts }: Procedure, { id, between }: NetworkElement): Network | null {
+  const model: PartModel | null = parts.get(id)?.resistance ?? null;
+  return model === null ? null : [{ id, between, part: model }];
+}
+
+function pinElements(
+  { connectors }: Procedure,
+  { id, pin, between: [from, to] }: NetworkElement & { readonly kind: 'connector' },
+  hardware: Hardware,
+): Network | null {
+  const connector = connectors.get(id);
+  const contact = connector?.contact ?? null;
+  if (connector === undefined || contact === null) return null;
+  const [one, other] = connector.sides;
+  const joined = [join(from, `${id}.${one}.${pin}`), join(`${id}.${other}.${pin}`, to)];
+  if (stateOf(hardware, id) === 'unplugged') return joined;
+  return [...joined, contactElement(connector, contact, pin)];
+}
+
+/** What lies across pins of a connector in the network: its bar where that is closed, and loads that are fitted there. */
+function bridging(procedure: Procedure, id: Id, hardware: Hardware): Network | null {
+  const connector = procedure.connectors.get(id);
+  const pins = connector === undefined ? null : bridgedPins(procedure, connector);
+  if (connector === undefined || pins === null) return [];
+  const elements: Element[] = [];
+  if (connector.shortingBar !== null && barIsClosed(procedure, connector, hardware)) {
+    if (connector.shortingBar.resistance === null) return null;
+    const bar = barBetween(connector, { pins: new Map([[id, pins]]) });
+    if (bar !== null) elements.push(bar);
+  }
+  for (const [load, place] of hardware.loads) {
+    if (place.connector !== id || place.loop !== null) continue;
+    const resistance = procedure.loads.get(load)?.resistance ?? null;
+    if (resistance === null) return null;
+    elements.push({ id: load, between: poles(id, place.side, pins), part: resistance });
+  }
+  return elements;
+}
+
+/** The pins that a bar bridges, or a load: those of the bar, else the only two in the network. */
+function bridgedPins({ network }: Procedure, { id, shortingBar }: Connector): Pair | null {
+  const pins = network.elements.flatMap((one) =>
+    one.kind === 'connector' && one.id === id ? [one.pin] : [],
+  );
+  const [one, other, third] = pins;
+  if (one !== undefined && other !== undefined && third === undefined) return [one, other];
+  const ofBar = shortingBar?.pins ?? null;
+  return ofBar?.every((pin) => pins.includes(pin)) === true ? ofBar : null;
+}
+
+function sourceOf(
+  { sources, regulated }: Procedure,
+  { id, between }: NetworkElement,
+  power: Power,
+): Source | 'off' | null {
+  const supply = regulated.get(id);
+  const source = sources.get(supply?.from ?? id);
+  const voltage = (supply ?? source)?.voltage ?? null;
+  if (source === undefined || voltage === null) return null;
+  const waits = supply?.needsIgnition === true && !power.ignitionOn;
+  if (waits || power.disconnected.includes(source.id)) return 'off';
+  return { id, between, kind: 'voltage', value: voltage };
+}

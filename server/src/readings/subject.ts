@@ -1,0 +1,74 @@
+import type { Network, Source } from '../circuit/circuit.ts';
+import type { Loop, Procedure, Quantity, Step } from '../text/procedure.ts';
+import { readByMonitor, readByMultimeter } from './instruments.ts';
+import type { ReadBy } from './instruments.ts';
+import { islandNetwork, loopNetwork, nodeOf } from './island-network.ts';
+import { islandsOf } from './islands.ts';
+import type { Island } from './islands.ts';
+import type { LoopBench } from './loop-bench.ts';
+import { obstacleBetween } from './obstacles.ts';
+
+/** What steps read or measure, and by what. */
+export interface Subject {
+  /** The loop, or where the probes are: `K30.monitor`, `bus-high..bus-low`. */
+  readonly of: string;
+  readonly quantity: Quantity;
+  /** null: something is measured by hand. */
+  readonly loop: Loop | null;
+  readonly instrument: ReadBy | null;
+  readonly island: Island;
+  /** The points between which it is measured; null: a monitor reads its own. */
+  readonly probes: readonly [string, string] | null;
+  /** What lies between the two points on a bench; null: a value could not be read, or something is in the way. */
+  readonly seen: (bench: LoopBench) => Seen | null;
+}
+
+/** What is read as people say it: `stage-1-loop`, or `the resistance across K4.end`. */
+export function subjectInWords({ of, loop, quantity }: Subject): string {
+  return loop === null ? `the ${quantity} across ${of}` : of;
+}
+
+/** What lies between two points. */
+export interface Seen {
+  readonly network: Network;
+  readonly sources: readonly Source[];
+  readonly probes: readonly [string, string];
+}
+
+export function loopSubject(procedure: Procedure, loop: Loop): Subject {
+  const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
+  return {
+    of: loop.id,
+    quantity: 'resistance',
+    loop,
+    instrument: monitor === undefined ? null : readByMonitor(monitor),
+    island: islandsOf(procedure).ofLoop(loop),
+    probes: null,
+    seen: (bench) => {
+      const compiled = loopNetwork(procedure, loop, bench);
+      return compiled === null ? null : { ...compiled, sources: [] };
+    },
+  };
+}
+
+export type Measuring = Extract<Step, { readonly verb: 'measure' }>;
+
+export function measuredSubject(procedure: Procedure, step: Measuring): Subject {
+  const { across, quantity, of } = step;
+  const island = islandsOf(procedure).ofProbes(across);
+  const meter = procedure.multimeters.get(step.with);
+  const probes = [nodeOf(across[0]), nodeOf(across[1])] as const;
+  return {
+    of,
+    quantity,
+    loop: null,
+    instrument: meter === undefined ? null : readByMultimeter(meter, quantity),
+    island,
+    probes,
+    seen: (bench) => {
+      const compiled = islandNetwork(procedure, island, bench);
+      if (compiled === null || obstacleBetween(island, compiled, probes, quantity) !== null) return null;
+      return { ...compiled, probes };
+    },
+  };
+}

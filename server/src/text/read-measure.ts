@@ -1,0 +1,106 @@
+import type { ActionReader } from './action-reader.ts';
+import { lookUp } from './names.ts';
+import { didYouMean, suggestion } from './nearest.ts';
+import { valueAt } from './problem.ts';
+import type { Action, NodeName, Probe, Quantity } from './procedure.ts';
+import { hasSide } from './read-circuit.ts';
+import { expectOf, windowsOf } from './read-expected.ts';
+import { meterOf } from './read-high-voltage.ts';
+import { namedNodes, pinsOf } from './read-network.ts';
+import { outcomesOfOne } from './read-outcomes.ts';
+import type { Path } from './where.ts';
+
+/** null: something that it names could not be read, and a finding says so. */
+export function readMeasure(values: Readonly<Record<string, unknown>>, context: ActionReader): Action | null {
+  const { path } = context;
+  const { report } = context.reader;
+  const quantity: Quantity = values.measure === 'voltage' ? 'voltage' : 'resistance';
+  const across = acrossOf(values.across, [...path, 'across'], context);
+  const meter = meterOf(values.with, quantity, [...path, 'with'], context);
+  const expected = typeof values.expect === 'string' ? values.expect : null;
+  const expect = expected === null ? null : expectOf(expected, quantity, [...path, 'expect'], report);
+  const windows = windowsOf(values.windows, quantity, [...path, 'windows'], report);
+  const outcomes = outcomesOfOne(context);
+  if (across === null || meter === null || windows === null || (expected !== null && expect === null))
+    return null;
+  return { verb: 'measure', quantity, ...across, with: meter, expect, windows, outcomes };
+}
+
+type Across = Pick<Extract<Action, { readonly verb: 'measure' }>, 'across' | 'of'>;
+
+function acrossOf(written: unknown, path: Path, context: ActionReader): Across | null {
+  if (typeof written === 'string') return acrossSide(written, path, context);
+  const [one, other] = Array.isArray(written) ? (written as unknown[]) : [];
+  if (typeof one !== 'string' || typeof other !== 'string') return null;
+  const first = probeAt(one, [...path, 0], context);
+  const second = probeAt(other, [...path, 1], context);
+  if (one === other) {
+    const message = 'The probes touch two different points.';
+    context.reader.report({ rule: 'wrong-value', at: valueAt([...path, 1]), message, subject: other });
+    return null;
+  }
+  return first === null || second === null ? null : { across: [first, second], of: `${one}..${other}` };
+}
+
+/** Both poles of a side, where it is plain which pins these are. */
+function acrossSide(
+  written: string,
+  path: Path,
+  { reader: { names, report }, bench }: ActionReader,
+): Across | null {
+  const [connector = '', side] = written.split('.');
+  const at = valueAt(path, [0, connector.length]);
+  if (lookUp(names, connector, ['connectors'], at, report) === null) return null;
+  const found = bench.connectors.get(connector);
+  const sides = found?.sides ?? ['monitor', 'end'];
+  if (side === undefined) {
+    const message = `A connector is measured at one of its sides: \`${connector}.${sides[0]}\` or \`${connector}.${sides[1]}\`.`;
+    report({ rule: 'wrong-value', at: valueAt(path), message, subject: connector });
+    return null;
+  }
+  if (found === undefined || !hasSide(found, side, valueAt(path), report)) return null;
+  const [one = '1', other = '2', third] = pinsOf(connector, bench.loops, bench.network.elements);
+  if (third === undefined)
+    return {
+      across: [
+        { connector, side, pin: one },
+        { connector, side, pin: other },
+      ],
+      of: written,
+    };
+  const message = `\`${connector}\` has more than two pins here; say which two: \`[${written}.${one}, ${written}.${other}]\`.`;
+  report({ rule: 'wrong-value', at: valueAt(path), message, subject: connector });
+  return null;
+}
+
+function probeAt(written: string, path: Path, context: ActionReader): Probe | null {
+  const { bench, reader } = context;
+  const { names, report } = reader;
+  const [name = '', side, pin] = written.split('.');
+  if (side === undefined || pin === undefined) return nodeAt(written, path, context);
+  if (lookUp(names, name, ['connectors'], valueAt(path, [0, name.length]), report) === null) return null;
+  const connector = bench.connectors.get(name);
+  if (connector === undefined || !hasSide(connector, side, valueAt(path), report)) return null;
+  const pins = pinsOf(name, bench.loops, bench.network.elements);
+  const isKnown = [...bench.loops.values()].every(({ complete }) => complete) && bench.network.complete;
+  if (!isKnown || pins.length === 0 || pins.includes(pin)) return { connector: name, side, pin };
+  const message = `Pin ${pin} of \`${name}\` stands in no loop and nowhere in the network; those that do are ${pins.join(', ')}.`;
+  report({ rule: 'wrong-id', at: valueAt(path), message, subject: written });
+  return null;
+}
+
+function nodeAt(node: NodeName, path: Path, { bench, reader }: ActionReader): Probe | null {
+  const { names, report } = reader;
+  const nodes = namedNodes(bench.network);
+  if (nodes.has(node)) return { node };
+  if (!bench.network.complete) return null;
+  const named = names.things.get(node);
+  if (named !== undefined) {
+    const message = `A probe touches a point: a node of the network, or a terminal such as \`${named.section === 'connectors' ? node : 'K30'}.end.1\`.`;
+    report({ rule: 'wrong-id', at: valueAt(path), message, subject: node });
+    return null;
+  }
+  const message = `The network has no node \`${node}\`.${didYouMean(node, [...nodes])}`;
+  report({ rule: 'unknown-id', at: valueAt(path), message, subject: node, ...suggestion(node, [...nodes]) });
+  return null;
+}
