@@ -95,12 +95,12 @@ describe('wherever the cursor stands, nothing is thrown, and an item replaces th
 describe('what stands in a shipped procedure', () => {
   // A writer makes these up.
   const ownWords =
-    /^(?:applies-to|revision|purpose|requires\/\w+|(?:routines\/[^/]+\/)?steps\/\d+\/(?:section|id|note|why|do|inspect|stop|caution|warning|danger)|.*\/resistance|.*\/pins\/.*\/\d)(?:\/\d+)?$/;
+    /^(?:applies-to|revision|purpose|requires\/\w+|(?:routines\/[^/]+\/)?steps\/\d+\/(?:section|id|note|why|do|inspect|stop|caution|warning|danger)|.*\/resistance|.*\/pins\/.*\/\d|network\/\d+\/pin|connectors\/[^/]+\/sides\/\d)(?:\/\d+)?$/;
   // The examples of the format are taken from the first; the title and the figures of others are their own.
   const isOwn = (file: string, name: string, text: string): boolean =>
     !file.startsWith('driver-airbag') && (name === 'title' || /^(?:below |above )?\d.*[a-zΩ%]/i.test(text));
   const isNewId =
-    /^(?:(?:entries|instruments|sources|loads|parts|connectors|assemblies|loops|routines)\/[^/]+|routines\/[^/]+\/needs\/[^/]+)$/;
+    /^(?:(?:entries|instruments|sources|loads|parts|connectors|assemblies|loops|routines)\/[^/]+|routines\/[^/]+\/needs\/[^/]+|steps\/\d+\/windows\/[^/]+)$/;
 
   test.each(all)(
     'is offered where it stands in $name, once it is taken out: every key, id and word',

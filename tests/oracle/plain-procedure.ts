@@ -15,7 +15,6 @@ import type {
   Place,
   Probed,
   Procedure,
-  Side,
   Source,
   Step,
   Target,

@@ -41,10 +41,42 @@ export function idsThatFit(procedure: Procedure, ids: KnownIds, place: CursorPla
     if (section === 'parts' && key === 'temperature' && ids.entries.length > 0)
       return described(procedure, ids.entries);
     if (section === 'loops' && key === 'path') return described(procedure, onPath(procedure, ids, place));
+    if (section === 'connectors' && key === 'side') return sidesOfBar(procedure, place);
+    if (section === 'network') return inNetwork(procedure, ids, key);
     if (section === 'assemblies') return described(procedure, [...ids.parts, ...ids.connectors]);
     return section === 'steps' ? withNeeds(procedure, place, key, inStep(procedure, ids, place, key)) : null;
   })();
   return fitting?.filter(({ word }) => !place.items.includes(word)) ?? null;
+}
+
+/** What an element of the network is, and the nodes that are named already. */
+function inNetwork(procedure: Procedure, ids: KnownIds, key: string): readonly Word[] | null {
+  switch (key) {
+    case 'part':
+      return described(procedure, ids.parts);
+    case 'connector':
+      return described(procedure, ids.connectors);
+    case 'source':
+      return described(procedure, ids.sources);
+    case 'between':
+      return nodesOf(procedure);
+    default:
+      return null;
+  }
+}
+
+function nodesOf({ network }: Procedure): readonly Word[] {
+  const nodes = [...namedNodes(network)].filter((node) => node !== 'ground');
+  return [
+    ...nodes.map((word) => ({ word, detail: 'node' })),
+    { word: 'ground', detail: 'the node of that name' },
+  ];
+}
+
+/** The sides of the connector whose bar is being written. */
+function sidesOfBar({ connectors }: Procedure, { path }: CursorPlace): readonly Word[] {
+  const sides = connectors.get(path[1] ?? '')?.sides ?? usualSides;
+  return sides.map((word) => ({ word, detail: 'a side of the connector' }));
 }
 
 /** In a routine also the names that it needs, where ids of a step cannot stand. */
@@ -96,16 +128,13 @@ function inStep(
     case 'prove-dead':
       return described(procedure, highVoltage);
     case 'with':
-      return described(procedure, multimeters);
+      return described(procedure, metersFor(procedure, multimeters, entry));
     case 'known':
       return described(procedure, batteries);
     case 'to':
       return sides();
     case 'across':
-      return [
-        ...(part === 'item' ? described(procedure, [...namedNodes(procedure.network)]) : []),
-        ...sides(),
-      ];
+      return [...(part === 'item' ? nodesOf(procedure) : []), ...sides()];
     case 'at':
       return entry.has('fit') || entry.has('prove-dead')
         ? sides()
@@ -152,6 +181,17 @@ function onPath(procedure: Procedure, ids: KnownIds, { items, path }: CursorPlac
   const others = [...procedure.loops.values()].filter(({ id }) => id !== path[1]);
   const taken = new Set(others.flatMap(({ elements }) => elements.map(({ id }) => id)));
   return [...ids.connectors, ...ids.parts.filter((id) => !isEnd(id) || !taken.has(id))];
+}
+
+/** Those that measure what the step does; one that cannot be read yet may. */
+function metersFor(
+  { multimeters }: Procedure,
+  ids: readonly Id[],
+  entry: CursorPlace['entry'],
+): readonly Id[] {
+  const wanted = entry.has('prove-dead') ? 'voltage' : entry.get('measure');
+  if (wanted !== 'resistance' && wanted !== 'voltage') return ids;
+  return ids.filter((id) => multimeters.get(id)?.[wanted] !== null);
 }
 
 const usualSides = ['monitor', 'end'] as const;

@@ -1,5 +1,5 @@
 import { idPattern } from '../format/ids.ts';
-import type { Procedure } from '../text/procedure.ts';
+import type { Id, Procedure, Quantity } from '../text/procedure.ts';
 import { sidesOf } from './completion-ids.ts';
 import type { KnownIds } from './completion-ids.ts';
 import { idsOfKind } from './completion-kinds.ts';
@@ -46,7 +46,7 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
       return [`read: ${choice(1, loops, 'loop')}`, 'outcomes: { within: ${2:next}, else: ${3:next} }'];
     case 'measure':
       return [
-        'measure: ${1|resistance,voltage|}',
+        `measure: ${choice(1, quantitiesOf(procedure, multimeters[0]), 'resistance')}`,
         `across: ${side}`,
         `with: ${choice(3, multimeters, 'hand-meter')}`,
         'outcomes: { within: ${4:next}, else: ${5:next} }',
@@ -70,6 +70,12 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
     default:
       return [`${verb}: $1`];
   }
+}
+
+/** What an instrument measures comes first. */
+function quantitiesOf({ multimeters }: Procedure, meter: Id = ''): readonly Quantity[] {
+  const isVoltmeter = multimeters.get(meter)?.resistance === null;
+  return isVoltmeter ? ['voltage', 'resistance'] : ['resistance', 'voltage'];
 }
 
 /** The first routine, with all that it needs. */

@@ -23,11 +23,17 @@ export function schemaForTyping(path: readonly string[], beside: ReadonlyMap<str
   return schemaAt(schema, steps, fileSchema);
 }
 
+const networkKinds = ['part', 'connector', 'source'] as const;
+
 /** Several where nothing says yet in which of its forms an entry is written; none: the kind is not known yet. */
 function definitionsFor(section: string, beside: ReadonlyMap<string, string>): readonly DefinitionName[] {
   if (section === 'connectors') return ['connector'];
   if (section === 'loops') return ['loop'];
   if (section === 'entries') return ['entry'];
+  if (section === 'network') {
+    const kind = networkKinds.find((one) => beside.has(one));
+    return kind === undefined ? [] : [`network-${kind}`];
+  }
   if (section === 'steps') {
     const verb = verbs.find((one) => beside.has(one));
     if (verb === undefined) return [];
