@@ -95,5 +95,6 @@ function jsonGood(reading: Reading, good: GoodOnBench): unknown {
     nominal: jsonNumber(indication?.value?.nominal ?? null),
     most: jsonNumber(indication?.value?.most ?? null),
     exact: good.exact,
+    floating: good.floating,
   };
 }

@@ -2,7 +2,7 @@ import { benchInWords } from '../readings/bench-in-words.ts';
 import { rowInWords } from '../readings/by-entry-in-words.ts';
 import type { Explanation } from '../readings/explain.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
-import { amountInWords, leakInWords, shownInWords } from '../readings/shown-in-words.ts';
+import { amountInWords, remarksInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Code } from '../readings/codes.ts';
 import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
@@ -80,11 +80,11 @@ function whyLines(paint: Paint, reading: Reading, explanation: Explanation | nul
   ];
 }
 
-function goodInWords({ arrival, indication, exact, leak }: GoodOnBench, quantity: Quantity): string {
+function goodInWords(good: GoodOnBench, quantity: Quantity): string {
+  const { arrival, indication } = good;
   const nominal = indication?.value?.nominal;
   const middle = nominal === undefined ? '' : `, nominal ${amountInWords(nominal, quantity)}`;
-  const bound = exact ? '' : ' (an outer bound)';
-  return `${benchInWords(arrival.state)}: ${shownInWords(indication, quantity)}${middle}${bound}${leakInWords(leak)}`;
+  return `${benchInWords(arrival.state)}: ${shownInWords(indication, quantity)}${middle}${remarksInWords(good)}`;
 }
 
 function codeInWords({ loop, code, certain }: Code): string {

@@ -5,7 +5,7 @@ import { assumedInWords, likelyInWords, shareBars } from '../readings/explanatio
 import { entriesInWords, rowInWords } from '../readings/by-entry-in-words.ts';
 import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
-import { amountInWords, leakInWords, shownInWords } from '../readings/shown-in-words.ts';
+import { amountInWords, remarksInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Quantity } from '../text/procedure.ts';
 
 /** The windows of a reading step, bench by bench, how likely their values are, and what they come from. */
@@ -47,12 +47,13 @@ function table(reading: Reading): readonly string[] {
   return [`By what is entered for ${entriesInWords(reading)}:\n\n${rows}`];
 }
 
-function shown({ indication, exact, leak }: GoodOnBench, quantity: Quantity): string {
+function shown(good: GoodOnBench, quantity: Quantity): string {
+  const { indication } = good;
   const nominal = indication?.value?.nominal;
   const words = shownInWords(indication, quantity);
   const number =
     nominal === undefined ? words : `worst case ${words}, nominal ${amountInWords(nominal, quantity)}`;
-  return `${number}${exact ? '' : ' (an outer bound)'}${leakInWords(leak)}`;
+  return `${number}${remarksInWords(good)}`;
 }
 
 function* explained(analysis: Analysis, { index, of, good }: Reading): Work<readonly string[]> {

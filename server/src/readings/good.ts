@@ -1,4 +1,5 @@
 import { hardwareKey } from '../bench/hardware.ts';
+import { nameGroups } from '../bench/name-groups.ts';
 import { powerKey } from '../bench/power.ts';
 import {
   indicate,
@@ -27,13 +28,22 @@ export interface Good {
   readonly exact: boolean;
   /** Whether a monitor reports a path to ground or a supply. */
   readonly leak: 'always' | 'sometimes' | 'never';
+  /** Nothing but the instrument connects the two points: the voltage that it shows says nothing of a circuit. */
+  readonly floating: boolean;
   /** Voltage sources whose terminals are joined: they cannot be as stated, and nothing can be said. */
   readonly conflict: readonly string[];
 }
 
 export type GoodReadings = (subject: Subject, bench: LoopBench) => Good;
 
-const unknown: Good = { circuit: 'unknown', indication: null, exact: true, leak: 'never', conflict: [] };
+const unknown: Good = {
+  circuit: 'unknown',
+  indication: null,
+  exact: true,
+  leak: 'never',
+  floating: false,
+  conflict: [],
+};
 
 /** Good readings of a procedure, each computed once for a bench. */
 export function goodReadings(procedure: Procedure): GoodReadings {
@@ -99,7 +109,17 @@ function goodVoltage(
       return unknown;
     case 'number': {
       const { value, exact } = window;
-      return { ...unknown, circuit: value, indication: indicateVoltage(value, meter), exact };
+      const floating = !areConnected([...network, ...sources], plus, minus);
+      return { ...unknown, circuit: value, indication: indicateVoltage(value, meter), exact, floating };
     }
   }
+}
+
+function areConnected(
+  links: readonly { readonly between: readonly [string, string] }[],
+  one: string,
+  other: string,
+): boolean {
+  const { of } = nameGroups(links);
+  return of(one) === of(other);
 }

@@ -21,8 +21,10 @@ export function amountInWords(amount: number, quantity: Quantity): string {
   return formatQuantity(Number(amount.toPrecision(4)), quantity);
 }
 
-/** What a monitor reports of a path to ground or a supply, behind what it shows. */
-export function leakInWords(leak: Good['leak']): string {
-  if (leak === 'never') return '';
-  return leak === 'always' ? ', reported as a leak' : ', or reported as a leak';
+/** What is to be known of a good reading behind what it shows: ` (an outer bound)`; often nothing. */
+export function remarksInWords({ exact, leak, floating }: Good): string {
+  const leaks = { never: '', sometimes: ', or reported as a leak', always: ', reported as a leak' };
+  const bound = exact ? '' : ' (an outer bound)';
+  const ghost = floating ? ' (nothing connects the two points but the instrument)' : '';
+  return `${bound}${leaks[leak]}${ghost}`;
 }

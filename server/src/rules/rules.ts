@@ -10,6 +10,7 @@ import { ignitionFirst } from './ignition-first.ts';
 import { unfedCircuit } from './unfed-circuit.ts';
 import { unfedMonitor } from './unfed-monitor.ts';
 import { noWait } from './no-wait.ts';
+import { danglingNode } from './dangling-node.ts';
 import { inNoCircuit } from './in-no-circuit.ts';
 import { handsInText } from './hands-in-text.ts';
 import { waitWithoutEffect } from './wait-without-effect.ts';
@@ -58,6 +59,7 @@ export const rules: readonly Rule[] = [
   proofElsewhere,
   unfitMeter,
   inNoCircuit,
+  danglingNode,
   meterAcrossLive,
   testCurrent,
   inertStage,

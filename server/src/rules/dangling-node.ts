@@ -1,0 +1,64 @@
+import { namedNodes } from '../text/read-network.ts';
+import { didYouMean } from '../text/nearest.ts';
+import { example, readOnly } from './examples.ts';
+import type { Context, Rule, Seen } from './rule.ts';
+
+export const danglingNode: Rule = {
+  name: 'dangling-node',
+  severity: 'warning',
+  stage: 'windows',
+  meaning: 'A node of the network at which one element ends, and where nothing is measured.',
+  why: 'A name that is written in two ways looks so: the circuit is then open there, and every reading of it is computed for another circuit.',
+  source: 'a guard of this program',
+  finder: { check: dangling },
+  examples: {
+    triggers: example('feed and fed', readOnly, pump('fed')),
+    passes: example('the same name at both elements', readOnly, pump('feed')),
+  },
+};
+
+function pump(node: string): { readonly parts: string; readonly network: string } {
+  return {
+    parts: `parts:
+  coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
+  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }
+  pump-wire: { kind: cable, resistance: 20..30 mΩ }
+  pump: { kind: heater, resistance: 2..3 Ω }
+`,
+    network: `network:
+  - { source: battery, between: [plus, ground] }
+  - { part: pump-wire, between: [plus, feed] }
+  - { part: pump, between: [${node}, ground] }
+`,
+  };
+}
+
+function dangling({ procedure }: Context): readonly Seen[] {
+  const { network, steps } = procedure;
+  if (!network.complete) return [];
+  const probed = new Set(
+    steps.flatMap((step) =>
+      step.verb === 'measure' ? step.across.flatMap((probe) => ('node' in probe ? probe.node : [])) : [],
+    ),
+  );
+  const ends = network.elements.flatMap(({ path, between }) =>
+    between.map((node, index) => ({ node, path: [...path, 'between', index] })),
+  );
+  const nodes = namedNodes(network);
+  return ends
+    .filter(({ node }) => nodes.has(node) && node !== 'ground' && !probed.has(node))
+    .filter(({ node }) => ends.filter((other) => other.node === node).length === 1)
+    .map(({ node, path }): Seen => {
+      const others = [...nodes].filter((other) => other !== node);
+      return {
+        issue: {
+          rule: 'dangling-node',
+          subject: node,
+          place: { path, part: 'value' },
+          message:
+            `Only one element ends at ${node}, and nothing is measured there: the circuit is open here.` +
+            didYouMean(node, others),
+        },
+      };
+    });
+}
