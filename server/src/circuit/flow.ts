@@ -37,30 +37,50 @@ export function flowBetween(edges: readonly Edge[], nodes: number, from: number,
   const volts = new Float64Array(nodes).fill(NaN);
   volts[from] = ohms;
   volts[to] = 0;
-  const flow = new Map<number, number>();
-  const key = (a: number, b: number): number => (a < b ? a * nodes + b : b * nodes + a);
-  const add = (a: number, b: number, amperes: number): void => {
-    const at = key(a, b);
-    flow.set(at, (flow.get(at) ?? 0) + (a < b ? amperes : -amperes));
-  };
-  add(from, to, 1);
-  for (const star of taken.toReversed()) putBack(star, volts, flow, key, add);
+  const flow = pairFlows(nodes);
+  flow.add(from, to, 1);
+  for (const star of taken.toReversed()) putBack(star, volts, flow);
   const amperes = Float64Array.from(edges, ({ a, b }, index) => {
     if (a === b) return 0;
-    const pair = flow.get(key(a, b)) ?? 0;
     const share = (siemens[index] ?? 0) / (whole[a]?.get(b) ?? Infinity);
-    return (a < b ? pair : -pair) * share + 0;
+    return flow.get(a, b) * share + 0;
   });
   return { ohms, amperes, volts };
 }
 
-function putBack(
-  { node, neighbours, siemens, between }: Star,
-  volts: Float64Array,
-  flow: Map<number, number>,
-  key: (a: number, b: number) => number,
-  add: (a: number, b: number, amperes: number) => void,
-): void {
+/** The currents between pairs of nodes, in ampere: from the first to the second, as it is asked for. */
+interface PairFlows {
+  readonly get: (a: number, b: number) => number;
+  readonly set: (a: number, b: number, amperes: number) => void;
+  readonly add: (a: number, b: number, amperes: number) => void;
+}
+
+/** Up to so many nodes there is room for every pair (8 MB); beyond, only pairs with a current are kept. */
+const mostInFull = 1000;
+
+function pairFlows(nodes: number): PairFlows {
+  const full = nodes <= mostInFull ? new Float64Array(nodes * nodes) : null;
+  const sparse = new Map<number, number>();
+  const at = (a: number, b: number): number => (a < b ? a * nodes + b : b * nodes + a);
+  const read = (key: number): number => (full === null ? sparse.get(key) : full[key]) ?? 0;
+  const write = (key: number, amperes: number): void => {
+    if (full === null) sparse.set(key, amperes);
+    else full[key] = amperes;
+  };
+  const signed = (a: number, b: number, amperes: number): number => (a < b ? amperes : -amperes);
+  return {
+    get: (a, b) => signed(a, b, read(at(a, b))),
+    set: (a, b, amperes) => {
+      write(at(a, b), signed(a, b, amperes));
+    },
+    add: (a, b, amperes) => {
+      const key = at(a, b);
+      write(key, read(key) + signed(a, b, amperes));
+    },
+  };
+}
+
+function putBack({ node, neighbours, siemens, between }: Star, volts: Float64Array, flow: PairFlows): void {
   let sum = 0;
   let weighted = 0;
   for (let index = 0; index < neighbours.length; index += 1) {
@@ -79,15 +99,14 @@ function putBack(
       const before = between[pair] ?? 0;
       pair += 1;
       const over = share * (siemens[second] ?? 0);
-      const at = key(a, b);
-      const both = flow.get(at) ?? 0;
+      const both = flow.get(a, b);
       if (both === 0 || over === 0) continue;
-      const overNode = (a < b ? both : -both) * (over / (before + over));
-      flow.set(at, before === 0 ? 0 : both * (before / (before + over)));
-      add(node, b, overNode);
+      const overNode = both * (over / (before + over));
+      flow.set(a, b, before === 0 ? 0 : both * (before / (before + over)));
+      flow.add(node, b, overNode);
       through += overNode;
     }
-    if (through !== 0) add(a, node, through);
+    if (through !== 0) flow.add(a, node, through);
   }
 }
 
