@@ -30,7 +30,7 @@ sources:
 entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments:
   m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
-  h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA } }
+  h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA, further: [{ range: 0..4 kΩ, accuracy: 1 %, resolution: 1 Ω }] } }
   h2: { kind: multimeter, zeroed: true, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }
 loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:

@@ -5,7 +5,6 @@ import type { Indication, Instrument } from './instrument.ts';
 
 /** What a meter that takes its range by itself can show: before its display step, and rounded outward to it. */
 export interface RangedIndication extends Indication {
-  /** Each end by the display step of the range in which it is shown; null: no number. */
   readonly displayed: { readonly least: number; readonly most: number } | null;
 }
 

@@ -14,6 +14,8 @@ export interface Indication {
   /** Ohms. null: it can show no number. */
   readonly value: Span | null;
   readonly canBeOpen: boolean;
+  /** Of an instrument with several ranges each end by the display step of the range in which it is shown. */
+  readonly displayed?: { readonly least: number; readonly most: number } | null;
 }
 
 /** The least and the most that the error makes of a number of ohms. */

@@ -47,6 +47,12 @@ export const monitor = z
   })
   .meta({ id: 'monitor', description: 'A control unit that reads the resistance of its own loops.' });
 
+const furtherRange = z.strictObject({
+  range: quantity('a resistance range', 'What it can show in this range.', '0..4 kΩ'),
+  accuracy: quantity('an accuracy', 'Its error limit in this range.', '0.8 % + 2 digits'),
+  resolution: quantity('an exact resistance', 'The step of its display in this range.', '1 Ω'),
+});
+
 export const multimeter = z
   .strictObject({
     kind: kind('multimeter', 'A hand-held instrument.'),
@@ -67,6 +73,12 @@ export const multimeter = z
           'a current',
           'The current that it sends through the circuit.',
           '1 mA',
+        ).optional(),
+        further: group(
+          z.array(furtherRange).min(1),
+          'a list of ranges',
+          'Its further ranges, each larger than the one before: it takes the first that holds its reading.',
+          [{ range: '0..4 kΩ', accuracy: '0.8 % + 2 digits', resolution: '1 Ω' }],
         ).optional(),
       }),
       'the keys of a resistance range',

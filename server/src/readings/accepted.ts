@@ -1,6 +1,8 @@
 import type { Indication } from '../circuit/circuit.ts';
 import { formatWindow, roundOutward } from '../quantity/quantity.ts';
 import type { Expect, Quantity } from '../text/procedure.ts';
+import { resolutionAt } from './instruments.ts';
+import type { ReadBy } from './instruments.ts';
 
 /** The window in which a reading is accepted, ohms or volts. A bound that is null does not exist; open lies above every number. */
 export type Accepted =
@@ -25,7 +27,7 @@ function stated(expect: Expect): Accepted {
 
 function hull(indications: readonly Indication[], resolution: number): Accepted | null {
   if (indications.length === 0) return null;
-  const numbers = indications.flatMap(({ value }) => (value === null ? [] : [value]));
+  const numbers = indications.flatMap(({ value, displayed }) => (value === null ? [] : [displayed ?? value]));
   if (numbers.length === 0) return 'open';
   if (isMixture(indications)) return null;
   const least = Math.min(...numbers.map((value) => value.least));
@@ -51,6 +53,12 @@ export function showsOnlyOpen({ value }: Indication): boolean {
 
 export function showsOnlyNumbers({ value, canBeOpen }: Indication): boolean {
   return value !== null && !canBeOpen;
+}
+
+/** The display step with which the greatest number of a window is shown, in ohms or volts. */
+export function stepShowing(instrument: ReadBy | null, accepted: Accepted): number {
+  const most = accepted === 'open' ? null : (accepted.most ?? accepted.least);
+  return (instrument === null ? null : resolutionAt(instrument, most ?? 0)) ?? 0;
 }
 
 /** The one text that hints, cards and the command line print. */

@@ -1,7 +1,7 @@
 import type { ConditionRanges, Indication, Network } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Entry, Id, Procedure } from '../text/procedure.ts';
-import { acceptedWindow, printedWindow } from './accepted.ts';
+import { acceptedWindow, printedWindow, stepShowing } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { entriesFollowed } from './assumed.ts';
 import { conditionsOf, widened } from './conditions.ts';
@@ -52,7 +52,10 @@ export function rowsByEntry(
     return {
       bands,
       accepted,
-      printed: accepted === null ? '' : printedWindow(accepted, resolution, subject.quantity),
+      printed:
+        accepted === null
+          ? ''
+          : printedWindow(accepted, stepShowing(subject.instrument, accepted), subject.quantity),
     };
   });
   return rows.every(({ printed }) => printed === rows[0]?.printed) ? [] : rows;

@@ -44,8 +44,10 @@ export function* explainReading(
 ): Work<Explanation | null> {
   const [nearest] = reading.good;
   const readBy = reading.instrument;
-  const instrument = readBy === null ? null : instrumentOf(readBy);
-  if (nearest === undefined || readBy === null || instrument === null) return null;
+  if (nearest === undefined || readBy === null) return null;
+  const { circuit } = nearest;
+  const instrument = instrumentOf(readBy, typeof circuit === 'string' ? 0 : circuit.nominal);
+  if (instrument === null) return null;
   const bench = nearest.arrival.state;
   const seen = reading.seen(bench);
   if (seen === null) return null;

@@ -2,7 +2,6 @@ import { hardwareKey } from '../bench/hardware.ts';
 import { nameGroups } from '../bench/name-groups.ts';
 import { powerKey } from '../bench/power.ts';
 import {
-  indicate,
   indicateVoltage,
   inputOf,
   leakSeen,
@@ -14,7 +13,7 @@ import type { ConditionRanges, Indication } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { conditionsOf } from './conditions.ts';
-import { instrumentOf, voltmeterOf } from './instruments.ts';
+import { indicationOf, voltmeterOf } from './instruments.ts';
 import type { LoopBench } from './loop-bench.ts';
 import type { Seen, Subject } from './subject.ts';
 
@@ -75,8 +74,7 @@ export function goodReading(subject: Subject, bench: LoopBench, ranges: Conditio
 
 function goodOhms({ instrument, island }: Subject, { network, probes }: Seen, ranges: ConditionRanges): Good {
   const circuit = networkWindow(network, probes[0], probes[1], ranges);
-  const reader = instrument === null ? null : instrumentOf(instrument);
-  const indication = reader === null ? null : indicate(circuit, reader);
+  const indication = instrument === null ? null : indicationOf(circuit, instrument);
   const below = instrument?.leakBelow ?? null;
   const outside = below === null ? [] : outsideOf(island);
   const leak =

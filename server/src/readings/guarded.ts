@@ -14,8 +14,9 @@ export type Guarded = { readonly least: number; readonly most: number } | 'empty
  */
 export function guardedOf(reading: Reading, bench: GoodOnBench): Guarded | null {
   const limits = reading.byEntry.length > 0 ? null : limitsOf(reading, bench);
-  const instrument = reading.instrument === null ? null : instrumentOf(reading.instrument);
-  if (limits === null || instrument === null) return null;
+  if (limits === null || reading.instrument === null) return null;
+  const instrument = instrumentOf(reading.instrument, limits.nominal);
+  if (instrument === null) return null;
   const window = guardedWindow(limits, instrument);
   return window === null ? 'empty' : (roundInward(window, instrument.resolution) ?? 'empty');
 }

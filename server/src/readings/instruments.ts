@@ -1,11 +1,19 @@
-import type { Instrument, Voltmeter } from '../circuit/circuit.ts';
+import { indicate, indicateInRanges } from '../circuit/circuit.ts';
+import type { Indication, Instrument, Voltmeter } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Id, MeterRange, Monitor, Multimeter, Quantity } from '../text/procedure.ts';
 
-/** The instrument of a reading, in the range in which it reads; null: not readable, or there is none. */
-export interface ReadBy extends MeterRange {
+/** The instrument of a reading. What could not be read is null. */
+export interface ReadBy {
   readonly id: Id;
   readonly quantity: Quantity;
+  /** From the least that it shows in its first range to the most in its last. */
+  readonly range: Span | null;
+  /** Of its first range, which is the finest. */
+  readonly accuracy: MeterRange['accuracy'];
+  readonly resolution: number | null;
+  /** The least first; it takes the first that holds its reading. */
+  readonly ranges: readonly MeterRange[];
   /** Ohms of both leads; null: there are none, or they are zeroed. */
   readonly leads: Span | null;
   /** Of a voltmeter, the ohms between its terminals. */
@@ -14,23 +22,63 @@ export interface ReadBy extends MeterRange {
   readonly leakBelow: number | null;
 }
 
-export function readByMonitor({ id, range, accuracy, resolution, leakBelow }: Monitor): ReadBy {
-  return { id, quantity: 'resistance', range, accuracy, resolution, leads: null, input: null, leakBelow };
+export function readByMonitor(monitor: Monitor): ReadBy {
+  const { id, leakBelow } = monitor;
+  return { ...overall([monitor]), id, quantity: 'resistance', leads: null, input: null, leakBelow };
 }
 
 /** null: it has no range for the quantity. */
 export function readByMultimeter(meter: Multimeter, quantity: Quantity): ReadBy | null {
   const { id, resistance, voltage, zeroed } = meter;
+  const common = { id, quantity, leakBelow: null };
+  if (quantity === 'voltage')
+    return voltage && { ...overall([voltage]), ...common, leads: null, input: voltage.input };
   const leads = zeroed ? null : meter.leads;
-  if (quantity === 'resistance')
-    return resistance && { id, quantity, ...resistance, leads, input: null, leakBelow: null };
-  return voltage && { id, quantity, ...voltage, leads: null, leakBelow: null };
+  return resistance && { ...overall([resistance, ...resistance.further]), ...common, leads, input: null };
 }
 
-/** What reads resistance; null: a value could not be read. */
-export function instrumentOf({ quantity, range, accuracy, resolution, leads }: ReadBy): Instrument | null {
-  if (quantity !== 'resistance' || range === null || accuracy === null || resolution === null) return null;
-  return { range, accuracy, resolution, ...(leads === null ? {} : { leads }) };
+function overall(ranges: readonly MeterRange[]): Pick<ReadBy, keyof MeterRange | 'ranges'> {
+  const [first] = ranges;
+  const ends = ranges.map(({ range }) => range);
+  const [least, most] = [ends[0] ?? null, ends.at(-1) ?? null];
+  return {
+    range: least === null || most === null ? null : { ...least, most: most.most },
+    accuracy: first?.accuracy ?? null,
+    resolution: first?.resolution ?? null,
+    ranges,
+  };
+}
+
+/** What reads resistance, the range for so many ohms; null: a value could not be read. */
+export function instrumentOf(readBy: ReadBy, ohms = 0): Instrument | null {
+  const instruments = instrumentsOf(readBy);
+  return instruments?.find(({ range }) => ohms <= range.most) ?? instruments?.at(-1) ?? null;
+}
+
+/** All of its ranges; null: a value could not be read. */
+function instrumentsOf({ quantity, ranges, leads }: ReadBy): readonly Instrument[] | null {
+  if (quantity !== 'resistance') return null;
+  const read = ranges.flatMap(({ range, accuracy, resolution }): Instrument[] =>
+    range === null || accuracy === null || resolution === null
+      ? []
+      : [{ range, accuracy, resolution, ...(leads === null ? {} : { leads }) }],
+  );
+  return read.length < ranges.length ? null : read;
+}
+
+/** What it can show of a circuit, before its display step; null: a value could not be read. */
+export function indicationOf(circuit: Span | 'open', readBy: ReadBy): Indication | null {
+  const instruments = instrumentsOf(readBy);
+  const [only, second] = instruments ?? [];
+  if (instruments === null || only === undefined) return null;
+  return second === undefined ? indicate(circuit, only) : indicateInRanges(circuit, instruments);
+}
+
+/** The display step with which a number is shown; null: not readable. */
+export function resolutionAt({ ranges, resolution }: ReadBy, amount: number): number | null {
+  const holding =
+    ranges.find(({ range }) => range !== null && Math.abs(amount) <= range.most) ?? ranges.at(-1);
+  return holding?.resolution ?? resolution;
 }
 
 /** What reads voltage; null: a value could not be read. */

@@ -4,7 +4,7 @@ import type { Arrival, Bounds, Reported } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
-import { acceptedWindow, printedWindow } from './accepted.ts';
+import { acceptedWindow, printedWindow, stepShowing } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { rowsByEntry } from './by-entry.ts';
 import type { EntryRow } from './by-entry.ts';
@@ -142,7 +142,9 @@ function readingAt(
       ? null
       : acceptedWindow(expect, indications, resolution);
   const isKnown = accepted !== null && resolution !== null;
-  const printed = isKnown ? printedWindow(accepted, resolution, subject.quantity) : '';
+  const printed = isKnown
+    ? printedWindow(accepted, stepShowing(subject.instrument, accepted), subject.quantity)
+    : '';
   const benches = arrivals.map(({ state }) => state);
   const byEntry = isKnown && expect === null ? rowsByEntry(procedure, subject, benches, resolution) : [];
   return { ...subject, index, accepted, printed, byEntry, good };

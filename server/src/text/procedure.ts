@@ -80,8 +80,9 @@ export interface Monitor extends Defined {
 
 export interface Multimeter extends Defined {
   readonly kind: 'multimeter';
-  /** Ohms. null: it has no such range. */
-  readonly resistance: (MeterRange & { readonly testCurrent: Span | null }) | null;
+  /** Ohms, in its least range and in the further ones, each larger than the one before. null: it measures none. */
+  readonly resistance:
+    (MeterRange & { readonly testCurrent: Span | null; readonly further: readonly MeterRange[] }) | null;
   /** Volts. */
   readonly voltage:
     | (MeterRange & {

@@ -1,6 +1,6 @@
 import type { Dimension } from '../quantity/quantity.ts';
 import { checkEntry } from './check-entry.ts';
-import { keyAt } from './problem.ts';
+import { keyAt, valueAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
 import type { Id, MeterRange, Monitor, Multimeter } from './procedure.ts';
 import { accuracy, limitOn, positive, range, span } from './quantities.ts';
@@ -72,6 +72,7 @@ function readMultimeter({ id, path, node }: RawEntry, { report }: Reader): Multi
         : {
             ...rangeOf(resistance, 'resistance', ohms, report),
             testCurrent: span(resistance['test-current'], 'current', [...ohms, 'test-current'], report),
+            further: furtherRanges(resistance, ohms, report),
           },
     voltage:
       voltage === undefined
@@ -97,6 +98,27 @@ function rangeOf(raw: RawRange, dimension: Dimension, path: Path, report: Reader
     accuracy: accuracy(raw.accuracy, dimension, [...path, 'accuracy'], report),
     resolution: positive(raw.resolution, dimension, [...path, 'resolution'], report),
   };
+}
+
+interface RawRanges extends RawRange {
+  readonly further?: readonly RawRange[] | undefined;
+}
+
+/** Each has to reach further than the one before it. */
+function furtherRanges(raw: RawRanges, path: Path, report: Reader['report']): readonly MeterRange[] {
+  const further = raw.further ?? [];
+  let end = range(raw.range, 'resistance', [...path, 'range'], () => undefined)?.most ?? 0;
+  return further.map((one, index) => {
+    const at = [...path, 'further', index];
+    const read = rangeOf(one, 'resistance', at, report);
+    if (read.range !== null && read.range.most <= end) {
+      const message =
+        'This range ends no further than the one before it. Write the ranges with the least first.';
+      report({ rule: 'wrong-value', at: valueAt([...at, 'range']), message });
+    }
+    end = Math.max(end, read.range?.most ?? 0);
+    return read;
+  });
 }
 
 /** Whether an instrument can stand where a part of the vehicle is meant; otherwise the problem has been reported. */
