@@ -1,33 +1,37 @@
 import { acceptedWindow } from '../readings/accepted.ts';
 import type { Accepted } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
-import { instrumentOf } from '../readings/instruments.ts';
+import { indicationOf } from '../readings/instruments.ts';
+import { measuredFaults } from '../readings/measured-faults.ts';
+import type { MeasuredFault } from '../readings/measured-faults.ts';
 import type { Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
+import { subjectInWords } from '../readings/subject.ts';
 import { leastAdded, typicalFaults } from '../readings/typical-faults.ts';
 import type { TypicalFault } from '../readings/typical-faults.ts';
-import { indicate } from '../circuit/circuit.ts';
 import type { Indication } from '../circuit/circuit.ts';
 import { judgedByLoad } from './load-out-of-window-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { byReading, expects, known, seen } from './window-sides.ts';
+import type { Side } from './window-sides.ts';
 import { either } from './words.ts';
 
 /* Windows that accept a faulty circuit for certain, where the computed one would not. */
 
 export const expectAdmitsFaultFinder: Finder = { check: (context) => byReading(context, admitsFault) };
 
+type Fault = TypicalFault | MeasuredFault;
+
 interface Admitted {
-  readonly fault: TypicalFault;
+  readonly fault: Fault;
   readonly shown: Indication;
 }
 
 function admitsFault(context: Context, reading: Reading): Seen | null {
-  const { accepted, loop } = reading;
-  const instrument = reading.instrument === null ? null : instrumentOf(reading.instrument);
-  // Which faults something measured by hand has depends on the network around it.
-  if (loop === null || !expects(context, reading) || accepted === null || instrument === null) return null;
-  const { resolution } = instrument;
+  const { accepted, instrument, quantity } = reading;
+  if (quantity === 'voltage' || !expects(context, reading) || accepted === null || instrument === null)
+    return null;
+  const resolution = instrument.resolution ?? 0;
   const sides = known(reading);
   const computed = acceptedWindow(
     null,
@@ -37,21 +41,39 @@ function admitsFault(context: Context, reading: Reading): Seen | null {
   if (computed === null) return null;
   const isSure = (shown: Indication, window: Accepted): boolean =>
     classesShown(shown, window, resolution).every((one) => one === 'within');
+  // Of a loop what the computed window accepts at times is told too; of a network that would be most of its parts.
+  const isLeftOut = (shown: Indication): boolean =>
+    reading.loop === null
+      ? !classesShown(shown, computed, resolution).includes('within')
+      : !isSure(shown, computed);
   for (const side of sides) {
     const isJudged =
       judgedByLoad(context, reading, side) === null &&
       classesShown(side.indication, accepted, resolution).includes('within');
     if (!isJudged) continue;
-    const admitted = typicalFaults(context.procedure, loop, side.arrival.state)
-      .map((fault): Admitted => ({ fault, shown: indicate(fault.circuit, instrument) }))
-      .filter(({ shown }) => isSure(shown, accepted) && !isSure(shown, computed));
+    const admitted = faultsOf(context, reading, side)
+      .flatMap((fault): Admitted[] => {
+        const shown = indicationOf(fault.circuit, instrument);
+        return shown === null ? [] : [{ fault, shown }];
+      })
+      .filter(({ shown }) => isSure(shown, accepted) && isLeftOut(shown));
     if (admitted.length === 0) continue;
     const message =
-      `\`expect\` also accepts a ${loop.id} that is ${either(admitted.map(inWords))}: ` +
+      `\`expect\` also accepts ${whatOf(reading)} ${either([...new Set(admitted.map(inWords))])}: ` +
       `such a fault would pass as good. A sound one shows ${shownInWords(side.indication)}.`;
     return seen(context, reading, 'expect-admits-fault', message, [side], ['expect']);
   }
   return null;
+}
+
+function faultsOf({ procedure }: Context, reading: Reading, { arrival }: Side): readonly Fault[] {
+  return reading.loop === null
+    ? measuredFaults(procedure, reading, arrival.state)
+    : typicalFaults(procedure, reading.loop, arrival.state);
+}
+
+function whatOf(reading: Reading): string {
+  return reading.loop === null ? `${subjectInWords(reading)} with` : `a ${subjectInWords(reading)} that is`;
 }
 
 function inWords({ fault, shown }: Admitted): string {
@@ -64,5 +86,9 @@ function inWords({ fault, shown }: Admitted): string {
       return `bridged (${shownInWords(shown)})`;
     case 'bar':
       return `bridged by the bar of ${fault.connector} (${shownInWords(shown)})`;
+    case 'thing-open':
+      return `${fault.thing} open (${shownInWords(shown)})`;
+    case 'thing-bridged':
+      return `${fault.thing} bridged (${shownInWords(shown)})`;
   }
 }

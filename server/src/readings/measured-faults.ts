@@ -1,0 +1,44 @@
+import { networkWindow } from '../circuit/circuit.ts';
+import type { Element } from '../circuit/circuit.ts';
+import type { Span } from '../quantity/span.ts';
+import type { Id, Procedure } from '../text/procedure.ts';
+import { conditionsOf } from './conditions.ts';
+import type { LoopBench } from './loop-bench.ts';
+import { ownerOf } from './loop-network.ts';
+import type { Subject } from './subject.ts';
+
+/** One thing of the circuit open or bridged, and the ohms between the probes with it. */
+export interface MeasuredFault {
+  readonly kind: 'thing-open' | 'thing-bridged';
+  readonly thing: Id;
+  readonly circuit: Span | 'open';
+}
+
+/**
+ * The typical faults of what is measured by hand on a bench: each part open or bridged, and each contact open. Those that
+ * change nothing between the probes are among them.
+ */
+export function measuredFaults(
+  procedure: Procedure,
+  subject: Subject,
+  bench: LoopBench,
+): readonly MeasuredFault[] {
+  const seen = subject.seen(bench);
+  if (seen === null) return [];
+  const { network, probes } = seen;
+  const ranges = conditionsOf(procedure);
+  const solve = (elements: readonly Element[]): Span | 'open' =>
+    networkWindow(elements, probes[0], probes[1], ranges);
+  return network.flatMap((element): MeasuredFault[] => {
+    const thing = ownerOf(element);
+    const isPart = procedure.parts.has(thing);
+    if (!isPart && element.id.split('.')[1] !== 'contact') return [];
+    const without = network.filter((other) => other !== element);
+    const open: MeasuredFault = { kind: 'thing-open', thing, circuit: solve(without) };
+    if (!isPart) return [open];
+    const bridged = solve([...without, { ...element, part: bridge }]);
+    return [open, { kind: 'thing-bridged', thing, circuit: bridged }];
+  });
+}
+
+const bridge = { kind: 'stated', resistance: { least: 0, nominal: 0, most: 0 } } as const;
