@@ -74,7 +74,7 @@ describe('a region in a log', () => {
     ['with a byte order mark', `\uFEFF${strange}`],
     [
       'with characters of two units before the place',
-      strange.replace('- unplug: K30', '- { note: 🔧🔧, unplug: K30 }'),
+      strange.replace(/- unplug: K30\n +warning: (.*)/, '- { warning: 🔧🔧 $1, unplug: K30 }'),
     ],
   ])('covers what is at fault, in a text %s', (_name, text) => {
     const result = resultOf(text, 'live-touch');

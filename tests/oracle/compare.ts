@@ -33,6 +33,7 @@ export const ORACLE_RULES: readonly string[] = [
   'hands-in-text',
   'test-current',
   'load-bridged',
+  'missing-notice',
 ];
 
 /** A finding of the engine in the oracle's terms. */

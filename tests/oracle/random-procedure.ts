@@ -293,7 +293,10 @@ function spoil(chance: Chance, circuit: PlainCircuit, way: Draft[]): void {
       way.splice(chance.whole(0, way.length), 0, { ...way[at] });
       break;
     case 4:
-      way[at] = { ...way[at], [chance.pick(['note', 'why', 'caution', 'danger'])]: said(chance, circuit) };
+      way[at] = {
+        ...way[at],
+        [chance.pick(['note', 'why', 'caution', 'warning', 'danger', 'danger'])]: said(chance, circuit),
+      };
       break;
     default:
       way.splice(at, 0, randomStep(chance, circuit));

@@ -62,7 +62,8 @@ test('a procedure with everything in its order has no finding', () => {
     { ignition: 'on' },
     { 'read-codes': 'unit' },
     { ignition: 'off' },
-    ...away,
+    { disconnect: 'traction', danger: 'High voltage.' },
+    { wait: '300 s' },
     proof(),
     { unplug: 'K3' },
     { plug: 'K3' },
@@ -74,6 +75,15 @@ test('a procedure with everything in its order has no finding', () => {
     { stop: 'Ask for help.', id: 'give-up', leaves: ['repair'] },
   ];
   expect(oracle(sample(steps, changes))).toEqual([]);
+});
+
+test('high voltage that is come near for the first time asks for a danger, and no warning will do', () => {
+  expect(tell('missing-notice', [...away, proof(), { reconnect: 'traction' }, ...away])).toEqual([
+    '- at 1 in 1',
+  ]);
+  const warned = [{ disconnect: 'traction', warning: 'Gloves.' }, { wait: '300 s' }, proof()];
+  expect(tell('missing-notice', warned)).toEqual(['- at 1 in 1']);
+  expect(tell('missing-notice', [{ disconnect: 'traction', danger: 'Gloves.' }, proof()])).toEqual([]);
 });
 
 describe('hands on a connector that carries a source', () => {

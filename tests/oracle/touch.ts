@@ -24,7 +24,7 @@ function loopsTouchedBy(procedure: Procedure, id: Id): Loop[] {
   return allLoops(procedure).filter((loop) => loop.elements.some((element) => touched.includes(element.id)));
 }
 
-function touchedIds(step: Step, world: World): Id[] {
+export function touchedIds(step: Step, world: World): Id[] {
   switch (step.verb) {
     case 'unlock':
     case 'unplug':

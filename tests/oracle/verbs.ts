@@ -1,6 +1,7 @@
 import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
+import { notices } from './notices.ts';
 import { canBeProven, proofTooEarly, touch } from './touch.ts';
 import { codesSet } from './values.ts';
 import {
@@ -148,7 +149,8 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   }
   const hands = touch(procedure, world, step);
   const proof = proofTooEarly(procedure, world, step);
-  const wrongs = [...hands.wrongs, ...proof.wrongs];
+  const said = notices(procedure, world, step);
+  const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs];
   const excuses = [...hands.excuses, ...proof.excuses];
   for (const subject of impossible(procedure, world, step)) wrongs.push({ rule: 'impossible', subject });
   if ((step.verb === 'disconnect' || step.verb === 'reconnect') && world.ignition)
@@ -163,7 +165,7 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
     for (const subject of newlyBridged(procedure, world, after))
       wrongs.push({ rule: 'load-bridged', subject });
   wrongs.push(...halfOpen(procedure, world, after, step));
-  after = { ...after, excuses: sortedSets([...after.excuses, ...excuses]) };
+  after = { ...after, met: said.met, excuses: sortedSets([...after.excuses, ...excuses]) };
   for (const monitor of lost) after = { ...after, recorded: { ...after.recorded, [monitor]: true } };
   for (const { loop } of codesSet(procedure, after, listening(procedure, step))) {
     const monitor = procedure.loops.get(loop)?.monitor;

@@ -23,6 +23,8 @@ export interface World {
   readonly pending: readonly Id[];
   /** Loops with a connector that was opened and no verifying reading since. */
   readonly opened: readonly Id[];
+  /** Stages and high-voltage sources that hands have come near. */
+  readonly met: readonly Id[];
 }
 
 /** What is wrong with a step on a bench. */
@@ -50,6 +52,7 @@ export function start(procedure: Procedure): World {
     recorded: same(procedure.monitors.keys(), false),
     pending: [],
     opened: [],
+    met: [],
   };
 }
 

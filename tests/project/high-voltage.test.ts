@@ -48,6 +48,7 @@ describe('hands on a connector that carries a high-voltage source', () => {
   - read-codes: vehicle-unit
   - ignition: off
   - disconnect: traction
+    danger: High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.
   - wait: 5 min
 ${proof}  - unplug: K7
 `,
@@ -105,6 +106,9 @@ ${proof}  - plug: K7
   });
 });
 
+const danger =
+  "    danger: High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.\n";
+
 describe('a proof that comes too early', () => {
   test('gets the longer wait', () => {
     expect(mended(`  - disconnect: traction\n  - wait: 2 min\n${proof}`)).toBe(
@@ -113,7 +117,7 @@ describe('a proof that comes too early', () => {
   });
 
   test('gets what takes the source away before it', () => {
-    expect(mended(proof)).toBe(`  - disconnect: traction\n  - wait: 5 min\n${proof}`);
+    expect(mended(proof)).toBe(`  - disconnect: traction\n${danger}  - wait: 5 min\n${proof}`);
   });
 });
 
@@ -147,6 +151,7 @@ describe('rules that guard high voltage', () => {
     needs: { where: side, source: source, meter: instrument }
     steps:
       - disconnect: source
+        danger: High voltage kills.
       - wait: ${wait}
       - prove-dead: source
         at: where

@@ -13,6 +13,7 @@ const { text } = example(
   '',
   `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - stop: Hand over to the workshop lead.
   leaves: [battery, K30, codes, repair]
 `,

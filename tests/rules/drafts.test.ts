@@ -6,11 +6,12 @@ import type { Finding } from '../../server/src/text/finding.ts';
 import { stepNumber } from '../../server/src/text/where.ts';
 import { draftText, giveBack, makeSafe } from './drafts/circuits.ts';
 import { bench, proof, routines, takenAway, voltage, ways } from './drafts/drafts.ts';
+import { withNotices } from './drafts/notices.ts';
 import type { Draft } from './drafts/drafts.ts';
 
 function findingsOf({ text, parts }: Pick<Draft, 'text' | 'parts'>): readonly Finding[] {
-  const files = [{ id: 'draft.procedure.yaml', text }];
-  if (parts !== undefined) files.push({ id: 'workshop.parts.yaml', text: parts });
+  const files = [{ id: 'draft.procedure.yaml', text: withNotices(text) }];
+  if (parts !== undefined) files.push({ id: 'workshop.parts.yaml', text: withNotices(parts) });
   return finish(analyse(snapshotOf(files), 'draft.procedure.yaml').findings('order'));
 }
 

@@ -40,6 +40,7 @@ steps:
   - wait: 3 min
   - section: Work
   - unplug: K30
+    warning: Touch bare metal first, and stay clear of the front of the airbag.
   - plug: K30
   - section: As it was
   - reconnect: battery

@@ -16,6 +16,7 @@ export const halfOpen: Rule = {
       'the battery comes back with the lamp in the place of the stage',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: bench-lamp
   at: K30.monitor
 - reconnect: battery
@@ -32,6 +33,7 @@ ${giveBackOpened}`,
       'the same with a warning on the step',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: bench-lamp
   at: K30.monitor
 - reconnect: battery

@@ -39,6 +39,7 @@ export const takeAway = `
 - read-codes: control-unit
 - ignition: off
 - disconnect: traction
+  danger: Wear the insulating gloves from here on.
 `;
 
 export const proveDead = `

@@ -20,12 +20,14 @@ export const ignitionFirst: Rule = {
 - ignition: off
 - wait: 3 min
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),
     passes: example(
       'the ignition goes off first',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

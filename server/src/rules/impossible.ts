@@ -14,6 +14,7 @@ export const impossible: Rule = {
     triggers: example(
       'K30 is unplugged twice',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - unplug: K30
 - plug: K30
 ${giveBackOpened}`,
@@ -21,6 +22,7 @@ ${giveBackOpened}`,
     passes: example(
       'once',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

@@ -32,6 +32,7 @@ export const inNoCircuit: Rule = {
     passes: example(
       'K30 is in the path of the driver loop',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 
 const opened = `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`;
 

@@ -19,6 +19,7 @@ export const liveTouch: Rule = {
 - read-codes: control-unit
 - ignition: off
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 - disconnect: battery
 - wait: 3 min
@@ -27,6 +28,7 @@ ${giveBackOpened}`,
     passes: example(
       'the battery is off and the wait is over',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

@@ -15,6 +15,7 @@ export const loadBridged: Rule = {
       'the bar of K30 is on the side of the stage',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: bench-lamp
   at: K30.end
 ${readAndHandOver('bench-lamp')}`,
@@ -23,6 +24,7 @@ ${readAndHandOver('bench-lamp')}`,
       'the lamp on the other side, which the monitor reads',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: bench-lamp
   at: K30.monitor
 ${readAndHandOver('bench-lamp')}`,

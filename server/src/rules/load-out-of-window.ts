@@ -16,6 +16,7 @@ export const loadOutOfWindow: Rule = {
       'the adapter sits on the side of the stage, behind the open connector',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: load-plug
   at: K30.end
 ${readAndHandOver('load-plug')}`,
@@ -24,6 +25,7 @@ ${readAndHandOver('load-plug')}`,
       'the adapter on the side of the monitor',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: load-plug
   at: K30.monitor
 ${readAndHandOver('load-plug')}`,

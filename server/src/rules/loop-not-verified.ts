@@ -15,6 +15,7 @@ export const loopNotVerified: Rule = {
     triggers: example(
       'K30 is plugged again and not read',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 - reconnect: battery
 - ignition: on
@@ -24,6 +25,7 @@ export const loopNotVerified: Rule = {
     passes: example(
       'the loop is read after it',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

@@ -16,6 +16,7 @@ export const meterAcrossLive: Rule = {
       'the side of the connector that hangs on the stage',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - measure: resistance
   across: K30.end
   with: hand-meter
@@ -27,6 +28,7 @@ ${giveBackOpened}`,
       'the wires that lead to it, parted from the control unit too',
       `${makeSafe}
 - unplug: K10
+  warning: Stay clear of the front of the airbag.
 - unplug: K30
 - measure: resistance
   across: K30.monitor

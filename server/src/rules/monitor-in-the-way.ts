@@ -15,6 +15,7 @@ export const monitorInTheWay: Rule = {
       'the control unit still hangs on the wires',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - measure: resistance
   across: K30.monitor
   with: hand-meter
@@ -26,6 +27,7 @@ ${giveBackOpened}`,
       'it is unplugged from them',
       `${makeSafe}
 - unplug: K10
+  warning: Stay clear of the front of the airbag.
 - unplug: K30
 - measure: resistance
   across: K30.monitor

@@ -16,6 +16,7 @@ export const notRestored: Rule = {
     triggers: example(
       'the battery stays off at the end',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 - reconnect: battery
 - ignition: on
@@ -33,6 +34,7 @@ export const notRestored: Rule = {
     passes: example(
       'everything is as it was',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

@@ -14,6 +14,7 @@ export const repairNotVerified: Rule = {
     triggers: example(
       'the stage is replaced and not read',
       `${makeSafe}- replace: stage-1
+  warning: A stage can still fire.
 - reconnect: battery
 - ignition: on
 - clear-codes: control-unit
@@ -22,6 +23,7 @@ export const repairNotVerified: Rule = {
     passes: example(
       'the loop is read after it',
       `${makeSafe}- replace: stage-1
+  warning: A stage can still fire.
 - reconnect: battery
 - ignition: on
 - clear-codes: control-unit

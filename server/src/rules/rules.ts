@@ -34,6 +34,7 @@ import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
 import { meterAcrossLive } from './meter-across-live.ts';
 import { monitorInTheWay } from './monitor-in-the-way.ts';
+import { missingNotice } from './missing-notice.ts';
 import { testCurrent } from './test-current.ts';
 import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
@@ -61,6 +62,7 @@ export const rules: readonly Rule[] = [
   inNoCircuit,
   danglingNode,
   meterAcrossLive,
+  missingNotice,
   testCurrent,
   inertStage,
   zeroWait,

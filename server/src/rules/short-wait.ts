@@ -15,6 +15,7 @@ export const shortWait: Rule = {
     triggers: example(
       'one minute where three are stated',
       `${makeSafe.replace('3 min', '1 min')}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),
@@ -22,6 +23,7 @@ ${giveBackOpened}`,
       'the stated three minutes, in two waits',
       `${makeSafe.replace('3 min', '1 min')}- wait: 2 min
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

@@ -9,6 +9,7 @@ function branches(count: number): string {
 - inspect: Is there a second lock?
   outcomes: { ok: past-${id}, defect: next }
 - unlock: ${id}
+  warning: Stay clear of the front of the airbag.
 - inspect: Is the pin seated?
   id: past-${id}
 `,

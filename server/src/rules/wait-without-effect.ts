@@ -21,12 +21,14 @@ export const waitWithoutEffect: Rule = {
 - disconnect: battery
 - wait: 3 min
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),
     passes: example(
       'the wait stands behind it',
       `${makeSafe}- unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 ${giveBackOpened}`,
     ),

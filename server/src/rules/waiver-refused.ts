@@ -3,6 +3,7 @@ import type { Rule } from './rule.ts';
 
 const steps = (step: string): string => `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - plug: K30
 - reconnect: battery
 - ignition: on

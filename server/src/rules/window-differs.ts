@@ -15,6 +15,7 @@ export const windowDiffers: Rule = {
       'one reading step for two different loads',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - inspect: Which load is on the bench?
   outcomes: { ok: lamp, defect: plug }
 - fit: bench-lamp
@@ -30,6 +31,7 @@ ${readAndHandOver('bench-lamp', 'load-plug')}`,
       'the step is reached with one load only',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: bench-lamp
   at: K30.monitor
 ${readAndHandOver('bench-lamp')}`,

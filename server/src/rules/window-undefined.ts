@@ -15,6 +15,7 @@ export const windowUndefined: Rule = {
       'the lamp is fitted on one path only',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - inspect: Is a lamp at hand?
   outcomes: { ok: lamp, defect: power }
 - fit: bench-lamp
@@ -26,6 +27,7 @@ ${readAndHandOver('bench-lamp')}`,
       'the lamp is fitted on every path',
       `${makeSafe}
 - unplug: K30
+  warning: Stay clear of the front of the airbag.
 - fit: bench-lamp
   at: K30.monitor
 ${readAndHandOver('bench-lamp')}`,

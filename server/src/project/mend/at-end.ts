@@ -4,7 +4,7 @@ import type { Id, Procedure, Step } from '../../text/procedure.ts';
 import { stepNumber } from '../../text/where.ts';
 import { benchAlong, lastStep, stepOf } from './along-trace.ts';
 import type { BenchThen } from './along-trace.ts';
-import { keepClear } from './at-step.ts';
+import { keepClear, takenAway } from './at-step.ts';
 import type { Candidate, Mender } from './candidate.ts';
 import type { NewStep } from './change.ts';
 
@@ -93,7 +93,7 @@ function restoring(procedure: Procedure, { power, hardware }: BenchThen): readon
 /** A live circuit may stay open at a stop, but never under power. */
 function powerTakenFirst(procedure: Procedure, step: Step, { power }: BenchThen): readonly Candidate[] {
   const taken = [...procedure.sources.keys()].filter((source) => !power.disconnected.includes(source));
-  const steps = [...(power.ignitionOn ? [off] : []), ...taken.map((id) => ({ line: `disconnect: ${id}` }))];
+  const steps = [...(power.ignitionOn ? [off] : []), ...taken.map((id) => takenAway(procedure, id))];
   if (steps.length === 0) return [];
   const title = `Insert ${listed(steps.map(({ line }) => line))} before step ${stepNumber(step)}`;
   const ids = step.id === undefined ? [false] : [true, false];

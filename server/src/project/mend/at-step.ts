@@ -1,6 +1,8 @@
 import { stepNumber } from '../../text/where.ts';
 import { listed } from '../../rules/words.ts';
-import type { Step } from '../../text/procedure.ts';
+import { circuitsOf } from '../../bench/circuits.ts';
+import { noticeFor, protectFromVoltage } from '../../rules/required-notices.ts';
+import type { Id, Procedure, Step } from '../../text/procedure.ts';
 import { benchAlong, stepOf } from './along-trace.ts';
 import type { Candidate, Mender } from './candidate.ts';
 import type { NewStep } from './change.ts';
@@ -9,6 +11,26 @@ import type { NewStep } from './change.ts';
 
 /** What is said where power comes back to something live. */
 export const keepClear = 'warning: Keep everybody clear of the live stages while power comes back.';
+
+/** A source is taken away with the notice that this asks for. */
+export function takenAway({ sources }: Procedure, source: Id): NewStep {
+  const line = `disconnect: ${source}`;
+  if (sources.get(source)?.kind !== 'high-voltage') return { line };
+  return { line, below: [`danger: ${protectFromVoltage}`] };
+}
+
+/** Which words fit is for the author to decide; these are a beginning. */
+export const addNotice: Mender = (analysis, finding) => {
+  const procedure = analysis.procedure().value;
+  const step = stepOf(procedure, finding);
+  const notice = step === null ? null : noticeFor(procedure, circuitsOf(procedure), step);
+  if (step === null || notice === null) return [];
+  const { signal, says } = notice;
+  const title = `Add a ${signal} to step ${stepNumber(step)}`;
+  return [
+    { title, changes: [{ kind: 'key', index: step.index, line: `${signal}: ${says}` }], isChoice: true },
+  ];
+};
 
 /** That power comes back there at all is for the author to decide. */
 export const addWarning: Mender = (analysis, finding) => {

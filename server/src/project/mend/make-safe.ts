@@ -7,6 +7,7 @@ import { stepNumber } from '../../text/where.ts';
 import type { Path } from '../../text/where.ts';
 import { missingAlong } from './along.ts';
 import type { Missing } from './along.ts';
+import { takenAway } from './at-step.ts';
 import { proofSteps } from './proof.ts';
 import type { Candidate } from './candidate.ts';
 import type { NewStep } from './change.ts';
@@ -171,7 +172,7 @@ function safeSteps(
     ...(wakes ? [{ line: 'ignition: on' }] : []),
     ...unread.map((monitor) => ({ line: `read-codes: ${monitor}` })),
     ...(ignitionIsOn || wakes ? [{ line: 'ignition: off' }] : []),
-    ...connected.map((source) => ({ line: `disconnect: ${source}` })),
+    ...connected.map((source) => takenAway(procedure, source)),
     ...(owed > 0 ? [{ line: `wait: ${formatWait(owed)}` }] : []),
     // A proof that comes too early is there already.
     ...unproven

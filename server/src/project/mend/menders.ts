@@ -1,6 +1,13 @@
 import { addElse } from './add-else.ts';
 import { clearCodes, restore, verify } from './at-end.ts';
-import { addWarning, ignitionOffFirst, leaveLess, readCodesFirst, takeStepOut } from './at-step.ts';
+import {
+  addNotice,
+  addWarning,
+  ignitionOffFirst,
+  leaveLess,
+  readCodesFirst,
+  takeStepOut,
+} from './at-step.ts';
 import type { Mender } from './candidate.ts';
 import { waysToMakeSafe } from './make-safe.ts';
 import { takeWaiverOut } from './waiver.ts';
@@ -15,6 +22,7 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['not-proven-dead', makeSafe],
   ['proof-too-early', makeSafe],
   ['half-open', addWarning],
+  ['missing-notice', addNotice],
   ['ignition-first', ignitionOffFirst],
   ['wait-without-effect', takeStepOut],
   ['uncovered', addElse],

@@ -1,5 +1,6 @@
 import type { Work } from '../../bench/work.ts';
 import type { Finding } from '../../text/finding.ts';
+import type { StepRef } from '../../text/where.ts';
 import { analyse } from '../analysis.ts';
 import type { Analysis } from '../analysis.ts';
 import { applyEdits } from '../edit.ts';
@@ -24,35 +25,51 @@ export function* tryText(analysis: Analysis, finding: Finding, text: string): Wo
   const before = yield* analysis.findings('order');
   const tried = analyse(analysis.snapshot.with({ id: analysis.file, text }), analysis.file);
   const after = yield* tried.findings('order');
-  const old = counted(before);
-  const left = counted(after);
-  const name = nameOf(finding);
+  const [nameBefore, nameAfter] = [namesIn(analysis), namesIn(tried)];
+  const old = counted(before, nameBefore);
+  const left = counted(after, nameAfter);
+  const name = nameBefore(finding);
+  const isGone = (left.get(name) ?? 0) < (old.get(name) ?? 0);
   const fresh = after.filter((one) => {
     // What could not be read was not looked at any further: it may well hold more, and that is told then.
     if (finding.stage === 'text' && one.stage !== 'text') return false;
-    const known = old.get(nameOf(one)) ?? 0;
-    old.set(nameOf(one), known - 1);
+    const known = old.get(nameAfter(one)) ?? 0;
+    old.set(nameAfter(one), known - 1);
     return known <= 0;
   });
-  return { text, analysis: tried, gone: (left.get(name) ?? 0) < (counted(before).get(name) ?? 0), fresh };
+  return { text, analysis: tried, gone: isGone, fresh };
 }
 
 export function textOf(analysis: Analysis): string {
   return analysis.snapshot.files.get(analysis.file)?.text ?? '';
 }
 
-function counted(findings: readonly Finding[]): Map<string, number> {
+function counted(findings: readonly Finding[], nameOf: (finding: Finding) => string): Map<string, number> {
   const counts = new Map<string, number>();
-  for (const finding of findings) counts.set(nameOf(finding), (counts.get(nameOf(finding)) ?? 0) + 1);
+  for (const finding of findings) {
+    const name = nameOf(finding);
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
   return counts;
 }
 
 /**
- * Equal for the same defect before and after steps were inserted: the count that tells like steps apart is left out, and
- * so is the step where the procedure ends, which is another one then.
+ * Names that are equal for the same defect before and after steps were inserted. Steps are named by what they do: the id
+ * that jumps lead to may move to another one. Where the procedure ends is left out, for it is another step then.
  */
-function nameOf({ key, severity, rule, subject = '' }: Finding): string {
-  return `${severity} ${endRules.has(rule) ? `${rule} ${subject}` : key.replace(/ \(\d+\)/g, '')}`;
+function namesIn(analysis: Analysis): (finding: Finding) => string {
+  const text = textOf(analysis);
+  const acts = new Map<string, string>();
+  const actAt = ({ file, path }: StepRef): string => acts.get(`${file} ${path.join()}`) ?? path.join();
+  for (const { file, path, verb } of analysis.procedure().value.steps) {
+    if (file !== analysis.file) continue;
+    const { from, to } = analysis.range({ file, path: [...path, verb], part: 'value' });
+    acts.set(`${file} ${path.join()}`, `${verb} ${text.slice(from, to)}`);
+  }
+  return ({ severity, rule, step, subject = '' }) => {
+    const act = step === undefined || endRules.has(rule) ? '' : actAt(step);
+    return `${severity} ${rule} ${act} ${subject}`;
+  };
 }
 
 /** Rules about what a path leaves behind where it ends. */

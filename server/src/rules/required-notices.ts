@@ -1,0 +1,86 @@
+import type { Circuits } from '../bench/circuits.ts';
+import { touchesOf } from '../bench/touch.ts';
+import { membersOf } from '../text/mentioned.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
+
+/*
+ * Which steps have to carry a notice, by what they do and to what. Signal words as in ANSI Z535.6, from memory: DANGER
+ * where somebody will be killed or gravely hurt if it is not heeded, WARNING where somebody could be. Which hazards these
+ * are is common practice, no source. Power that returns to an open live circuit is not listed: a rule of its own guards it.
+ */
+
+export type LeastSignal = 'warning' | 'danger';
+
+export interface RequiredNotice {
+  readonly signal: LeastSignal;
+  /** `first`: once on each path, where the hazard is come to for the first time. */
+  readonly often: 'first' | 'every';
+  /** What can hurt: stages, or sources. */
+  readonly hazards: (procedure: Procedure) => readonly Id[];
+  /** Whether a step does what brings people to it. */
+  readonly isMet: (circuits: Circuits, step: Step, hazard: Id) => boolean;
+  /** What is to be said, and why, in words that the message begins with. */
+  readonly asks: (hazard: Id) => string;
+  /** Words that say it, to begin with. */
+  readonly says: string;
+}
+
+/** What is said where high voltage is come near. */
+export const protectFromVoltage =
+  "High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.";
+
+export const requiredNotices: readonly RequiredNotice[] = [
+  {
+    signal: 'warning',
+    often: 'every',
+    hazards: liveStages,
+    isMet: (_, step, stage) => handled(step).includes(stage),
+    asks: (stage) => `${stage} is in the hands here, and can still fire`,
+    says: "A stage can still fire. Carry and lay it down as the maker's service information says, its front away from people.",
+  },
+  {
+    signal: 'warning',
+    often: 'first',
+    hazards: liveStages,
+    // A load that comes off was fitted by hands that were there before.
+    isMet: ({ holding }, step, stage) =>
+      touchesOf(step, () => undefined).some(({ id }) =>
+        holding(id).some(({ members }) => members.has(stage)),
+      ),
+    asks: (stage) => `Hands come to the circuit of ${stage} here for the first time`,
+    says: 'Touch bare metal first, so that you carry no static charge, and stay clear of the front of the stage.',
+  },
+  {
+    signal: 'danger',
+    often: 'first',
+    hazards: ({ sources }) =>
+      [...sources.values()].flatMap(({ id, kind }) => (kind === 'high-voltage' ? [id] : [])),
+    isMet: (_, step, source) =>
+      (step.verb === 'disconnect' || step.verb === 'prove-dead') && step.source === source,
+    asks: (source) => `Hands come near ${source} here for the first time, before it is known to be dead`,
+    says: protectFromVoltage,
+  },
+];
+
+function liveStages({ parts }: Procedure): readonly Id[] {
+  return [...parts.values()].flatMap(({ id, kind, live }) => (kind === 'initiator' && live ? [id] : []));
+}
+
+function handled(step: Step): readonly Id[] {
+  if (step.verb === 'do') return membersOf(step.at);
+  return step.verb === 'replace' ? membersOf(step.what) : [];
+}
+
+/** Whether a step carries a notice of this signal word, or of a graver one. */
+export function carries({ warning, danger }: Step, signal: LeastSignal): boolean {
+  return danger !== undefined || (signal === 'warning' && warning !== undefined);
+}
+
+/** The notice that a step asks for and does not carry; null: it asks for none. */
+export function noticeFor(procedure: Procedure, circuits: Circuits, step: Step): RequiredNotice | null {
+  const found = requiredNotices.find(
+    ({ signal, hazards, isMet }) =>
+      !carries(step, signal) && hazards(procedure).some((hazard) => isMet(circuits, step, hazard)),
+  );
+  return found ?? null;
+}

@@ -1,0 +1,50 @@
+import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { touchedIds } from './touch.ts';
+import { allLoops } from './world.ts';
+import type { World, Wrong } from './world.ts';
+
+/* Notices that a step has to carry: hands on a stage, hands near one for the first time, high voltage for the first time. */
+
+function liveInitiators(procedure: Procedure): Id[] {
+  return [...procedure.parts.values()]
+    .filter((part) => part.kind === 'initiator' && part.live)
+    .map(({ id }) => id);
+}
+
+const holds = (things: readonly (Id | null)[], one: Id, other: Id): boolean =>
+  things.includes(one) && things.includes(other);
+
+/** Stages that share a loop with something, the monitor of the loop counted. */
+function stagesNear(procedure: Procedure, touched: Id): Id[] {
+  return liveInitiators(procedure).filter((stage) =>
+    allLoops(procedure).some((loop) =>
+      holds([loop.monitor, ...loop.elements.map(({ id }) => id)], touched, stage),
+    ),
+  );
+}
+
+/** What a step lacks, and what hands have come to after it. */
+export function notices(
+  procedure: Procedure,
+  world: World,
+  step: Step,
+): { readonly wrongs: Wrong[]; readonly met: readonly Id[] } {
+  const isDanger = step.danger !== undefined;
+  const isWarned = isDanger || step.warning !== undefined;
+  const inHands =
+    step.verb === 'replace'
+      ? step.what.flatMap(({ members }) => members)
+      : step.verb === 'do'
+        ? step.at.flatMap(({ members }) => members)
+        : [];
+  const handled = liveInitiators(procedure).filter((stage) => inHands.includes(stage));
+  const near = touchedIds(step, world).flatMap((id) => stagesNear(procedure, id));
+  const isAway = step.verb === 'disconnect' || step.verb === 'prove-dead';
+  const voltage = isAway && procedure.sources.get(step.source)?.kind === 'high-voltage' ? [step.source] : [];
+  const isNew = (id: Id): boolean => !world.met.includes(id);
+  const lacks = (!isWarned && (handled.length > 0 || near.some(isNew))) || (!isDanger && voltage.some(isNew));
+  return {
+    wrongs: lacks ? [{ rule: 'missing-notice', subject: null }] : [],
+    met: [...new Set([...world.met, ...near, ...voltage])].sort(),
+  };
+}
