@@ -175,7 +175,7 @@ describe('places', () => {
     expectMarked(
       instead(
         at,
-        '    at: K30.middle\n        ^^^^^^^^^^ wrong-id: `K30` has no side `middle`; its sides are `monitor` and `end`.\n',
+        '    at: K30.middle\n            ^^^^^^ wrong-id: `K30` has no side `middle`; its sides are `monitor` and `end`.\n',
       ),
     );
     expectMarked(instead(at, '    at: K31.monitor\n        ^^^ unknown-id: Nothing is named `K31`\n'));

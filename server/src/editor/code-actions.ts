@@ -1,11 +1,31 @@
 import { CodeActionKind } from 'vscode-languageserver-types';
-import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-types';
+import type { CodeAction, Diagnostic, TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
 import type { Work } from '../bench/work.ts';
+import type { Edit } from '../project/edit.ts';
+import { fixAll } from '../project/mend/fix-all.ts';
 import { fixFor, isMendable } from '../project/mend/fix.ts';
 import type { Fix } from '../project/mend/fix.ts';
 import type { DiagnosticData } from './diagnostics.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';
+
+/** The kind under which everything that has a sure way is mended at once. */
+export const fixAllKind = `${CodeActionKind.SourceFixAll}.ohmwright`;
+
+/** Whether actions of a kind are asked for; without a wish those of every kind are, but for what is made of the whole file. */
+export function isAskedFor(kind: string, only: readonly string[] | undefined): boolean {
+  if (only === undefined) return !kind.startsWith(CodeActionKind.Source);
+  return only.some((wanted) => wanted === '' || kind === wanted || kind.startsWith(`${wanted}.`));
+}
+
+/** Mends all that has one sure way, in one edit; nothing where there is no such finding. */
+export function* fixAllActions(document: EditorDocument): Work<CodeAction[]> {
+  const fixes = yield* fixAll(document.analysis);
+  if (fixes === null) return [];
+  const { count, edits } = fixes;
+  const title = count === 1 ? 'Mend what has a sure way' : `Mend what has a sure way, ${count} fixes`;
+  return [{ title, kind: fixAllKind, edit: editOf(document, edits) }];
+}
 
 /** Fixes for the diagnostics asked about. Each has been tried on a copy: the finding is gone, and no new one has come. */
 export function* codeActions(
@@ -36,17 +56,21 @@ function actionFor(
   diagnostic: Diagnostic,
   { title, edits, isPreferred }: Fix,
 ): CodeAction {
-  const changes = edits.map(({ range, text }): TextEdit => ({
-    range: toRange(document, range),
-    newText: text,
-  }));
   return {
     title,
     kind: CodeActionKind.QuickFix,
     isPreferred,
     diagnostics: [diagnostic],
-    edit: { changes: { [document.text.uri]: changes } },
+    edit: editOf(document, edits),
   };
+}
+
+function editOf(document: EditorDocument, edits: readonly Edit[]): WorkspaceEdit {
+  const changes = edits.map(({ range, text }): TextEdit => ({
+    range: toRange(document, range),
+    newText: text,
+  }));
+  return { changes: { [document.text.uri]: changes } };
 }
 
 function keyOf({ data }: Diagnostic): string | null {

@@ -1,6 +1,7 @@
+import { CodeActionKind } from 'vscode-languageserver';
 import type { CancellationToken, Connection, DocumentSymbol, SymbolInformation } from 'vscode-languageserver';
 import { cardHtml } from '../card/html.ts';
-import { codeActions } from '../editor/code-actions.ts';
+import { codeActions, fixAllActions, fixAllKind, isAskedFor } from '../editor/code-actions.ts';
 import { complete } from '../editor/completion.ts';
 import { hover } from '../editor/hover.ts';
 import { inlayHints } from '../editor/inlay-hints.ts';
@@ -74,7 +75,12 @@ export function registerHandlers({
     safely(console, 'Fixes', [], token, async () => {
       const document = documents.get(uri);
       if (document === undefined || !abilities.codeActionLiterals) return [];
-      return inSlices(codeActions(document, context.diagnostics), token, time);
+      const { only, diagnostics } = context;
+      const fixes = isAskedFor(CodeActionKind.QuickFix, only)
+        ? await inSlices(codeActions(document, diagnostics), token, time)
+        : [];
+      const all = isAskedFor(fixAllKind, only) ? await inSlices(fixAllActions(document), token, time) : [];
+      return [...fixes, ...all];
     }),
   );
 

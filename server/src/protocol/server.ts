@@ -1,5 +1,6 @@
 import { CodeActionKind, TextDocumentSyncKind } from 'vscode-languageserver';
 import type { Connection, InitializeResult, ServerCapabilities } from 'vscode-languageserver';
+import { fixAllKind } from '../editor/code-actions.ts';
 import type { DescriptionOf } from '../editor/diagnostics.ts';
 import type { Abilities } from './abilities.ts';
 import { abilitiesOf } from './abilities.ts';
@@ -76,7 +77,7 @@ export function capabilitiesFor(abilities: Abilities): ServerCapabilities {
     documentSymbolProvider: true,
     completionProvider: { triggerCharacters: [' ', ':', '-', '.', '[', '{', ','] },
     ...(abilities.codeActionLiterals
-      ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] } }
+      ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] } }
       : {}),
     ...(abilities.pullsDiagnostics
       ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } }

@@ -1,6 +1,6 @@
 import type { Finding } from '../text/finding.ts';
 import type { Procedure, Waiver } from '../text/procedure.ts';
-import { didYouMean } from '../text/nearest.ts';
+import { didYouMean, suggestion } from '../text/nearest.ts';
 import { rules } from './rules.ts';
 
 /* What the author takes upon himself. The findings are all there first: a waiver only marks them. */
@@ -36,7 +36,10 @@ export function waiverFindings(
 ): readonly Finding[] {
   return procedure.waivers.flatMap((waiver): Finding[] => {
     const refusal = refusalOf(waiver);
-    if (refusal !== null) return [about(procedure, waiver, 'waiver-refused', 'error', refusal)];
+    if (refusal !== null) {
+      const found = about(procedure, waiver, 'waiver-refused', 'error', refusal);
+      return [isKnown(waiver) ? found : { ...found, ...suggestion(waiver.rule, [...waivable]) }];
+    }
     if (!isWhole || findings.some((finding) => waives(waiver, finding))) return [];
     const where = waiver.step === null ? 'Nothing that is about no step' : 'Nothing at this step';
     const message = `${where} is found by ${waiver.rule}: take this waiver out.`;
@@ -46,10 +49,13 @@ export function waiverFindings(
 
 function refusalOf({ rule }: Waiver): string | null {
   if (waivable.has(rule)) return null;
-  const known = rules.some(({ name }) => name === rule);
-  return known
+  return isKnown({ rule })
     ? `${rule} guards live stages or the proof itself and cannot be waived.`
     : `No rule that can be waived is named \`${rule}\`.${didYouMean(rule, [...waivable])}`;
+}
+
+function isKnown({ rule }: Pick<Waiver, 'rule'>): boolean {
+  return rules.some(({ name }) => name === rule);
 }
 
 function about(

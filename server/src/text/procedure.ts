@@ -1,5 +1,5 @@
 import type { NeedKind } from '../format/procedure.ts';
-import type { kinds } from '../format/words.ts';
+import type { kinds, Verb } from '../format/words.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
 import type { Resistance } from './resistance.ts';
@@ -344,6 +344,8 @@ export type Step = Written & Placed & Action;
 
 export interface Routine extends Defined {
   readonly needs: ReadonlyMap<Id, NeedKind>;
+  /** Of its steps as they are written, in order. */
+  readonly verbs: readonly Verb[];
 }
 
 /** Several things that are one in the hand. */

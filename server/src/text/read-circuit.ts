@@ -3,7 +3,6 @@ import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { suggestion } from './nearest.ts';
 import { valueAt } from './problem.ts';
-import type { Spot } from './problem.ts';
 import type { Connector, Id, ShortingBar, Side } from './procedure.ts';
 import { span } from './quantities.ts';
 import { byId, entriesIn } from './read-entries.ts';
@@ -47,9 +46,11 @@ function readSides(
   return usualSides;
 }
 
-/** Whether a connector has a side of this name; otherwise the problem has been reported. */
-export function hasSide({ id, sides }: Connector, side: Side, at: Spot, report: Reader['report']): boolean {
+/** Whether a connector has the side that is written behind its id, `K30.monitor`; otherwise the problem has been reported. */
+export function hasSide({ id, sides }: Connector, side: Side, path: Path, report: Reader['report']): boolean {
   if (sides.includes(side)) return true;
+  const from = id.length + 1;
+  const at = valueAt(path, [from, from + side.length]);
   const message = `\`${id}\` has no side \`${side}\`; its sides are \`${sides.join('` and `')}\`.`;
   report({ rule: 'wrong-id', at, message, subject: side, ...suggestion(side, sides) });
   return false;

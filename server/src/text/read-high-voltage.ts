@@ -125,7 +125,7 @@ function terminalOf(written: string, path: Path, { reader, bench }: ActionReader
     return null;
   }
   const found = bench.connectors.get(connector);
-  if (found === undefined || !hasSide(found, side, valueAt(path), reader.report)) return null;
+  if (found === undefined || !hasSide(found, side, path, reader.report)) return null;
   return { connector, side, pin };
 }
 

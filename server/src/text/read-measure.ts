@@ -58,7 +58,7 @@ function acrossSide(
     report({ rule: 'wrong-value', at: valueAt(path), message, subject: connector });
     return null;
   }
-  if (found === undefined || !hasSide(found, side, valueAt(path), report)) return null;
+  if (found === undefined || !hasSide(found, side, path, report)) return null;
   const [one = '1', other = '2', third] = pinsOf(connector, bench.loops, bench.network.elements);
   if (third === undefined)
     return {
@@ -80,7 +80,7 @@ function probeAt(written: string, path: Path, context: ActionReader): Probe | nu
   if (side === undefined || pin === undefined) return nodeAt(written, path, context);
   if (lookUp(names, name, ['connectors'], valueAt(path, [0, name.length]), report) === null) return null;
   const connector = bench.connectors.get(name);
-  if (connector === undefined || !hasSide(connector, side, valueAt(path), report)) return null;
+  if (connector === undefined || !hasSide(connector, side, path, report)) return null;
   const pins = pinsOf(name, bench.loops, bench.network.elements);
   const isKnown = [...bench.loops.values()].every(({ complete }) => complete) && bench.network.complete;
   if (!isKnown || pins.length === 0 || pins.includes(pin)) return { connector: name, side, pin };

@@ -116,7 +116,7 @@ function nodesAreKnown(
     const within = valueAt(at, [0, connector.length]);
     if (lookUp(names, connector, ['connectors'], within, report) === null) return false;
     const found = circuit.connectors.get(connector);
-    if (found === undefined || !hasSide(found, side, valueAt(at), report)) return false;
+    if (found === undefined || !hasSide(found, side, at, report)) return false;
     if (pinsOf(connector, circuit.loops, elements).includes(pin)) return true;
     const message = `Pin ${pin} of \`${connector}\` stands in no loop and nowhere in the network.`;
     report({ rule: 'wrong-id', at: valueAt(at), message, subject: node });

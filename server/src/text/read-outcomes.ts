@@ -46,10 +46,11 @@ export function outcomesOfSeveral(
       if (value.kind === 'map') outcomes.push(...listed(value, path, key, context));
     } else {
       readable = false;
-      const guess = didYouMean(key, [...known, 'within', 'else']);
-      const message = `\`${key}\` is not one of the loops that are read here.${guess}`;
+      const words = [...known, 'within', 'else'];
+      const message = `\`${key}\` is not one of the loops that are read here.${didYouMean(key, words)}`;
       const elsewhere = context.reader.names.things.get(key)?.section === 'loops';
-      report({ rule: elsewhere ? 'wrong-id' : 'unknown-id', at: keyAt(path), message, subject: key });
+      const rule = elsewhere ? 'wrong-id' : 'unknown-id';
+      report({ rule, at: keyAt(path), message, subject: key, ...suggestion(key, words) });
     }
   }
   return readable ? outcomes : 'unreadable';

@@ -51,8 +51,7 @@ export function placeOf(
     chosen = passing[0]?.id ?? null;
   }
   const found = section === null ? undefined : bench.connectors.get(connector);
-  if (found === undefined || side === undefined || !hasSide(found, side, valueAt(at), reader.report))
-    return null;
+  if (found === undefined || side === undefined || !hasSide(found, side, at, reader.report)) return null;
   return { connector, side, loop: chosen };
 }
 
@@ -84,11 +83,7 @@ function touched(
   const members = bench.assemblies.get(id)?.members ?? [id];
   const found: Mentioned = { id, members, place: path.slice(step.length) };
   const connector = bench.connectors.get(id);
-  if (
-    side !== undefined &&
-    connector !== undefined &&
-    !hasSide(connector, side, valueAt(path), reader.report)
-  )
+  if (side !== undefined && connector !== undefined && !hasSide(connector, side, path, reader.report))
     return null;
   if (pin === undefined) return found;
   const isKnown = bench.network.complete && [...bench.loops.values()].every(({ complete }) => complete);

@@ -9,7 +9,7 @@ import type { Problem } from './problem.ts';
 import type { Id, Routine } from './procedure.ts';
 import { byId, entriesIn } from './read-entries.ts';
 import { sectionOfNeed } from './read-run.ts';
-import { readSteps, stepListAt } from './read-steps.ts';
+import { readSteps, stepListAt, verbsIn } from './read-steps.ts';
 import type { ListedStep } from './read-steps.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
@@ -29,7 +29,8 @@ export function readRoutines(reader: Reader): ReadonlyMap<Id, Routine> {
             message: `\`${need}\` is the name of something in the file. What a routine needs has a name of its own.`,
             subject: need,
           });
-      return { id, path, needs };
+      const steps = stepListAt(reader.root, [...path, 'steps'])?.items ?? [];
+      return { id, path, needs, verbs: steps.flatMap(verbsIn) };
     }),
   );
 }

@@ -3,7 +3,7 @@ import type { Section } from '../format/words.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
-import { didYouMean } from './nearest.ts';
+import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Id, Routine } from './procedure.ts';
 import { goesWithAnother } from './read-sources.ts';
@@ -19,8 +19,9 @@ export function readRun(
   const at = [...path, 'run'];
   if (!reader.names.routines.has(id)) {
     if (!reader.names.complete) return null;
-    const message = `No routine is named \`${id}\`.${didYouMean(id, [...reader.names.routines])}`;
-    reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id });
+    const known = [...reader.names.routines];
+    const message = `No routine is named \`${id}\`.${didYouMean(id, known)}`;
+    reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id, ...suggestion(id, known) });
     return null;
   }
   const routine = bench.routines.get(id);
@@ -67,9 +68,10 @@ function isGiven({ id, needs }: Routine, need: Id, text: string, at: Path, conte
   const { reader, bench } = context;
   const kind = needs.get(need);
   if (kind === undefined) {
-    const guess = didYouMean(need, [...needs.keys()]);
-    const message = `\`${id}\` does not need \`${need}\`.${guess}`;
-    reader.report({ rule: 'wrong-call', at: keyAt(at), message, subject: need });
+    const known = [...needs.keys()];
+    const message = `\`${id}\` does not need \`${need}\`.${didYouMean(need, known)}`;
+    const meant = suggestion(need, known);
+    reader.report({ rule: 'wrong-call', at: keyAt(at), message, subject: need, ...meant });
     return false;
   }
   const [name = '', side] = text.split('.');

@@ -1,5 +1,5 @@
 import { checkEntry } from './check-entry.ts';
-import { didYouMean } from './nearest.ts';
+import { didYouMean, suggestion } from './nearest.ts';
 import { stepNames } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Waiver } from './procedure.ts';
@@ -18,8 +18,10 @@ function readWaiver({ path, node }: RawItem, { root, names, report }: Reader): W
   const { rule, step, routine, reason } = values;
   if (bad.size > 0 || rule === undefined || reason === undefined) return null;
   if (routine !== undefined && !names.routines.has(routine)) {
-    const message = `No routine is named \`${routine}\`.${didYouMean(routine, [...names.routines])}`;
-    report({ rule: 'unknown-id', at: valueAt([...path, 'routine']), message, subject: routine });
+    const known = [...names.routines];
+    const message = `No routine is named \`${routine}\`.${didYouMean(routine, known)}`;
+    const meant = suggestion(routine, known);
+    report({ rule: 'unknown-id', at: valueAt([...path, 'routine']), message, subject: routine, ...meant });
     return null;
   }
   if (step === undefined) return { rule, step: null, reason, path };
@@ -27,7 +29,9 @@ function readWaiver({ path, node }: RawItem, { root, names, report }: Reader): W
   const steps = routine === undefined ? names.steps : stepNames(root, list, () => undefined);
   const item = steps.get(step);
   if (item !== undefined) return { rule, step: [...list, item], reason, path };
-  const message = `No step has the id \`${step}\`.${didYouMean(step, [...steps.keys()])}`;
-  report({ rule: 'unknown-id', at: valueAt([...path, 'step']), message, subject: step });
+  const known = [...steps.keys()];
+  const message = `No step has the id \`${step}\`.${didYouMean(step, known)}`;
+  const meant = suggestion(step, known);
+  report({ rule: 'unknown-id', at: valueAt([...path, 'step']), message, subject: step, ...meant });
   return null;
 }

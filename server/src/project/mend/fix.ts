@@ -97,7 +97,7 @@ function* mendRest(
 }
 
 /** The edits that lead from one text to another, by whole lines. */
-function editsBetween(before: string, after: string): readonly Edit[] {
+export function editsBetween(before: string, after: string): readonly Edit[] {
   const edits: Edit[] = [];
   let at = 0;
   let open: { from: number; text: string } | null = null;

@@ -8,6 +8,7 @@ import type { Path } from '../../text/where.ts';
 import { missingAlong } from './along.ts';
 import type { Missing } from './along.ts';
 import { takenAway } from './at-step.ts';
+import { callsToGiveBack, callsToMakeSafe } from './by-routine.ts';
 import { proofSteps } from './proof.ts';
 import type { Candidate } from './candidate.ts';
 import type { NewStep } from './change.ts';
@@ -21,14 +22,17 @@ export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly
   const last = along.at(-1);
   if (last === undefined) return [];
   const nearest = along.toReversed().slice(0, 24);
-  const safe = (place: Missing): readonly NewStep[] => safeSteps(procedure, finding, place);
   const found = [
     ...longerWaits(procedure, along, last),
-    ...nearest.flatMap((place) =>
-      putBefore(procedure, place, safe(place), waitedFrom(procedure, along, place)),
-    ),
-    ...nearest.slice(0, 1).flatMap((place) => putAround(procedure, place, safe(place))),
-    ...nearest.flatMap((place) => detour(procedure, along, place, safe(place))),
+    ...nearest.flatMap((place) => {
+      const waited = waitedFrom(procedure, along, place);
+      const safe = safeWays(procedure, finding, place);
+      return [
+        ...safe.flatMap((steps) => putBefore(procedure, place, steps, waited)),
+        ...(place === last ? safe.flatMap((steps) => putAround(procedure, place, steps)) : []),
+        ...safe.flatMap((steps) => detour(procedure, along, place, steps)),
+      ];
+    }),
   ];
   return found.toSorted((a, b) => sizeOf(a) - sizeOf(b));
 }
@@ -86,9 +90,12 @@ function putBefore(
 function putAround(procedure: Procedure, place: Missing, before: readonly NewStep[]): readonly Candidate[] {
   const step = procedure.steps[place.index];
   if (step === undefined) return [];
-  const after = givenBack(place);
-  if (before.length === 0 || after.length === 0) return [];
-  return endsOfWork(procedure.steps, place.index).flatMap((end) => {
+  if (before.length === 0 || givenBack(place).length === 0) return [];
+  const backs = [...callsToGiveBack(procedure, place).map((call) => [call]), givenBack(place)];
+  const ways = endsOfWork(procedure.steps, place.index).flatMap((end) =>
+    backs.map((after) => ({ end, after })),
+  );
+  return ways.flatMap(({ end, after }) => {
     const title = `Insert ${named(before)} before step ${stepNumber(step)}, and give power back after step ${numberAt(procedure, end)}`;
     const ids = step.id === undefined ? [false] : [true, false];
     return ids.map((takesId): Candidate => ({
@@ -160,6 +167,14 @@ function numberAt({ steps }: Procedure, index: number): string {
 
 function needsPower({ verb }: Step): boolean {
   return ['read', 'read-codes', 'clear-codes', 'reconnect', 'ignition', 'stop', 'go'].includes(verb);
+}
+
+/** The steps that make the touch safe: calls of routines that may do it, and all of them written out. */
+function safeWays(procedure: Procedure, finding: Finding, place: Missing): readonly (readonly NewStep[])[] {
+  const written = safeSteps(procedure, finding, place);
+  if (written.length === 0) return [];
+  const codes = written.slice(0, written.findLastIndex(({ line }) => line.startsWith('read-codes:')) + 1);
+  return [...callsToMakeSafe(procedure, finding.subject, place).map((call) => [...codes, call]), written];
 }
 
 function safeSteps(

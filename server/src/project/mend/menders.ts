@@ -36,6 +36,9 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['unknown-id', putWord],
   ['unknown-key', putWord],
   ['wrong-value', putWord],
+  ['wrong-id', putWord],
+  ['wrong-call', putWord],
+  ['waiver-refused', putWord],
 ]);
 
 /** Rules about hands where something is live: mending one touch may uncover the next. */
