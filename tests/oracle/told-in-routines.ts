@@ -71,7 +71,8 @@ export function differencesAsWritten(
     const length = trace?.hops.filter(({ taken }) => taken?.kind !== 'run').length;
     if (least !== Infinity && length !== undefined && least !== length)
       told.push(`${key}: engine ${length} steps, oracle ${least}`);
-    const best = gravest.filter(({ shortest }) => (shortest ?? Infinity) === least);
+    // Without a path of its own any call will do for which it is so.
+    const best = gravest.filter(({ shortest }) => length === undefined || (shortest ?? Infinity) === least);
     if (step !== undefined && !best.some(({ printed }) => printed === stepNumber(step)))
       told.push(
         `${key}: engine at ${stepNumber(step)}, oracle at ${best.map((one) => one.printed).join(' or ')}`,
