@@ -41,10 +41,11 @@ export function readRegulated(reader: Reader, sources: ReadonlyMap<Id, Source>):
       const { values } = checkEntry('regulated', node, path, { named: `The source \`${id}\`` }, report);
       const { from } = values;
       const at = valueAt([...path, 'from']);
-      const isFound =
-        from !== undefined &&
-        lookUp(names, from, ['sources'], at, report) !== null &&
-        !goesWithAnother(from, at, reader);
+      const isFound = from !== undefined && lookUp(names, from, ['sources'], at, report) !== null;
+      if (isFound && isRegulated(from, reader)) {
+        const message = `\`${from}\` is a regulated supply too; expected a battery or a high-voltage source.`;
+        report({ rule: 'wrong-id', at, message, subject: from });
+      }
       return {
         id,
         path,
@@ -57,11 +58,14 @@ export function readRegulated(reader: Reader, sources: ReadonlyMap<Id, Source>):
   );
 }
 
+function isRegulated(id: Id, { root }: Pick<Reader, 'root'>): boolean {
+  return textOf(nodeAt(root, ['sources', id, 'kind'])) === 'regulated';
+}
+
 /** Whether a source is a regulated supply, which has no switch of its own; the problem has been reported. */
 export function goesWithAnother(id: Id, at: Spot, { root, report }: Reader): boolean {
-  const entry = nodeAt(root, ['sources', id]);
-  if (entry === undefined || textOf(entryOf(entry, 'kind')?.value) !== 'regulated') return false;
-  const from = textOf(entryOf(entry, 'from')?.value);
+  if (!isRegulated(id, { root })) return false;
+  const from = textOf(nodeAt(root, ['sources', id, 'from']));
   const source = from === undefined ? 'the source that it takes its energy from' : `\`${from}\``;
   const message = `\`${id}\` is a regulated supply and comes and goes with ${source}: name that one.`;
   report({ rule: 'wrong-id', at, message, subject: id });
