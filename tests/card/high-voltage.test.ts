@@ -111,7 +111,7 @@ test('what is needed and assumed names the meter, the source and what leads it',
     'High voltage: traction, 320..410 V, taken away by opening S1, led by K7, dead below 60 V',
   );
   expect(facts).toContain(
-    'Instrument: hand-meter on volts: error at most 0.5 % + 2 digits, last digit 0.1 V',
+    'Instrument: hand-meter on volts: error at most 0.5 % + 2 digits, last digit 0.1 V, 10 MΩ between its probes',
   );
 });
 

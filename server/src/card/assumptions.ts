@@ -1,4 +1,4 @@
-import type { Id, Procedure, Source } from '../text/procedure.ts';
+import type { Id, MeterRange, Procedure, Source } from '../text/procedure.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
 import { basisInWords } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
@@ -16,6 +16,7 @@ export function assumptionsOf(input: CardInput): readonly Fact[] {
     ...highVoltage(procedure),
     ...inertStages(procedure),
     ...instruments(procedure),
+    ...supplies(procedure),
     ...contacts(procedure),
     ...shortingBars(procedure),
     ...parts(procedure),
@@ -106,16 +107,52 @@ function inertStages(procedure: Procedure): readonly Fact[] {
 }
 
 function instruments(procedure: Procedure): readonly Fact[] {
-  return [...monitors(procedure), ...voltmeters(procedure)];
+  return [...monitors(procedure), ...ohmmeters(procedure), ...voltmeters(procedure)];
+}
+
+function ohmmeters({ multimeters }: Procedure): readonly Fact[] {
+  return [...multimeters.values()].flatMap(({ id, resistance, leads, zeroed }): readonly Fact[] => {
+    if (resistance === null) return [];
+    const { testCurrent, further } = resistance;
+    const figures = [
+      ...[resistance, ...further].map(ohmsInWords),
+      zeroed ? 'leads zeroed' : leads === null ? '' : `leads ${formatSpan(leads, 'resistance')} together`,
+      testCurrent === null ? '' : `test current ${formatSpan(testCurrent, 'current')}`,
+    ].filter((figure) => figure !== '');
+    return [{ label: 'Instrument', words: [{ id }, ` on ohms: ${figures.join('; ')}`] }];
+  });
+}
+
+/** `up to 400 Ω error at most 0.8 % + 3 digits, last digit 0.1 Ω`. */
+function ohmsInWords({ range, accuracy, resolution }: MeterRange): string {
+  const figures = [
+    accuracy === null ? '' : `error at most ${formatAccuracy(accuracy, 'resistance')}`,
+    resolution === null ? '' : `last digit ${digitText(resolution)}`,
+  ].filter((figure) => figure !== '');
+  return `${range === null ? '' : `up to ${formatQuantity(range.most, 'resistance')} `}${figures.join(', ')}`;
+}
+
+/** Supplies that hold their voltage: what they need, and what they count as while they are off. */
+function supplies({ regulated }: Procedure): readonly Fact[] {
+  return [...regulated.values()].map(({ id, voltage, from, needsIgnition }) => {
+    const volts = voltage === null ? '' : `: ${formatSpan(voltage, 'voltage')}`;
+    const source: Words = from === null ? [] : [', on while ', { id: from }, ' is connected'];
+    const ignition = needsIgnition ? ' and the ignition is on' : '';
+    return {
+      label: 'Supply',
+      words: [{ id }, volts, ...source, `${ignition}; off, it counts as no connection`],
+    };
+  });
 }
 
 function voltmeters({ multimeters }: Procedure): readonly Fact[] {
   return [...multimeters.values()].flatMap(({ id, voltage }): readonly Fact[] => {
     if (voltage === null) return [];
-    const { accuracy, resolution } = voltage;
+    const { accuracy, resolution, input } = voltage;
     const figures = [
       accuracy === null ? null : `error at most ${formatAccuracy(accuracy, 'voltage')}`,
       resolution === null ? null : `last digit ${digitText(resolution, 'V')}`,
+      input === null ? null : `${formatSpan(input, 'resistance')} between its probes`,
     ].filter((figure) => figure !== null);
     return figures.length === 0
       ? []

@@ -7,6 +7,7 @@ import { assumptionsOf } from './assumptions.ts';
 import { drawLoops } from './drawn.ts';
 import type { CardInput, CardModel, CardStamp, Fact, Remark } from './model.ts';
 import { needsOf } from './needs.ts';
+import { networkOf } from './network.ts';
 import { hazardPanel } from './notices.ts';
 import { sectionsOf } from './steps.ts';
 import { closed } from './words.ts';
@@ -30,6 +31,7 @@ export function buildCard(input: CardInput): CardModel {
       ],
       loops: drawLoops(procedure),
     },
+    network: networkOf(procedure),
     before: {
       heading: 'Before step 1',
       lines: [

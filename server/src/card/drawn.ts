@@ -92,7 +92,7 @@ function partDrawn(part: Part): Drawn {
   return { kind: 'end', id: part.id, live: part.live ? 'LIVE' : null, lines };
 }
 
-const kindText: Readonly<Record<Part['kind'], string>> = {
+export const kindText: Readonly<Record<Part['kind'], string>> = {
   cable: 'cable, two conductors',
   'rotary-coupling': 'rotary coupling',
   series: 'in series, two conductors',

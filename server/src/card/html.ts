@@ -32,6 +32,7 @@ export function cardHtml(model: CardModel, { paper = 'A4', face = 'paper' }: Car
     jobHtml(model),
     needsHtml(model),
     drawingsHtml(model),
+    networkHtml(model),
     stepsHtml(model),
     assumptionsHtml(model),
     remarksHtml(model),
@@ -102,6 +103,21 @@ ${drawings.explanations.map((text) => markup`<p>${text}</p>`)}
 `,
     ),
   )}</div>
+</section>`;
+}
+
+function networkHtml({ network }: CardModel): Markup | null {
+  if (network === null) return null;
+  return markup`<section class="network">
+<h2>${network.heading}</h2>
+<p>${network.explanation}</p>
+<table>
+<thead><tr>${network.columns.map((column) => markup`<th scope="col">${column}</th>`)}</tr></thead>
+<tbody>
+${network.rows.map(
+  ({ from, what, to }) => markup`<tr><td>${from}</td><td>${wordsHtml(what)}</td><td>${to}</td></tr>
+`,
+)}</tbody></table>
 </section>`;
 }
 

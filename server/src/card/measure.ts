@@ -29,20 +29,26 @@ export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
   const zeroed = multimeters.get(step.with)?.zeroed === true;
   return {
     kind: 'read',
-    action: [
-      'Measure the resistance with ',
-      ...meter,
-      ' between ',
-      ...pointWords(first),
-      ' and ',
-      ...pointWords(second),
-      '.',
-    ],
+    action: ['Measure the resistance with ', ...meter, ...betweenWords(first, second), '.'],
     details: zeroed
       ? [['Before: hold the probes together and set the display to zero.']]
       : [['Write down what the display shows; the leads are in its window.']],
     blanks: [],
   };
+}
+
+function betweenWords(first: Probe, second: Probe): Words {
+  const isOneSide =
+    !('node' in first) &&
+    !('node' in second) &&
+    first.connector === second.connector &&
+    first.side === second.side;
+  if (!isOneSide) return [' between ', ...pointWords(first), ' and ', ...pointWords(second)];
+  return [
+    ' at ',
+    { id: first.connector },
+    `, ${first.side} side, between pins ${first.pin} and ${second.pin}`,
+  ];
 }
 
 function pointWords(probe: Probe): Words {

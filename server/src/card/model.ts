@@ -133,6 +133,14 @@ export interface LoopDrawing {
   readonly continued: string;
 }
 
+/** What stands between the points of the network, a line each. */
+export interface CardNetwork {
+  readonly heading: string;
+  readonly explanation: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly { readonly from: string; readonly what: Words; readonly to: string }[];
+}
+
 export interface CardWindow {
   /** What is read. */
   readonly of: Words;
@@ -209,6 +217,7 @@ export interface CardModel {
     readonly explanations: readonly string[];
     readonly loops: readonly LoopDrawing[];
   };
+  readonly network: CardNetwork | null;
   readonly before: { readonly heading: string; readonly lines: readonly Words[] };
   readonly steps: {
     readonly heading: string;

@@ -43,7 +43,9 @@ function monitorWords(monitor: Monitor): Words {
 
 function multimeterWords({ id, resistance, voltage, leads, zeroed }: Multimeter): Words {
   const volts = voltage?.range ?? null;
-  const ohms = resistance?.range ?? null;
+  const least = resistance?.range ?? null;
+  const last = resistance?.further.at(-1)?.range ?? least;
+  const ohms = least === null || last === null ? null : { ...least, most: last.most };
   const figures = [
     volts === null ? null : `DC ${formatSpan(volts, 'voltage')}`,
     ohms === null ? null : formatSpan(ohms, 'resistance'),

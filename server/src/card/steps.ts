@@ -53,11 +53,18 @@ function asides(step: Step): readonly Words[] {
 function windowFor(procedure: Procedure, of: string, readings: readonly CardReading[]): CardWindow {
   const reading = readings.find((candidate) => candidate.of === of);
   const window = windowOf(reading);
-  if (reading === undefined) return { of: [{ id: of }], window: window.large, remark: null, table: null };
+  const what = subjectWords(of);
+  if (reading === undefined) return { of: what, window: window.large, remark: null, table: null };
   const origin = reading.from === 'expect' ? 'stated in the procedure' : 'computed from the parts';
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
   const table = tableFor(procedure, of, reading);
-  return { of: [{ id: of }], window: window.large, remark: `${middle}${origin}`, table };
+  return { of: what, window: window.large, remark: `${middle}${origin}`, table };
+}
+
+/** A loop, a side, or one point to another. */
+function subjectWords(of: string): Words {
+  const [one = of, other] = of.split('..');
+  return other === undefined ? [{ id: of }] : [{ id: one }, ' to ', { id: other }];
 }
 
 function codesAt(input: CardInput, index: number): CardStep['codes'] {

@@ -55,6 +55,12 @@ export const stepStyle = `
 /** The drawings: millimetres in the drawing are millimetres on paper. */
 export const drawingStyle = `
 .loops { display: flex; flex-wrap: wrap; gap: 2mm 2mm; align-items: flex-start; margin-top: 2mm; }
+.network table { margin-top: 2mm; }
+.network th { font-weight: bold; padding: 1mm 3mm 1mm 0; }
+.network td { padding: 1mm 3mm 1mm 0; border-top: 0.2mm solid var(--ink); overflow-wrap: anywhere; }
+.network td:first-child, .network td:last-child { width: 27%; font-weight: bold; }
+.network tr { break-inside: avoid; }
+.network thead { break-after: avoid; }
 figure { break-inside: avoid; width: 90mm; max-width: 100%; }
 figure h3 { margin: 1mm 0 1.5mm; }
 figure svg { display: block; max-width: 100%; height: auto; }

@@ -1,0 +1,52 @@
+import { formatSpan } from '../quantity/print.ts';
+import type { NetworkElement, Procedure } from '../text/procedure.ts';
+import { kindText, valueText } from './drawn.ts';
+import type { CardNetwork, Words } from './model.ts';
+
+/** The elements of the network as lines of a table, in the order of the file; null: there is none. */
+export function networkOf(procedure: Procedure): CardNetwork | null {
+  const { elements } = procedure.network;
+  if (elements.length === 0) return null;
+  return {
+    heading: 'The network',
+    explanation:
+      'Each line is one thing between two points. Points of one name are one point; ground is the metal of the vehicle and the minus of its battery. Unplugging a connector opens every line that names it.',
+    columns: ['From', 'What', 'To'],
+    rows: elements.map((element) => ({
+      from: element.between[0],
+      what: whatWords(procedure, element),
+      to: element.between[1],
+    })),
+  };
+}
+
+function whatWords(procedure: Procedure, element: NetworkElement): Words {
+  const { id } = element;
+  if (element.kind === 'connector') {
+    const sides = procedure.connectors.get(id)?.sides;
+    const named = sides === undefined ? '' : `, ${sides[0]} side to ${sides[1]} side`;
+    return [{ id }, `, connector, pin ${element.pin}${named}`];
+  }
+  if (element.kind === 'source') {
+    const supply = procedure.regulated.get(id) ?? procedure.sources.get(id);
+    const volts = supply?.voltage == null ? '' : `, ${formatSpan(supply.voltage, 'voltage')}`;
+    const high: Words = supply?.kind === 'high-voltage' ? [', ', { strong: 'HIGH VOLTAGE' }] : [];
+    return [{ id }, `, source${volts}, plus first`, ...high];
+  }
+  const part = procedure.parts.get(id);
+  if (part === undefined) return [{ id }];
+  const value = valueText({ ...part, form: 'end' });
+  const live: Words = part.live ? [', ', { strong: 'LIVE' }] : [];
+  return [
+    { id },
+    `, ${oneConductor[part.kind] ?? kindText[part.kind]}${value === null ? '' : `, ${value}`}`,
+    ...live,
+  ];
+}
+
+/** What has two conductors in a loop is one of them here. */
+const oneConductor: Readonly<Partial<Record<string, string>>> = {
+  cable: 'cable, one conductor',
+  series: 'in series, one conductor',
+  'rotary-coupling': 'rotary coupling, one conductor',
+};
