@@ -6,6 +6,7 @@ import {
   middlePart,
   networkWindow,
   rootSumSquare,
+  uncertainResistance,
   sharesOfWidth,
 } from '../../server/src/circuit/circuit.ts';
 import type {
@@ -13,6 +14,7 @@ import type {
   Element,
   Instrument,
   PartModel,
+  Likely,
   UncertainReading,
 } from '../../server/src/circuit/circuit.ts';
 import { generators, seededRandom } from '../../server/src/circuit/random.ts';
@@ -53,12 +55,16 @@ function readingOf(
   return { network, from: 'from', to: 'to', ranges, instrument, causeOf };
 }
 
+function likelyOf(reading: UncertainReading): Likely | null {
+  return rootSumSquare(uncertainResistance(reading));
+}
+
 function standardOf(reading: UncertainReading): number {
-  return rootSumSquare(reading)?.standard ?? NaN;
+  return likelyOf(reading)?.standard ?? NaN;
 }
 
 function drawn(reading: UncertainReading, draws: number, seed = 1): Drawn {
-  const drawing = drawReadings(reading, draws, seed);
+  const drawing = drawReadings(uncertainResistance(reading), draws, seed);
   for (;;) {
     const next = drawing.next();
     if (next.done === true) return next.value;
@@ -74,7 +80,7 @@ describe('the root of the sum of the squares', () => {
 
   test('JCGM 101:2008, table 3: four even quantities of standard deviation 1 sum to 2.0, by k = 2 ± 4.0', () => {
     const reading = readingOf(series(...[1, 2, 3, 4].map(() => around(10, rectangular))));
-    const likely = rootSumSquare(reading);
+    const likely = likelyOf(reading);
     expect(likely?.standard).toBeCloseTo(2, 12);
     expect(likely?.least).toBeCloseTo(36, 12);
     expect(likely?.most).toBeCloseTo(44, 12);
@@ -141,22 +147,22 @@ describe('the root of the sum of the squares', () => {
 
   test('leads count as a part of their own', () => {
     const leads = { ...perfect, leads: { least: 0.1, nominal: 0.2, most: 0.3 } };
-    const likely = rootSumSquare(readingOf(series(around(2, 0)), leads));
+    const likely = likelyOf(readingOf(series(around(2, 0)), leads));
     expect(likely?.standard).toBeCloseTo(0.1 / rectangular, 12);
     expect(likely?.least).toBeCloseTo(2.1, 12);
     expect(likely?.most).toBeCloseTo(2.3, 12);
   });
 
   test('is cut to the worst case: one part that dominates would pass it by 1.155', () => {
-    const likely = rootSumSquare(readingOf(series(around(10, 3))));
+    const likely = likelyOf(readingOf(series(around(10, 3))));
     expect(likely?.standard).toBeCloseTo(3 / rectangular, 12);
     expect(likely?.least).toBeCloseTo(7, 12);
     expect(likely?.most).toBeCloseTo(13, 12);
   });
 
   test('has no value where there is no path or no number', () => {
-    expect(rootSumSquare({ ...readingOf(series(around(2, 0.3))), to: 'elsewhere' })).toBeNull();
-    expect(rootSumSquare(readingOf(series(around(20, 0.3)), monitor))).toBeNull();
+    expect(likelyOf({ ...readingOf(series(around(2, 0.3))), to: 'elsewhere' })).toBeNull();
+    expect(likelyOf(readingOf(series(around(20, 0.3)), monitor))).toBeNull();
   });
 });
 

@@ -99,3 +99,39 @@ describe('the hover', () => {
     );
   });
 });
+
+describe('the hover in a network', () => {
+  const bus = readFileSync(new URL('../../procedures/two-wire-bus.procedure.yaml', import.meta.url), 'utf8');
+  const about = (before: string, marked: string): string => {
+    expect(bus).toContain(before);
+    const { document, position } = atCursor(bus.replace(before, marked));
+    return (finish(hover(document, position))?.contents as { value: string } | undefined)?.value ?? '';
+  };
+
+  test('of a node says what ends there', () => {
+    expect(about('across: [bus-high, ground]', 'across: [bus-|high, ground]')).toBe(
+      '**bus-high**: node of front-wire-high, rear-wire-high, door-wire-high',
+    );
+  });
+
+  test('of a regulated supply says what it needs', () => {
+    expect(about('source: bus-bias', 'source: bus|-bias')).toBe(
+      '**bus-bias**: regulated supply, 2.3..2.7 V, on while battery is connected and the ignition on',
+    );
+  });
+
+  test('of a measurement says the window and what it comes from', () => {
+    const text = about('  - measure: resistance\n    id: whole', '  - mea|sure: resistance\n    id: whole');
+    expect(text).toContain('The resistance across **bus-high..bus-low** reads **58.1..66.2 Ω** (computed)');
+    expect(text).toContain('front-termination');
+    expect(text).toContain('leads of hand-meter: 0.1..0.3 Ω (stated in this file)');
+  });
+
+  test('of a voltage that nothing holds says so', () => {
+    const text = about(
+      '  - measure: voltage\n    across: [bus-high',
+      '  - mea|sure: voltage\n    across: [bus-high',
+    );
+    expect(text).toContain('nothing connects the two points but the instrument');
+  });
+});

@@ -21,18 +21,27 @@ export function inputOf({ input }: Voltmeter, from: string, to: string): Element
  * Error first, then range: V volts are shown from V - (p|V| + c) to V + (p|V| + c). Beyond the range, either side, no
  * number is shown; that is told as open, as of a resistance.
  */
-export function indicateVoltage(volts: Span, { range, accuracy, resolution }: Voltmeter): Indication {
-  const error = (value: number): number =>
-    accuracy.fraction * Math.abs(value) + accuracy.constant + accuracy.digits * resolution;
-  const least = volts.least - error(volts.least);
-  const most = volts.most + error(volts.most);
+export function indicateVoltage(volts: Span, meter: Voltmeter): Indication {
+  const { range } = meter;
+  const least = volts.least - errorOfVoltage(volts.least, meter);
+  const most = volts.most + errorOfVoltage(volts.most, meter);
   const end = range.most * (1 + forgiven);
   if (least > end || most < -end) return { value: null, canBeOpen: true };
-  const show = (value: number): number => Math.min(Math.max(value, -range.most), range.most);
+  const show = (value: number): number => withinVoltageRange(value, meter);
   return {
     value: { least: show(least), nominal: show(volts.nominal), most: show(most) },
     canBeOpen: most > end || least < -end,
   };
+}
+
+/** The error limit at so many volts, in volts. */
+export function errorOfVoltage(volts: number, { accuracy, resolution }: Voltmeter): number {
+  return accuracy.fraction * Math.abs(volts) + accuracy.constant + accuracy.digits * resolution;
+}
+
+/** What the display can say of a number of volts inside its range. */
+export function withinVoltageRange(volts: number, { range }: Voltmeter): number {
+  return Math.min(Math.max(volts, -range.most), range.most);
 }
 
 /** Relative: a value that is this near to the end of the range has reached it, not passed it. */

@@ -1,8 +1,7 @@
 import { seededRandom } from './random.ts';
-import type { UncertainReading } from './uncertain.ts';
-import { reckoned, shownOf } from './uncertain.ts';
+import type { Uncertain } from './uncertain.ts';
 
-/** What many drawn circuits read, in ohms, before the display step. */
+/** What many drawn circuits read, in ohms or volts, before the display step. */
 export interface Drawn {
   /** In rising order; those beyond the range, which read open, come last as Infinity and make the mean infinite. */
   readonly shown: Float64Array;
@@ -16,18 +15,18 @@ export interface Drawn {
  * elements of one cause together. The same seed gives the same draws.
  */
 export function* drawReadings(
-  reading: UncertainReading,
+  { reckoned, shown: shownOf, isBeyond }: Uncertain,
   draws: number,
   seed: number,
 ): Generator<number, Drawn> {
-  const { quantities, at } = reckoned(reading);
+  const { quantities, at } = reckoned;
   const random = seededRandom(seed);
   const places = new Float64Array(quantities);
   const shown = new Float64Array(draws);
   let sum = 0;
   for (let draw = 0; draw < draws; draw += 1) {
-    const ohms = at(places.map(random));
-    shown[draw] = ohms > reading.instrument.range.most ? Infinity : shownOf(ohms, reading);
+    const amount = at(places.map(random));
+    shown[draw] = isBeyond(amount) ? Infinity : shownOf(amount);
     sum += shown[draw] ?? 0;
     if (draw % drawsBetweenYields === 0) yield draw;
   }

@@ -1,9 +1,6 @@
-import { indicate } from './instrument.ts';
-import { networkWindow } from './network.ts';
-import type { UncertainReading } from './uncertain.ts';
-import { reckoned, shownOf } from './uncertain.ts';
+import type { Uncertain } from './uncertain.ts';
 
-/** Where most sound circuits read, in ohms, before the display step. */
+/** Where most sound circuits read, in ohms or volts, before the display step. */
 export interface Likely {
   readonly least: number;
   readonly most: number;
@@ -26,11 +23,9 @@ const standardPart = 1 / (2 * Math.sqrt(3));
  *
  * null: there is no path, or no number can be shown.
  */
-export function rootSumSquare(reading: UncertainReading): Likely | null {
-  const { network, from, to, ranges, instrument } = reading;
-  const { value: worst } = indicate(networkWindow(network, from, to, ranges), instrument);
+export function rootSumSquare({ worst, reckoned, shown }: Uncertain): Likely | null {
   if (worst === null) return null;
-  const { quantities, at } = reckoned(reading);
+  const { quantities, at } = reckoned;
   const middle = new Float64Array(quantities).fill(0.5);
   const moves = Array.from(middle, (_, quantity) => {
     const [more, less] = [0.5 + standardPart, 0.5 - standardPart].map((place) =>
@@ -39,8 +34,7 @@ export function rootSumSquare(reading: UncertainReading): Likely | null {
     return ((more ?? NaN) - (less ?? NaN)) / 2;
   });
   const standard = Math.hypot(...moves);
-  const likely = (ohms: number): number =>
-    shownOf(Math.min(Math.max(ohms, worst.least), worst.most), reading);
+  const likely = (amount: number): number => shown(Math.min(Math.max(amount, worst.least), worst.most));
   return {
     least: likely(at(middle) - coverage * standard),
     most: likely(at(middle) + coverage * standard),

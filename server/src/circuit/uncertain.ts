@@ -1,7 +1,8 @@
 import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
-import { withError, withLeads, withinRange } from './instrument.ts';
+import { indicate, withError, withLeads, withinRange } from './instrument.ts';
 import type { Instrument } from './instrument.ts';
+import { networkWindow } from './network.ts';
 import type { Element, Network } from './network.ts';
 import { numbered } from './numbered.ts';
 import { resistanceAt } from './parts.ts';
@@ -18,6 +19,26 @@ export interface UncertainReading {
   readonly causeOf: (element: Element) => string;
 }
 
+/** A reading as a function of independent quantities, and what its instrument makes of it. Ohms or volts. */
+export interface Uncertain {
+  /** Worst case, after the error; null: no number can be shown. */
+  readonly worst: Span | null;
+  readonly reckoned: Reckoned;
+  /** What the display can say of a number. */
+  readonly shown: (amount: number) => number;
+  readonly isBeyond: (amount: number) => boolean;
+}
+
+export function uncertainResistance(reading: UncertainReading): Uncertain {
+  const { network, from, to, ranges, instrument } = reading;
+  return {
+    worst: indicate(networkWindow(network, from, to, ranges), instrument).value,
+    reckoned: reckoned(reading),
+    shown: (ohms) => withinRange(ohms, instrument),
+    isBeyond: (ohms) => ohms > instrument.range.most,
+  };
+}
+
 export interface Reckoned {
   /**
    * How many independent quantities there are: the temperature of the place, the temperatures that are entered, the leads,
@@ -25,14 +46,14 @@ export interface Reckoned {
    */
   readonly quantities: number;
   /**
-   * What the instrument reckons before its range and its display step, in ohms, from where each quantity stands in its
+   * What the instrument reckons before its range and its display step, in ohms or volts, from where each quantity stands in its
    * range: 0 at the least, 1 at the most. Infinity: no path.
    */
   readonly at: (places: ArrayLike<number>) => number;
 }
 
 /** The reading as a function of its independent quantities. */
-export function reckoned({ network, from, to, ranges, instrument, causeOf }: UncertainReading): Reckoned {
+function reckoned({ network, from, to, ranges, instrument, causeOf }: UncertainReading): Reckoned {
   const entries = [...ranges.entered];
   const leads = withLeads({ least: 0, nominal: 0, most: 0 }, instrument);
   const causes = [...new Set(network.map(causeOf))];
@@ -54,11 +75,7 @@ export function reckoned({ network, from, to, ranges, instrument, causeOf }: Unc
   return { quantities: causesAt + causes.length, at };
 }
 
-/** What the display can say of a number: clipped at the ends of the range. */
-export function shownOf(ohms: number, { instrument }: UncertainReading): number {
-  return withinRange(ohms, instrument);
-}
-
-function between({ least, most }: Pick<Span, 'least' | 'most'>, place: number | undefined): number {
+/** A number so far along its range: 0 at the least, 1 at the most. */
+export function between({ least, most }: Pick<Span, 'least' | 'most'>, place: number | undefined): number {
   return least + (place ?? NaN) * (most - least);
 }

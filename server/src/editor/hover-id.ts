@@ -26,7 +26,7 @@ export function describeId(procedure: Procedure, written: string): readonly stri
   const connector = procedure.connectors.get(id);
   if (side !== undefined)
     return connector === undefined ? [] : [`**${written}**: ${sideInWords(connector, side)}`];
-  const found = ofCircuit(procedure, id) ?? ofStep(procedure, id);
+  const found = ofCircuit(procedure, id) ?? ofNode(procedure, id) ?? ofStep(procedure, id);
   return found === null ? [] : [`**${id}**: ${found}`];
 }
 
@@ -54,6 +54,14 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   if (assembly !== undefined) return `assembly of ${assembly.members.join(', ')}`;
   const routine = procedure.routines.get(id);
   return routine === undefined ? null : routineInWords(routine);
+}
+
+/** What ends at a node of the network. */
+function ofNode({ network }: Procedure, node: string): string | null {
+  const here = network.elements.filter(({ between }) => between.includes(node));
+  if (here.length === 0) return null;
+  const words = here.map((one) => (one.kind === 'connector' ? `${one.id} pin ${one.pin}` : one.id));
+  return `node of ${words.join(', ')}`;
 }
 
 function ofStep(procedure: Procedure, id: Id): string | null {

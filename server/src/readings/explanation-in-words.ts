@@ -1,6 +1,7 @@
 import { formatQuantity } from '../quantity/quantity.ts';
-import type { Explanation } from './explain.ts';
-import { ohmsInWords } from './shown-in-words.ts';
+import type { Quantity } from '../text/procedure.ts';
+import type { Explanation, Likely } from './explain.ts';
+import { amountInWords } from './shown-in-words.ts';
 
 /** Cells of a bar of the whole width. */
 const barCells = 24;
@@ -9,20 +10,22 @@ const barCells = 24;
 const leastToldAlone = 0.005;
 
 /** The root sum of squares, and what was drawn if it was. */
-export function likelyInWords({ entered, rootSumSquare, drawn }: Explanation): readonly string[] {
+export function likelyInWords({ entered, quantity, rootSumSquare, drawn }: Explanation): readonly string[] {
   const { least, most } = rootSumSquare;
   const at = entered
     .map(({ entry, celsius }) => `, ${entry} ${formatQuantity(celsius, 'temperature')}`)
     .join('');
   return [
-    `root sum of squares${at}: ${ohmsInWords(least)} to ${ohmsInWords(most)}, about 95 of 100 sound circuits`,
-    ...(drawn === null ? [] : [`95 of 100 among ${drawn.draws} drawn${at}: ${drawnInWords(drawn)}`]),
+    `root sum of squares${at}: ${amountInWords(least, quantity)} to ${amountInWords(most, quantity)}, about 95 of 100 sound circuits`,
+    ...(drawn === null
+      ? []
+      : [`95 of 100 among ${drawn.draws} drawn${at}: ${drawnInWords(drawn, quantity)}`]),
   ];
 }
 
-function drawnInWords({ least, most }: { readonly least: number; readonly most: number }): string {
-  const end = most === Infinity ? 'open' : ohmsInWords(most);
-  return least === Infinity ? 'open' : `${ohmsInWords(least)} to ${end}`;
+function drawnInWords({ least, most }: Likely, quantity: Quantity): string {
+  const end = most === Infinity ? 'open' : amountInWords(most, quantity);
+  return least === Infinity ? 'open' : `${amountInWords(least, quantity)} to ${end}`;
 }
 
 /** A line with a bar for each share of the width, in characters of one width: they show in light and dark alike. */
