@@ -34,6 +34,8 @@ export const ORACLE_RULES: readonly string[] = [
   'test-current',
   'load-bridged',
   'missing-notice',
+  'meter-across-live',
+  'monitor-in-the-way',
 ];
 
 /** A finding of the engine in the oracle's terms. */

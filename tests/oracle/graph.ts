@@ -22,7 +22,12 @@ export function waysOut(procedure: Procedure, index: number): Way[] {
     return stated;
   }
   if (step.verb === 'go') return [{ to: step.to, outcome: null }];
-  if (step.verb === 'read' || step.verb === 'read-codes' || step.verb === 'inspect')
+  if (
+    step.verb === 'read' ||
+    step.verb === 'measure' ||
+    step.verb === 'read-codes' ||
+    step.verb === 'inspect'
+  )
     return step.outcomes?.map((outcome) => ({ to: outcome.target, outcome })) ?? [next];
   return [next];
 }

@@ -1,4 +1,5 @@
 import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { netPieces } from './network.ts';
 import { touchedIds } from './touch.ts';
 import { allLoops } from './world.ts';
 import type { World, Wrong } from './world.ts';
@@ -16,10 +17,13 @@ const holds = (things: readonly (Id | null)[], one: Id, other: Id): boolean =>
 
 /** Stages that share a loop with something, the monitor of the loop counted. */
 function stagesNear(procedure: Procedure, touched: Id): Id[] {
-  return liveInitiators(procedure).filter((stage) =>
-    allLoops(procedure).some((loop) =>
-      holds([loop.monitor, ...loop.elements.map(({ id }) => id)], touched, stage),
-    ),
+  const inPieces = netPieces(procedure).filter(({ members }) => members.has(touched));
+  return liveInitiators(procedure).filter(
+    (stage) =>
+      inPieces.some(({ members }) => members.has(stage)) ||
+      allLoops(procedure).some((loop) =>
+        holds([loop.monitor, ...loop.elements.map(({ id }) => id)], touched, stage),
+      ),
   );
 }
 

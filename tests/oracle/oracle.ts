@@ -4,6 +4,7 @@ import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet, shownOf } from './values.ts';
 import type { ForetoldCode, Shown } from './values.ts';
+import { netPieces, probed } from './network.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, wayTaken } from './verbs.ts';
 import type { Proves } from './verbs.ts';
@@ -133,6 +134,8 @@ function idsHandled(step: Step): Id[] {
       return [step.at.connector];
     case 'move':
       return [step.to.connector];
+    case 'measure':
+      return probed(step);
     case 'replace':
       return step.what.flatMap(({ members }) => members);
     case 'do':
@@ -186,6 +189,9 @@ function standing(procedure: Procedure): Told[] {
     for (const loop of liveLoops(procedure))
       if (feedersOf(procedure, loop).length === 0)
         told.push({ rule: 'unfed-circuit', step: null, subject: loop.id, shortest: null });
+    for (const { id, live, feeders } of netPieces(procedure))
+      if (live.length > 0 && feeders.length === 0)
+        told.push({ rule: 'unfed-circuit', step: null, subject: id, shortest: null });
     // A monitor whose live loop is told is not told again: naming it in `feeds` mends both.
     const toldWith = new Set(told.map(({ subject }) => procedure.loops.get(subject ?? '')?.monitor));
     for (const monitor of procedure.monitors.keys())
@@ -207,6 +213,7 @@ function standing(procedure: Procedure): Told[] {
         everyLoopRead &&
         (parts.has(subject) || connectors.has(subject)) &&
         loopsThrough(procedure, subject).length === 0 &&
+        !procedure.network.elements.some(({ id }) => id === subject) &&
         carriedBy(procedure, subject).length === 0
       )
         told.push({ rule: 'in-no-circuit', step: step.number, subject, shortest: null });

@@ -19,7 +19,9 @@ test('each rule is broken by some and kept by others, and some procedures are cl
   const broken = seeds.map(
     (seed) => new Set(oracle(typedProcedure(randomProcedure(seed))).map(({ rule }) => rule)),
   );
-  for (const rule of ORACLE_RULES) {
+  // Measurements stand in the procedures with networks.
+  const ofMeasuring = ['meter-across-live', 'monitor-in-the-way'];
+  for (const rule of ORACLE_RULES.filter((one) => !ofMeasuring.includes(one))) {
     const count = broken.filter((rules) => rules.has(rule)).length;
     expect(count, rule).toBeGreaterThan(0);
     expect(count, rule).toBeLessThan(seeds.length * 0.75);

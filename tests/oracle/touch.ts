@@ -1,4 +1,5 @@
 import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { probed } from './network.ts';
 import { allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
 import type { Danger, World, Wrong } from './world.ts';
 
@@ -36,6 +37,8 @@ export function touchedIds(step: Step, world: World): Id[] {
       return [world.loads[step.load]?.connector].filter((id) => id !== undefined);
     case 'move':
       return [world.loads[step.load]?.connector, step.to.connector].filter((id) => id !== undefined);
+    case 'measure':
+      return probed(step);
     case 'inspect':
     case 'do':
       return step.at.flatMap(({ members }) => members);
@@ -51,8 +54,12 @@ function dangersAt(procedure: Procedure, id: Id): Danger[] {
   const loops = loopsTouchedBy(procedure, id);
   const connectors = procedure.parts.has(id) ? neighbours(procedure, id) : [id];
   const carried = connectors.flatMap((each) => carriedBy(procedure, each));
-  return dangers(procedure).filter(({ loop, feeders: [source] }) =>
-    loop === null ? source !== undefined && carried.includes(source) : loops.includes(loop),
+  return dangers(procedure).filter(({ loop, feeders: [source], piece }) =>
+    piece !== undefined
+      ? piece.has(id)
+      : loop === null
+        ? source !== undefined && carried.includes(source)
+        : loops.includes(loop),
   );
 }
 

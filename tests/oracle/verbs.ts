@@ -1,6 +1,7 @@
 import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
+import { measureWrongs, shownSound } from './network.ts';
 import { notices } from './notices.ts';
 import { canBeProven, proofTooEarly, touch } from './touch.ts';
 import { codesSet } from './values.ts';
@@ -150,7 +151,8 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   const hands = touch(procedure, world, step);
   const proof = proofTooEarly(procedure, world, step);
   const said = notices(procedure, world, step);
-  const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs];
+  const measured = measureWrongs(procedure, world, step);
+  const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs, ...measured];
   const excuses = [...hands.excuses, ...proof.excuses];
   for (const subject of impossible(procedure, world, step)) wrongs.push({ rule: 'impossible', subject });
   if ((step.verb === 'disconnect' || step.verb === 'reconnect') && world.ignition)
@@ -197,6 +199,10 @@ export function wayTaken(
     const others = world.proven.filter((id) => id !== step.source);
     const isProven = outcome?.name === 'dead' && canBeProven(procedure, world, step.source);
     return { ...world, proven: isProven ? [...others, step.source].sort() : others };
+  }
+  if (step.verb === 'measure' && outcome?.name === 'within') {
+    const sound = shownSound(procedure, world, step);
+    return { ...world, pending: world.pending.filter((id) => !sound.includes(id)) };
   }
   if (step.verb !== 'read' || outcome?.name !== 'within') return world;
   const named = step.loops.filter((loop) => outcome.of === undefined || outcome.of === loop);

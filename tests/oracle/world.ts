@@ -1,3 +1,4 @@
+import { netPieces } from './network.ts';
 import type { Id, Loop, Place, Procedure, Source } from '../../server/src/text/procedure.ts';
 
 /* The whole bench in one state, and the plain facts about circuits that do not change on the way. */
@@ -85,6 +86,8 @@ export interface Danger {
   readonly feeders: readonly Source[];
   /** Connectors that must not stand open while it is under power. */
   readonly connectors: readonly Id[];
+  /** Of a live piece of the network all that is in it. */
+  readonly piece?: ReadonlySet<Id>;
 }
 
 /** The connector that is opened to take a source away. */
@@ -115,7 +118,10 @@ export function dangers(procedure: Procedure): Danger[] {
     const connectors = through.filter((id) => id !== isolatorOf(source));
     return through.length === 0 ? [] : [{ id: source.id, loop: null, feeders: [source], connectors }];
   });
-  return [...loops, ...carried];
+  const pieces = netPieces(procedure)
+    .filter(({ live }) => live.length > 0)
+    .map(({ id, members, connectors, feeders }) => ({ id, loop: null, feeders, connectors, piece: members }));
+  return [...loops, ...pieces, ...carried];
 }
 
 /** Seconds until the source's reserve is below its safe voltage, in the worst case: V(t) = V0 exp(-t / RC). */

@@ -1,0 +1,105 @@
+import { stringify } from 'yaml';
+import { chanceFrom } from './chance.ts';
+import type { Chance } from './chance.ts';
+import type { PlainStep } from './plain-procedure.ts';
+import { randomProcedure } from './random-procedure.ts';
+import { through } from './random-circuit.ts';
+
+/* A random procedure with a network beside its loops, and steps that measure and take apart either. The same for the same seed. */
+
+type Plain = Record<string, unknown>;
+
+function elementsOf(
+  chance: Chance,
+  nodes: readonly string[],
+): { parts: Record<string, Plain>; network: Plain[] } {
+  const parts: Record<string, Plain> = {};
+  const network: Plain[] = [];
+  const pair = (): [string, string] => {
+    const one = chance.pick(nodes);
+    return [one, chance.pick(nodes.filter((node) => node !== one))];
+  };
+  for (let at = 1; at <= chance.whole(2, 4); at += 1) {
+    const id = `net-${at}`;
+    parts[id] = chance.happens(0.3)
+      ? { kind: 'initiator', resistance: '1.7..2.3 Ω', live: true }
+      : { kind: 'resistor', resistance: '2.0..2.4 Ω' };
+    network.push({ part: id, between: pair() });
+  }
+  for (const connector of ['N1', 'N2'])
+    for (let pin = 1; pin <= chance.whole(1, 2); pin += 1) network.push({ connector, pin, between: pair() });
+  return { parts, network };
+}
+
+export function withNetwork(seed: number): string {
+  const chance = chanceFrom(seed + 417_000);
+  const { steps: written, ...circuit } = randomProcedure(seed);
+  const nodes = ['na', 'nb', 'nc', 'nd', 'ground'];
+  const { parts, network } = elementsOf(chance, nodes);
+  const sources: Record<string, Plain> = { ...circuit.sources };
+  const battery = { ...sources.battery };
+  if (chance.happens(0.7)) battery.feeds = [...(battery.feeds as string[]), 'net-1'];
+  sources.battery = battery;
+  if (chance.happens(0.4))
+    network.push({ source: 'battery', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
+  if (chance.happens(0.4)) {
+    const needs = chance.happens(0.5) ? { needs: 'ignition-on' } : {};
+    sources.supply = { kind: 'regulated', voltage: '5 V', from: 'battery', ...needs };
+    network.push({ source: 'supply', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
+  }
+  const used = new Set(network.flatMap(({ between }) => between as string[]));
+  const usable = nodes.filter((node) => used.has(node));
+  const sides = Object.keys(circuit.connectors)
+    .filter((id) => through(circuit, id).length === 1)
+    .flatMap((id) => [`${id}.monitor`, `${id}.end`]);
+  const measured = (): PlainStep => {
+    const one = chance.pick(usable);
+    const other = chance.pick(usable.filter((node) => node !== one));
+    const bySide = sides.length > 0 && chance.happens(0.4);
+    const quantity = chance.pick(['resistance', 'resistance', 'voltage']);
+    return {
+      measure: quantity,
+      across: bySide ? chance.pick(sides) : [one, other],
+      with: 'ohms',
+      ...(chance.happens(0.6) ? { expect: quantity === 'voltage' ? '0.1..20 V' : '0.1..900 Ω' } : {}),
+      ...(chance.happens(0.6) ? { outcomes: { within: 'next', else: 'next' } } : {}),
+    };
+  };
+  const steps: PlainStep[] = [...written];
+  for (let more = chance.whole(2, 5); more > 0; more -= 1) {
+    const warned = chance.happens(0.3) ? { warning: 'Stay clear.' } : {};
+    const id = chance.pick(['N1', 'N2']);
+    const step: PlainStep = chance.pick<PlainStep>([
+      measured(),
+      measured(),
+      measured(),
+      { unplug: id, ...warned },
+      { plug: id, ...warned },
+      { replace: chance.pick(Object.keys(parts)), ...warned },
+      { do: 'Turn it.', at: id },
+    ]);
+    steps.splice(chance.whole(0, steps.length), 0, step);
+  }
+  const ohms = {
+    kind: 'multimeter',
+    zeroed: true,
+    resistance: { range: '0..1 kΩ', accuracy: '1 %', resolution: '0.1 Ω' },
+    voltage: { range: '0..40 V', accuracy: '1 %', resolution: '0.01 V', input: '10 MΩ' },
+  };
+  return stringify(
+    {
+      ...circuit,
+      sources,
+      instruments: { ...circuit.instruments, ohms },
+      parts: { ...circuit.parts, ...parts },
+      connectors: {
+        ...circuit.connectors,
+        N1: { contact: '2..15 mΩ' },
+        N2: { contact: '2..15 mΩ', sides: ['one', 'two'] },
+      },
+      network,
+      steps,
+    },
+    { lineWidth: 0, aliasDuplicateObjects: false },
+  );
+}
