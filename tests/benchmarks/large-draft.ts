@@ -121,6 +121,7 @@ function writeRound(
 ${powerOff(`round-${round}`)}${due.map(({ connector }) => `  - plug: ${connector}\n`).join('')}${opened.map(({ connector }) => openAnyhow(round, connector)).join('')}  - inspect: Is there room for the lamp nearer to the unit?
     outcomes: { ok: next, defect: far-${round} }
   - unplug: ${near}
+    warning: Touch bare metal first.
   - fit: bench-lamp
     at: ${near}.monitor
   - remove: bench-lamp
@@ -131,6 +132,7 @@ ${powerOff(`round-${round}`)}${due.map(({ connector }) => `  - plug: ${connector
   - fit: bench-lamp
     id: far-${round}
     at: ${far}.monitor
+    warning: Touch bare metal first.
 ${powerOn.replace('  - reconnect: auxiliary\n', `  - reconnect: auxiliary\n    id: powered-${round}\n`)}  - read: ${whole.id}
     outcomes: { within: next, else: stop-${round} }
   - read-codes: ${whole.unit}
@@ -155,6 +157,7 @@ ${powerOn}  - clear-codes: ${whole.unit}
 function openAnyhow(round: number, connector: string): string {
   return `  - inspect: Is the lock whole?
     at: ${connector}
+    warning: Touch bare metal first.
     outcomes: { ok: unlock-${round}, defect: next }
   - unplug: ${connector}
   - go: opened-${round}
