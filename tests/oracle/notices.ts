@@ -4,7 +4,10 @@ import { touchedIds } from './touch.ts';
 import { allLoops } from './world.ts';
 import type { World, Wrong } from './world.ts';
 
-/* Notices that a step has to carry: hands on a stage, hands near one for the first time, high voltage for the first time. */
+/*
+ * Notices that a step has to carry: hands on a stage, hands near one for the first time, high voltage for the first time,
+ * and high voltage that comes back for the first time.
+ */
 
 function liveInitiators(procedure: Procedure): Id[] {
   return [...procedure.parts.values()]
@@ -45,10 +48,17 @@ export function notices(
   const near = touchedIds(step, world).flatMap((id) => stagesNear(procedure, id));
   const isAway = step.verb === 'disconnect' || step.verb === 'prove-dead';
   const voltage = isAway && procedure.sources.get(step.source)?.kind === 'high-voltage' ? [step.source] : [];
+  // To be near while it is dead is one thing, to be near as it comes back another.
+  const back =
+    step.verb === 'reconnect' && procedure.sources.get(step.source)?.kind === 'high-voltage'
+      ? [`${step.source} back`]
+      : [];
   const isNew = (id: Id): boolean => !world.met.includes(id);
-  const lacks = (!isWarned && (handled.length > 0 || near.some(isNew))) || (!isDanger && voltage.some(isNew));
+  const lacks =
+    (!isWarned && (handled.length > 0 || near.some(isNew))) ||
+    (!isDanger && [...voltage, ...back].some(isNew));
   return {
     wrongs: lacks ? [{ rule: 'missing-notice', subject: null }] : [],
-    met: [...new Set([...world.met, ...near, ...voltage])].sort(),
+    met: [...new Set([...world.met, ...near, ...voltage, ...back])].sort(),
   };
 }

@@ -236,7 +236,10 @@ function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
       .map((source) => ({ 'prove-dead': source, at: plug(source), with: 'meter', known: 'battery' })),
   ];
   const powered = [
-    ...sources.map((reconnect) => ({ reconnect, warning: 'Nobody in front of it.' })),
+    ...sources.map((reconnect) => ({
+      reconnect,
+      [isHigh(circuit, reconnect) ? 'danger' : 'warning']: 'Nobody in front of it.',
+    })),
     { ignition: 'on' },
   ];
   const loop = chance.pick(loops);

@@ -67,7 +67,7 @@ test('a procedure with everything in its order has no finding', () => {
     proof(),
     { unplug: 'K3' },
     { plug: 'K3' },
-    { reconnect: 'traction' },
+    { reconnect: 'traction', danger: 'High voltage comes back.' },
     { ignition: 'on' },
     { 'clear-codes': 'unit' },
     { read: 'dull', outcomes: { within: 'next', else: 'give-up' } },
@@ -78,12 +78,20 @@ test('a procedure with everything in its order has no finding', () => {
 });
 
 test('high voltage that is come near for the first time asks for a danger, and no warning will do', () => {
-  expect(tell('missing-notice', [...away, proof(), { reconnect: 'traction' }, ...away])).toEqual([
-    '- at 1 in 1',
-  ]);
+  expect(tell('missing-notice', [...away, proof(), ...away])).toEqual(['- at 1 in 1']);
   const warned = [{ disconnect: 'traction', warning: 'Gloves.' }, { wait: '300 s' }, proof()];
   expect(tell('missing-notice', warned)).toEqual(['- at 1 in 1']);
   expect(tell('missing-notice', [{ disconnect: 'traction', danger: 'Gloves.' }, proof()])).toEqual([]);
+});
+
+test('high voltage that comes back for the first time asks for a danger of its own', () => {
+  const gone = { disconnect: 'traction', danger: 'Gloves.' };
+  const back = { reconnect: 'traction' };
+  expect(tell('missing-notice', [gone, back, gone, back])).toEqual(['- at 2 in 2']);
+  const warned = { ...back, warning: 'Nobody near.' };
+  expect(tell('missing-notice', [gone, warned])).toEqual(['- at 2 in 2']);
+  expect(tell('missing-notice', [gone, { ...back, danger: 'Nobody near.' }, gone, back])).toEqual([]);
+  expect(tell('missing-notice', [{ disconnect: 'battery' }, { reconnect: 'battery' }])).toEqual([]);
 });
 
 describe('hands on a connector that carries a source', () => {

@@ -24,7 +24,7 @@ export interface World {
   readonly pending: readonly Id[];
   /** Loops with a connector that was opened and no verifying reading since. */
   readonly opened: readonly Id[];
-  /** Stages and high-voltage sources that hands have come near. */
+  /** Stages and high-voltage sources that hands have come near, and `id back` of those that came back. */
   readonly met: readonly Id[];
 }
 

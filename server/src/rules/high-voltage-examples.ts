@@ -53,6 +53,7 @@ export const handsAndBack = `
 - unplug: K7
 - plug: K7
 - reconnect: traction
+  danger: High voltage comes back.
 - ignition: on
 - clear-codes: control-unit
 - read: interlock

@@ -29,6 +29,10 @@ export interface RequiredNotice {
 export const protectFromVoltage =
   "High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.";
 
+/** What is said where high voltage comes back. */
+export const keepAwayFromVoltage =
+  "High voltage comes back, and it kills. Keep everybody away from its parts, and go by the maker's service information.";
+
 export const requiredNotices: readonly RequiredNotice[] = [
   {
     signal: 'warning',
@@ -53,14 +57,25 @@ export const requiredNotices: readonly RequiredNotice[] = [
   {
     signal: 'danger',
     often: 'first',
-    hazards: ({ sources }) =>
-      [...sources.values()].flatMap(({ id, kind }) => (kind === 'high-voltage' ? [id] : [])),
+    hazards: highVoltage,
     isMet: (_, step, source) =>
       (step.verb === 'disconnect' || step.verb === 'prove-dead') && step.source === source,
     asks: (source) => `Hands come near ${source} here for the first time, before it is known to be dead`,
     says: protectFromVoltage,
   },
+  {
+    signal: 'danger',
+    often: 'first',
+    hazards: highVoltage,
+    isMet: (_, step, source) => step.verb === 'reconnect' && step.source === source,
+    asks: (source) => `${source} comes back here for the first time`,
+    says: keepAwayFromVoltage,
+  },
 ];
+
+function highVoltage({ sources }: Procedure): readonly Id[] {
+  return [...sources.values()].flatMap(({ id, kind }) => (kind === 'high-voltage' ? [id] : []));
+}
 
 function liveStages({ parts }: Procedure): readonly Id[] {
   return [...parts.values()].flatMap(({ id, kind, live }) => (kind === 'initiator' && live ? [id] : []));

@@ -205,6 +205,7 @@ const tractionOff = `  - ignition: on
 const tractionBack = `  - unplug: K7
   - plug: K7
   - reconnect: traction
+    danger: High voltage comes back.
   - ignition: on
 ${showSound.replace('control-unit', 'vehicle-unit').replace('driver-loop', 'interlock')}`;
 const prove = `  - prove-dead: traction

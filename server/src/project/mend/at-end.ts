@@ -4,7 +4,7 @@ import type { Id, Procedure, Step } from '../../text/procedure.ts';
 import { stepNumber } from '../../text/where.ts';
 import { benchAlong, lastStep, stepOf } from './along-trace.ts';
 import type { BenchThen } from './along-trace.ts';
-import { keepClear, takenAway } from './at-step.ts';
+import { givenBack, takenAway } from './at-step.ts';
 import type { Candidate, Mender } from './candidate.ts';
 import type { NewStep } from './change.ts';
 
@@ -80,13 +80,12 @@ function freshStop({ steps }: Procedure): Id {
 
 /** Loads come off before their connector is mated, and power comes last. */
 function restoring(procedure: Procedure, { power, hardware }: BenchThen): readonly NewStep[] {
-  const below = [keepClear];
   return [
     ...[...hardware.loads.keys()].map((load) => ({ line: `remove: ${load}` })),
     ...[...hardware.connectors.keys()]
       .filter((id) => isolatedBy(procedure, id) === null)
       .map((id) => ({ line: `plug: ${id}` })),
-    ...power.disconnected.map((source) => ({ line: `reconnect: ${source}`, below })),
+    ...power.disconnected.map((source) => givenBack(procedure, source)),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { stepNumber } from '../../text/where.ts';
 import { listed } from '../../rules/words.ts';
 import { circuitsOf } from '../../bench/circuits.ts';
-import { noticeFor, protectFromVoltage } from '../../rules/required-notices.ts';
+import { keepAwayFromVoltage, noticeFor, protectFromVoltage } from '../../rules/required-notices.ts';
 import type { Id, Procedure, Step } from '../../text/procedure.ts';
 import { benchAlong, stepOf } from './along-trace.ts';
 import type { Candidate, Mender } from './candidate.ts';
@@ -17,6 +17,12 @@ export function takenAway({ sources }: Procedure, source: Id): NewStep {
   const line = `disconnect: ${source}`;
   if (sources.get(source)?.kind !== 'high-voltage') return { line };
   return { line, below: [`danger: ${protectFromVoltage}`] };
+}
+
+/** A source is given back with a notice, whether one is asked for or not. */
+export function givenBack({ sources }: Procedure, source: Id): NewStep {
+  const isHigh = sources.get(source)?.kind === 'high-voltage';
+  return { line: `reconnect: ${source}`, below: [isHigh ? `danger: ${keepAwayFromVoltage}` : keepClear] };
 }
 
 /** Which words fit is for the author to decide; these are a beginning. */

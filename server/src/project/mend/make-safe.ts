@@ -7,7 +7,7 @@ import { stepNumber } from '../../text/where.ts';
 import type { Path } from '../../text/where.ts';
 import { missingAlong } from './along.ts';
 import type { Missing } from './along.ts';
-import { takenAway } from './at-step.ts';
+import { givenBack, keepClear, takenAway } from './at-step.ts';
 import { callsToGiveBack, callsToMakeSafe } from './by-routine.ts';
 import { proofSteps } from './proof.ts';
 import type { Candidate } from './candidate.ts';
@@ -90,8 +90,9 @@ function putBefore(
 function putAround(procedure: Procedure, place: Missing, before: readonly NewStep[]): readonly Candidate[] {
   const step = procedure.steps[place.index];
   if (step === undefined) return [];
-  if (before.length === 0 || givenBack(place).length === 0) return [];
-  const backs = [...callsToGiveBack(procedure, place).map((call) => [call]), givenBack(place)];
+  const steps = powerBack(procedure, place);
+  if (before.length === 0 || steps.length === 0) return [];
+  const backs = [...callsToGiveBack(procedure, place).map((call) => [call]), steps];
   const ways = endsOfWork(procedure.steps, place.index).flatMap((end) =>
     backs.map((after) => ({ end, after })),
   );
@@ -197,12 +198,11 @@ function safeSteps(
 }
 
 /** Whichever brings the power back comes with a warning. */
-function givenBack({ ignitionIsOn, connected }: Missing): readonly NewStep[] {
-  const below = ['warning: Keep everybody clear of the live stages while power comes back.'];
+function powerBack(procedure: Procedure, { ignitionIsOn, connected }: Missing): readonly NewStep[] {
   const isLast = connected.length === 0;
   return [
-    ...connected.map((source) => ({ line: `reconnect: ${source}`, below })),
-    ...(ignitionIsOn ? [{ line: 'ignition: on', ...(isLast ? { below } : {}) }] : []),
+    ...connected.map((source) => givenBack(procedure, source)),
+    ...(ignitionIsOn ? [{ line: 'ignition: on', ...(isLast ? { below: [keepClear] } : {}) }] : []),
   ];
 }
 
