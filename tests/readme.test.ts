@@ -24,3 +24,14 @@ describe('the first file of the readme', () => {
     expect(finding?.message).toContain('Hands on K30');
   });
 });
+
+test('the network of the readme has nothing to find, and one under power has', () => {
+  const [, network = ''] = [...readme.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, text = '']) => text);
+  const text = `format: 1\ntitle: The pump\n${network}`;
+  expect(analysed(text).findings).toEqual([]);
+  expect(analysed(text).readings.readings).toHaveLength(1);
+  const powered = text.replace('  - disconnect: battery\n', '').replace('  - reconnect: battery\n', '');
+  expect(analysed(powered).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toContain(
+    'error impossible',
+  );
+});
