@@ -193,9 +193,12 @@ export function measureWrongs(procedure: Procedure, world: World, step: Step): W
   const things = ways.filter((way) => met.has(way));
   const live = things.find(({ thing }) => thing !== null && procedure.parts.get(thing)?.live === true);
   if (isOhms && live !== undefined) wrongs.push({ rule: 'meter-across-live', subject: live.thing });
-  const near = [from, to].map((point) => hangingOn(ways, point));
+  // Ground alone connects nothing with a source.
+  const apart = ways.filter(({ a, b }) => a !== 'ground' && b !== 'ground');
+  const near = [from, to].filter(isNode).map((point) => hangingOn(apart, point));
+  const isNear = (node: string): boolean => isNode(node) && near.some((points) => points.has(node));
   const powered =
-    isOhms && ways.some(({ a, source }) => source !== null && near.some((points) => points.has(a)));
+    isOhms && ways.some((way) => way.source !== null && (met.has(way) || isNear(way.a) || isNear(way.b)));
   if (powered) return [...wrongs, { rule: 'impossible', subject: step.of }];
   const monitor = things.find((way) => way.monitor !== null);
   if (monitor !== undefined) wrongs.push({ rule: 'monitor-in-the-way', subject: monitor.monitor });

@@ -6,6 +6,7 @@ import type { Finding } from '../../server/src/text/finding.ts';
 import { stepNumber } from '../../server/src/text/where.ts';
 import { draftText, giveBack, makeSafe } from './drafts/circuits.ts';
 import { bench, proof, routines, takenAway, voltage, ways } from './drafts/drafts.ts';
+import { measuring } from './drafts/measuring.ts';
 import { withNotices } from './drafts/notices.ts';
 import type { Draft } from './drafts/drafts.ts';
 
@@ -25,6 +26,7 @@ const chapters = {
   'the bench': bench,
   'codes and proof': proof,
   'where the steps lead': ways,
+  'measured by hand': measuring,
 };
 
 describe.each(Object.entries(chapters))('broken drafts: %s', (_, drafts) => {

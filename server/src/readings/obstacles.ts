@@ -22,7 +22,7 @@ export function obstacleBetween(
   probes: Pair,
   quantity: Quantity,
 ): Obstacle | null {
-  const source = quantity === 'resistance' ? sourceAt(compiled, probes) : null;
+  const source = quantity === 'resistance' ? sourceAt(island, compiled, probes) : null;
   if (source !== null) return { kind: 'source', id: source };
   const monitor = onTheWay(island, compiled, probes).find((link) => link.monitor !== null)?.monitor ?? null;
   return monitor === null ? null : { kind: 'monitor', id: monitor };
@@ -40,7 +40,10 @@ interface Way {
   readonly between: Pair;
   readonly element: Element | null;
   readonly monitor: Id | null;
+  readonly source: Id | null;
 }
+
+const nothing = { element: null, monitor: null, source: null };
 
 /** Connections without resistance make one node of two; a monitor connects all of its terminals, and ground. */
 function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: Pair): readonly Way[] {
@@ -48,8 +51,8 @@ function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: P
   const at = ([one, other]: Pair): Pair => [nodeOf(one), nodeOf(other)];
   const elements = network.filter((element) => !isJoin(element));
   const ways: readonly Way[] = [
-    ...elements.map((element) => ({ between: at(element.between), element, monitor: null })),
-    ...sources.map(({ between }) => ({ between: at(between), element: null, monitor: null })),
+    ...elements.map((element) => ({ ...nothing, between: at(element.between), element })),
+    ...sources.map(({ between, id }) => ({ ...nothing, between: at(between), source: id })),
     ...island.loops.flatMap((loop) => {
       const { monitor } = loop;
       if (monitor === null) return [];
@@ -64,9 +67,20 @@ function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: P
   return onSimplePaths(ways, ...at(probes));
 }
 
-/** A source that is on in what hangs together with the probes; null: there is none. */
-function sourceAt({ network, sources }: IslandNetwork, probes: Pair): Id | null {
-  const groupOf = nameGroups([...network, ...sources]).of;
-  const groups = probes.map(groupOf);
-  return sources.find(({ between: [plus] }) => groups.includes(groupOf(plus)))?.id ?? null;
+/**
+ * A source that is on in what hangs together with the probes, or whose current can flow through them; null: there is
+ * none. Ground alone connects nothing with a source: an unplugged sensor that ends at it may be measured.
+ */
+function sourceAt(island: Island, compiled: IslandNetwork, probes: Pair): Id | null {
+  const { network, sources } = compiled;
+  const isApart = ({ between }: { readonly between: Pair }): boolean => !between.includes(ground);
+  const { of } = nameGroups([...network, ...sources].filter(isApart));
+  const groups = probes.filter((probe) => probe !== ground).map(of);
+  const near = sources.find(({ between }) =>
+    between.some((node) => node !== ground && groups.includes(of(node))),
+  );
+  if (near !== undefined) return near.id;
+  return onTheWay(island, compiled, probes).find(({ source }) => source !== null)?.source ?? null;
 }
+
+const ground = 'ground';
