@@ -57,9 +57,9 @@ function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: P
       const { monitor } = loop;
       if (monitor === null) return [];
       const inside = `inside ${monitor}`;
-      return ['ground', ...probesOf(loop)].map((terminal): Way => ({
+      return [ground, ...probesOf(loop)].map((terminal): Way => ({
+        ...nothing,
         between: at([terminal, inside]),
-        element: null,
         monitor,
       }));
     }),
