@@ -44,10 +44,14 @@ export interface Watcher<S> {
 /** What is wrong with a state in which a path ends. */
 export type EndJudge<S> = (state: S, step: Step, ending: Ending, report: Report) => void;
 
-/** A state in which a step is entered, that after the step, and the shortest way there. Equal states are one object. */
-export interface Arrival<S> {
+/** A state in which a step is entered, and that after the step. Equal states are one object. */
+export interface Around<S> {
   readonly state: S;
   readonly after: S;
+}
+
+/** The same with the shortest way there. */
+export interface Arrival<S> extends Around<S> {
   readonly way: Way;
 }
 
@@ -69,6 +73,7 @@ export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_00
 export interface Exploration<S> {
   readonly reported: readonly Reported[];
   /** Every state in which a step is entered, nearest first. */
+  readonly around: (index: number) => readonly Around<S>[];
   readonly arrivals: (index: number) => readonly Arrival<S>[];
   /** Judges every state in which a path ends. */
   readonly ends: (judge: EndJudge<S>) => readonly Reported[];
@@ -116,14 +121,16 @@ export function* explore<S>(
   const arrive = (index: number, state: number, from: number, by: number): void => {
     const { cells, first, end } = trail;
     let there = 0;
+    let last = none;
     for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
       const other = cells[at + stateCell] ?? 0;
       if (other === state || covers?.(stateOf(other), stateOf(state)) === true) return;
       there += 1;
+      last = at;
     }
     const atOneStep = there >= bounds.statesPerStep;
     if (atOneStep || end >= bounds.configurations * cellsEach) refuse(index, from, by, atOneStep);
-    else addArrival(trail, index, state, from, by);
+    else addArrival(trail, index, last, state, from, by);
   };
 
   const takenBy = (after: number, index: number, way: number): number => {
@@ -158,21 +165,20 @@ export function* explore<S>(
     if (at < trail.end) yield { stage: 'order', done: at / cellsEach };
   }
 
-  const arrivals = (index: number): readonly Arrival<S>[] => {
-    const found: Arrival<S>[] = [];
+  const arrivalsAs = <T>(index: number, as: (around: Around<S>, at: number) => T): readonly T[] => {
+    const found: T[] = [];
     const { cells, first } = trail;
+    const doing = act[index] ?? none;
     for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
       const entered = cells[at + stateCell] ?? 0;
-      const doing = act[index] ?? none;
       const after = doing === none ? entered : afterAct(entered, doing, index);
-      found.push({
-        state: stateOf(entered),
-        after: stateOf(after),
-        way: wayTo(trail, graph, ways, at, none),
-      });
+      found.push(as({ state: stateOf(entered), after: stateOf(after) }, at));
     }
     return found;
   };
+  const around = (index: number): readonly Around<S>[] => arrivalsAs(index, (states) => states);
+  const arrivals = (index: number): readonly Arrival<S>[] =>
+    arrivalsAs(index, (states, at) => ({ ...states, way: wayTo(trail, graph, ways, at, none) }));
 
   const ends = (judge: EndJudge<S>): readonly Reported[] => {
     const found = recorder();
@@ -192,7 +198,7 @@ export function* explore<S>(
     }
     return found.reported;
   };
-  return { reported, arrivals, ends, complete };
+  return { reported, around, arrivals, ends, complete };
 }
 
 /** The states of a watcher, numbered as they are met, with what each act makes of them. */

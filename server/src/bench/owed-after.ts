@@ -24,11 +24,11 @@ export function* owedAfterSteps(
 ): Work<readonly OwedAfter[]> {
   const owed: OwedAfter[] = [];
   for (const cluster of clusters) {
-    const { arrivals } = yield* explore(graph, clockWatcher(cluster), bounds);
+    const { around } = yield* explore(graph, clockWatcher(cluster), bounds);
     for (const [index, step] of graph.steps.entries()) {
       if (step.verb !== 'wait' && step.verb !== 'disconnect' && step.verb !== 'ignition') continue;
       for (const [at, group] of cluster.groups.entries()) {
-        const seconds = arrivals(index).map(({ state, after }) => {
+        const seconds = around(index).map(({ state, after }) => {
           const begins = isGroupOff(group, after.power) && !isGroupOff(group, state.power);
           const goesOn = step.verb === 'wait' && isGroupOff(group, after.power);
           return begins || goesOn ? (after.owed[at] ?? 0) : 0;

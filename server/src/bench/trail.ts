@@ -10,9 +10,8 @@ export interface Trail {
   cells: Int32Array;
   /** Behind the last arrival. */
   end: number;
-  /** By step its first and its last arrival. */
+  /** By step its first arrival. */
   readonly first: Int32Array;
-  readonly last: Int32Array;
 }
 
 /* What is held of an arrival, and how many numbers that are. `none` stands where there is none. */
@@ -27,12 +26,19 @@ export const cellsEach = 5;
 export const none = -1;
 
 export function emptyTrail(steps: number): Trail {
-  const first = new Int32Array(steps).fill(none);
-  return { cells: new Int32Array((2 * steps + 1) * cellsEach), end: 0, first, last: first.slice() };
+  const cells = new Int32Array((2 * steps + 1) * cellsEach);
+  return { cells, end: 0, first: new Int32Array(steps).fill(none) };
 }
 
-/** Adds an arrival, as the last one of its step. */
-export function addArrival(trail: Trail, step: number, state: number, from: number, by: number): void {
+/** Adds an arrival, behind the `last` one of its step. */
+export function addArrival(
+  trail: Trail,
+  step: number,
+  last: number,
+  state: number,
+  from: number,
+  by: number,
+): void {
   if (trail.end === trail.cells.length) {
     const grown = new Int32Array(trail.cells.length * 2);
     grown.set(trail.cells);
@@ -44,10 +50,8 @@ export function addArrival(trail: Trail, step: number, state: number, from: numb
   cells[at + fromCell] = from;
   cells[at + byCell] = by;
   cells[at + nextCell] = none;
-  const before = trail.last[step] ?? none;
-  if (before === none) trail.first[step] = at;
-  else cells[before + nextCell] = at;
-  trail.last[step] = at;
+  if (last === none) trail.first[step] = at;
+  else cells[last + nextCell] = at;
   trail.end += cellsEach;
 }
 

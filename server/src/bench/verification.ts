@@ -80,12 +80,11 @@ function areMated({ connectors, loads }: Hardware, ids: readonly Id[]): boolean 
  */
 export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Watcher<Unverified> {
   const loops = [...procedure.loops.values()].filter((loop) => holds(loop, id));
-  const byHand = new Map(
-    procedure.steps.flatMap((step) => {
-      const shown = proves.measured(step);
-      return shown?.things.has(id) === true ? [[step, shown] as const] : [];
-    }),
-  );
+  const byHand = new Map<Step, ShownByHand>();
+  for (const step of procedure.steps) {
+    const shown = step.verb === 'measure' ? proves.measured(step) : null;
+    if (shown?.things.has(id) === true) byHand.set(step, shown);
+  }
   return verificationWatcher(
     `the repair of ${id} and what is open in its circuits`,
     loops,

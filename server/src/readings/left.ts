@@ -29,9 +29,9 @@ export function* whatIsLeft(
   const stops = [...graph.steps.entries()].flatMap(([index, { verb }]) => (verb === 'stop' ? [index] : []));
   if (stops.length === 0) return left;
   function* collect<S>(id: Id, watcher: Watcher<S>, as: (state: S) => LeftAs | null): Work<void> {
-    const { arrivals } = yield* explore(watcher);
+    const { around } = yield* explore(watcher);
     for (const index of stops) {
-      const states = arrivals(index).map(({ state }) => as(state));
+      const states = around(index).map(({ state }) => as(state));
       for (const one of new Set(states))
         if (one !== null) left.push({ index, id, as: one, always: states.every((other) => other === one) });
     }

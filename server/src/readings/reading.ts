@@ -1,6 +1,6 @@
 import type { Circuits } from '../bench/circuits.ts';
 import { defaultBounds, explore } from '../bench/explore.ts';
-import type { Arrival, Bounds, Reported } from '../bench/explore.ts';
+import type { Around, Arrival, Bounds, Exploration, Reported } from '../bench/explore.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
@@ -70,29 +70,29 @@ export function* computeReadings(
   const looking = [...graph.steps.entries()].filter(([, step]) => mayLook(step));
   const monitorOf = (id: Id): Id | null => procedure.loops.get(id)?.monitor ?? null;
   const subjectOf = remembered((loop: Loop) => loopSubject(procedure, loop));
-  function* arrivalsOf(automaton: BenchAutomaton): Work<(index: number) => readonly Arrival<LoopBench>[]> {
-    const explored = yield* explore(graph, loopBenchWatcher(automaton), bounds);
-    reported.push(...explored.reported);
-    complete &&= explored.complete;
-    return (index) => explored.arrivals(index);
+  function* explored(automaton: BenchAutomaton): Work<Exploration<LoopBench>> {
+    const exploration = yield* explore(graph, loopBenchWatcher(automaton), bounds);
+    reported.push(...exploration.reported);
+    complete &&= exploration.complete;
+    return exploration;
   }
   for (const loop of procedure.loops.values()) {
     const subject = subjectOf(loop);
     const automaton = loopAutomaton(circuits, loop, subject.island);
     automata.set(loop.id, automaton);
-    const arrivals = yield* arrivalsOf(automaton);
+    const { arrivals, around } = yield* explored(automaton);
     const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
     const goodOn = remembered((bench: LoopBench) => good(subject, bench));
     const codesOn = remembered((bench: LoopBench) => codesSet(automaton, monitor, bench, subject, good));
     for (const [index, step] of looking) {
       if (step.verb === 'read' && step.loops.includes(loop.id))
         readings.push(readingAt(procedure, index, step, subject, arrivals(index), goodOn));
-      const set = looks(step, automaton, monitorOf) ? codesAt(loop, arrivals(index), codesOn) : [];
+      const set = looks(step, automaton, monitorOf) ? codesAt(around(index), codesOn) : [];
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
     }
   }
   for (const { subject, steps } of measuredIn(procedure)) {
-    const arrivals = yield* arrivalsOf(islandAutomaton(subject.of, subject.island));
+    const { arrivals } = yield* explored(islandAutomaton(subject.of, subject.island));
     const goodOn = remembered((bench: LoopBench) => good(subject, bench));
     for (const step of steps)
       readings.push(readingAt(procedure, step.index, step, subject, arrivals(step.index), goodOn));
@@ -151,16 +151,14 @@ function readingAt(
 }
 
 function codesAt(
-  loop: Loop,
-  arrivals: readonly Arrival<LoopBench>[],
+  around: readonly Around<LoopBench>[],
   codesOn: (bench: LoopBench) => readonly Code[],
 ): readonly Code[] {
-  const sets = [...new Set(arrivals.map(({ after }) => codesOn(after)))];
-  const names = [...new Set(sets.flatMap((set) => set.map(({ code }) => code)))];
-  return names.map((code) => ({
-    loop: loop.id,
-    code,
-    certain: sets.every((set) => set.some((one) => one.code === code && one.certain)),
+  const sets = around.map(({ after }) => codesOn(after));
+  const byName = new Map(sets.flat().map((code) => [code.code, code]));
+  return [...byName.values()].map((code) => ({
+    ...code,
+    certain: sets.every((set) => set.some((one) => one.code === code.code && one.certain)),
   }));
 }
 

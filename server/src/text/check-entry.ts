@@ -8,7 +8,8 @@ import { pointer, problemsFrom, unknownKey } from './problems/schema-errors.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { definitionSchema, fileSchema } from './schema.ts';
-import type { MapNode } from './tree.ts';
+import { withEntries } from './tree.ts';
+import type { Entry, MapNode } from './tree.ts';
 import { toData } from './values.ts';
 import type { Path } from './where.ts';
 
@@ -41,13 +42,11 @@ export function checkEntry<N extends DefinitionName>(
     settled.add(pointer(at));
     if (at[0] !== undefined) bad.add(String(at[0]));
   };
-  const written = node.entries.filter(({ key }) => {
-    if (rules.later?.has(key) !== true) return true;
+  const later = node.entries.filter(({ key }) => rules.later?.has(key) === true);
+  for (const { key } of later)
     told({ rule: 'not-yet', at: keyAt([...path, key]), message: notYet(key), subject: key }, [key]);
-    return false;
-  });
-  const usesLater = written.length < node.entries.length;
-  const data = toData({ ...node, entries: written }, schema, [], {
+  const usesLater = later.length > 0;
+  const data = toData(usesLater ? without(node, later) : node, schema, [], {
     root: fileSchema,
     isOpen: rules.isOpen ?? (() => false),
     onUnreadable: mark,
@@ -63,11 +62,19 @@ export function checkEntry<N extends DefinitionName>(
     const found = problemsFrom(errors, { schema, data, path, rules, settled, usesLater });
     for (const { problem, at } of found) told(problem, at);
   }
+  // What the validator lets pass is what the definition says.
+  if (errors.length === 0 && bad.size === 0) return { values: data as Values<N>, bad };
   const failed = new Set([...bad, ...errors.map(({ instancePath }) => topKey(instancePath))]);
   const known = properties(schema, fileSchema);
   const passed = Object.entries(data as object).filter(([key]) => !failed.has(key) && known.has(key));
-  // What the validator lets pass is what the definition says.
   return { values: Object.fromEntries(passed) as Values<N>, bad };
+}
+
+function without(node: MapNode, entries: readonly Entry[]): MapNode {
+  return withEntries(
+    node,
+    node.entries.filter((entry) => !entries.includes(entry)),
+  );
 }
 
 function notYet(word: string): string {

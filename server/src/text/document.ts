@@ -27,7 +27,6 @@ export function parseDocument(text: string): ParsedDocument {
   }
   const composer = new Composer({
     schema: 'failsafe',
-    keepSourceTokens: true,
     prettyErrors: false,
     uniqueKeys: false,
   });
@@ -197,9 +196,8 @@ function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[]): Read
 /** A line without a colon runs together with the key below it: the key is what stands on the last line. */
 function keyOf(key: Scalar.Parsed, text: string): { readonly key: string; readonly keyRange: Range } {
   const keyRange = { from: key.range[0], to: key.range[1] };
-  const last = /[^\r\n]*$/.exec(text.slice(keyRange.from, keyRange.to))?.[0] ?? '';
-  const own = last.trimStart();
-  if (key.type !== Scalar.PLAIN || own.length === keyRange.to - keyRange.from)
-    return { key: String(key.value), keyRange };
+  const written = text.slice(keyRange.from, keyRange.to);
+  if (key.type !== Scalar.PLAIN || !/[\r\n]/.test(written)) return { key: String(key.value), keyRange };
+  const own = (/[^\r\n]*$/.exec(written)?.[0] ?? '').trimStart();
   return { key: own, keyRange: { from: keyRange.to - own.length, to: keyRange.to } };
 }

@@ -129,7 +129,8 @@ function placed(
   routine: Id | undefined,
   { fileOf }: Expanding,
 ): Step {
-  return { ...step, index, file: fileOf(step.path), calls, ...(routine === undefined ? {} : { routine }) };
+  const place = { index, file: fileOf(step.path), calls };
+  return Object.assign({}, step, routine === undefined ? place : { ...place, routine });
 }
 
 function withTargets(step: ListedStep, moved: (target: Target) => Target): ListedStep {

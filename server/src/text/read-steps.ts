@@ -107,12 +107,18 @@ function readStep(
     missingAt: [...path, verb],
   };
   const { values, bad } = checkEntry(definitionFor(verb, item), item, path, rules, reader.report);
-  const spoken = Object.fromEntries(
-    common.flatMap((key) => (values[key] === undefined ? [] : [[key, values[key]]])),
-  );
   const unreadable = [...bad].some((key) => !commonKeys.has(key));
   const action = unreadable ? null : readAction(verb, values, item, path, index, reader, bench);
-  return { ...written, ...spoken, ...(action ?? broken) };
+  return Object.assign(written, spokenOf(values), action ?? broken);
+}
+
+type Spoken = Pick<Written, (typeof common)[number]>;
+
+/** Of the values of a step what any step can have. */
+function spokenOf(values: { readonly [K in keyof Spoken]: Spoken[K] | undefined }): Spoken {
+  const spoken: Record<string, unknown> = {};
+  for (const key of common) if (values[key] !== undefined) spoken[key] = values[key];
+  return spoken;
 }
 
 /** Other steps still reach a step that cannot be read. */
