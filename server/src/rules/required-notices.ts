@@ -52,7 +52,7 @@ export const requiredNotices: readonly RequiredNotice[] = [
         holding(id).some(({ members }) => members.has(stage)),
       ),
     asks: (stage) => `Hands come to the circuit of ${stage} here for the first time`,
-    says: 'Touch bare metal first, so that you carry no static charge, and stay clear of the front of the stage.',
+    says: "Touch bare metal first, so that you carry no static charge, and stay clear of the front of the stage. Go by the maker's service information.",
   },
   {
     signal: 'danger',
