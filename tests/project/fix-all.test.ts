@@ -7,7 +7,9 @@ import { fixAll } from '../../server/src/project/mend/fix-all.ts';
 import { fixFor } from '../../server/src/project/mend/fix.ts';
 import { endRules } from '../../server/src/project/mend/trial.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { bench, proof, routines, takenAway, voltage, ways } from '../rules/drafts/drafts.ts';
+import { bench, proof, routines, takenAway, ways } from '../rules/drafts/drafts.ts';
+import { hidden } from '../rules/drafts/hidden.ts';
+import { voltage } from '../rules/drafts/voltage.ts';
 
 function analysed(text: string, parts?: string): Analysis {
   const files = [{ id: 'draft.procedure.yaml', text }];
@@ -23,7 +25,7 @@ function counted(analysis: Analysis): ReadonlyMap<string, number> {
   return counts;
 }
 
-const drafts = [takenAway, routines, voltage, bench, proof, ways].flat();
+const drafts = [takenAway, routines, voltage, bench, proof, ways, hidden].flat();
 
 describe('fix all', () => {
   test.each(drafts)('leaves nothing with a sure way, and brings nothing: $story', ({ text, parts }) => {

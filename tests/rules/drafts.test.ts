@@ -5,9 +5,11 @@ import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import type { Finding } from '../../server/src/text/finding.ts';
 import { stepNumber } from '../../server/src/text/where.ts';
 import { draftText, giveBack, makeSafe } from './drafts/circuits.ts';
-import { bench, proof, routines, takenAway, voltage, ways } from './drafts/drafts.ts';
+import { bench, proof, routines, takenAway, ways } from './drafts/drafts.ts';
+import { hidden } from './drafts/hidden.ts';
 import { measuring } from './drafts/measuring.ts';
 import { withNotices } from './drafts/notices.ts';
+import { voltage } from './drafts/voltage.ts';
 import type { Draft } from './drafts/drafts.ts';
 
 function findingsOf({ text, parts }: Pick<Draft, 'text' | 'parts'>): readonly Finding[] {
@@ -27,6 +29,7 @@ const chapters = {
   'codes and proof': proof,
   'where the steps lead': ways,
   'measured by hand': measuring,
+  'seen in the network': hidden,
 };
 
 describe.each(Object.entries(chapters))('broken drafts: %s', (_, drafts) => {

@@ -2,6 +2,7 @@ import type { Id, Loop, NodeName, Procedure } from '../text/procedure.ts';
 import { carriedHazards } from './hazards.ts';
 import type { Hazard } from './hazards.ts';
 import { connectorsOfPiece, membersOfPiece, piecesOf } from './pieces.ts';
+import { sameNodes, terminalsOf } from './same-nodes.ts';
 import type { Piece } from './pieces.ts';
 
 /**
@@ -109,14 +110,17 @@ function neighbouringConnectors(procedure: Procedure, part: Id): readonly Id[] {
 }
 
 /** The connectors that share a node with a part of the network, ground aside. */
-function besideInNetwork({ network }: Procedure, part: Id): readonly Id[] {
-  const element = network.elements.find(({ kind, id }) => kind === 'part' && id === part);
-  const nodes = new Set<NodeName>(element?.between.filter((node) => node !== 'ground'));
-  const ofTerminals = [...nodes].flatMap((node) => (node.includes('.') ? (node.split('.')[0] ?? []) : []));
-  const sharing = network.elements.filter(
-    ({ kind, between }) => kind === 'connector' && between.some((node) => nodes.has(node)),
-  );
-  return [...ofTerminals, ...sharing.map(({ id }) => id)];
+function besideInNetwork(procedure: Procedure, part: Id): readonly Id[] {
+  const { elements } = procedure.network;
+  const same = sameNodes(procedure);
+  const element = elements.find(({ kind, id }) => kind === 'part' && id === part);
+  const nodes = new Set<NodeName>(element?.between.map(same).filter((node) => node !== 'ground'));
+  const isBeside = (node: NodeName): boolean => nodes.has(same(node));
+  const ofNetwork = elements.filter(({ kind, between }) => kind === 'connector' && between.some(isBeside));
+  const ofLoops = [...procedure.loops.values()]
+    .flatMap((loop) => terminalsOf(procedure, loop))
+    .filter(({ node }) => isBeside(node));
+  return [...ofLoops.map(({ connector }) => connector), ...ofNetwork.map(({ id }) => id)];
 }
 
 /** Computes once for each id. */

@@ -1,5 +1,6 @@
 import type { Id, Loop, NetworkElement, NodeName, Procedure } from '../text/procedure.ts';
 import { nameGroups } from './name-groups.ts';
+import { sameNodes, terminalsOf } from './same-nodes.ts';
 
 /** What hangs together as built: every connector mated and every switch closed. */
 export interface Piece {
@@ -18,12 +19,17 @@ export function piecesOf(procedure: Procedure, ground: 'through' | 'apart'): rea
   const { elements } = procedure.network;
   const groups = nameGroups();
   const loops = [...procedure.loops.values()];
-  const keysOf = ({ between }: NetworkElement): readonly string[] =>
-    between
+  const same = sameNodes(procedure);
+  const keysOf = (nodes: readonly NodeName[]): readonly string[] =>
+    nodes
+      .map(same)
       .filter((node) => node !== 'ground' || ground === 'through')
-      .map((node) => keyOfNode(procedure, node));
+      .map((node) => `node ${node}`);
+  for (const loop of loops)
+    for (const key of keysOf(terminalsOf(procedure, loop).map(({ node }) => node)))
+      groups.join(key, keyOfLoop(loop.id));
   for (const element of elements) {
-    const [one, other] = keysOf(element);
+    const [one, other] = keysOf(element.between);
     if (one !== undefined && other !== undefined) groups.join(one, other);
   }
   const pieces = new Map<string, { loops: Loop[]; elements: NetworkElement[]; nodes: Set<NodeName> }>();
@@ -35,7 +41,7 @@ export function piecesOf(procedure: Procedure, ground: 'through' | 'apart'): rea
   };
   for (const loop of loops) pieceAt(keyOfLoop(loop.id)).loops.push(loop);
   for (const element of elements) {
-    const [key] = keysOf(element);
+    const [key] = keysOf(element.between);
     if (key === undefined) continue;
     const piece = pieceAt(key);
     piece.elements.push(element);
@@ -46,20 +52,6 @@ export function piecesOf(procedure: Procedure, ground: 'through' | 'apart'): rea
 
 function keyOfLoop(id: Id): string {
   return `loop ${id}`;
-}
-
-/** Terminals belong to the loop that uses their pin, or are the node that the pin leads to on their side. */
-function keyOfNode({ loops, network, connectors }: Procedure, node: NodeName): string {
-  const [connector = '', side, pin] = node.split('.');
-  if (side === undefined || pin === undefined) return `node ${node}`;
-  const loop = [...loops.values()].find(({ pins }) => pins.get(connector)?.includes(pin) === true);
-  if (loop !== undefined) return keyOfLoop(loop.id);
-  const contact = network.elements.find(
-    (element) => element.kind === 'connector' && element.id === connector && element.pin === pin,
-  );
-  const isFirst = connectors.get(connector)?.sides[0] === side;
-  const beside = contact?.between[isFirst ? 0 : 1];
-  return beside === undefined || beside.includes('.') ? `node ${node}` : `node ${beside}`;
 }
 
 /** The monitors, connectors, parts, sources and nodes of a piece. */

@@ -5,6 +5,8 @@ import type { Path } from '../text/where.ts';
 export interface Touch {
   readonly id: Id;
   readonly place: Path;
+  /** What this very step takes away or gives back: what it feeds cannot be dead before. */
+  readonly switches?: Id;
 }
 
 /**
@@ -22,6 +24,11 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
       return leaving(step.load, placeOf, 'remove');
     case 'move':
       return [...leaving(step.load, placeOf, 'move'), { id: step.to.connector, place: ['to'] }];
+    case 'disconnect':
+    case 'reconnect': {
+      const { verb, connector, source } = step;
+      return connector === null ? [] : [{ id: connector, place: [verb], switches: source }];
+    }
     case 'measure':
       return pointsTouched(step.across).map((id) => ({ id, place: ['across'] }));
     case 'replace':

@@ -1,3 +1,4 @@
+import { owedBy } from '../bench/owed.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* What the author takes upon himself: it is believed, and said in the report and on the card. */
@@ -20,14 +21,18 @@ function inertStages({ procedure }: Context): readonly Seen[] {
 
 function zeroWaits({ procedure, circuits }: Context): readonly Seen[] {
   return [...procedure.sources.values()]
-    .filter(({ wait }) => wait === 0)
+    .map((source) => ({ ...source, ...owedBy(source) }))
+    .filter(({ stated, discharge, seconds }) => seconds === 0 && (stated !== null || discharge !== null))
     .filter(({ id }) => circuits.hazards.some(({ sources }) => sources.includes(id)))
-    .map(({ id, path }) => ({
+    .map(({ id, path, stated }) => ({
       issue: {
         rule: 'zero-wait',
         subject: id,
-        place: { path: [...path, 'wait'], part: 'value' },
-        message: `${id} feeds what hands can touch and is stated to need no wait after it is off.`,
+        place: { path: [...path, stated === null ? 'reserve' : 'wait'], part: 'value' },
+        message:
+          stated === null
+            ? `${id} feeds what hands can touch, and its reserve is never charged above the safe voltage: no wait is asked for after it is off.`
+            : `${id} feeds what hands can touch and is stated to need no wait after it is off.`,
       },
     }));
 }

@@ -1,3 +1,5 @@
+import { sameNodes } from '../bench/same-nodes.ts';
+import { nodeOf } from '../readings/island-network.ts';
 import { namedNodes } from '../text/read-network.ts';
 import { didYouMean } from '../text/nearest.ts';
 import { example, readOnly } from './examples.ts';
@@ -36,18 +38,17 @@ function pump(node: string): { readonly parts: string; readonly network: string 
 function dangling({ procedure }: Context): readonly Seen[] {
   const { network, steps } = procedure;
   if (!network.complete) return [];
+  const same = sameNodes(procedure);
   const probed = new Set(
-    steps.flatMap((step) =>
-      step.verb === 'measure' ? step.across.flatMap((probe) => ('node' in probe ? probe.node : [])) : [],
-    ),
+    steps.flatMap((step) => (step.verb === 'measure' ? step.across.map((probe) => same(nodeOf(probe))) : [])),
   );
   const ends = network.elements.flatMap(({ path, between }) =>
     between.map((node, index) => ({ node, path: [...path, 'between', index] })),
   );
   const nodes = namedNodes(network);
   return ends
-    .filter(({ node }) => nodes.has(node) && node !== 'ground' && !probed.has(node))
-    .filter(({ node }) => ends.filter((other) => other.node === node).length === 1)
+    .filter(({ node }) => nodes.has(node) && node !== 'ground' && !probed.has(same(node)))
+    .filter(({ node }) => ends.filter((other) => same(other.node) === same(node)).length === 1)
     .map(({ node, path }): Seen => {
       const others = [...nodes].filter((other) => other !== node);
       return {

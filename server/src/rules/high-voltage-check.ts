@@ -1,14 +1,12 @@
-import { connectorsProbed } from '../bench/hazards.ts';
 import { formatSpan } from '../quantity/quantity.ts';
 import { proofLimit, unfitFor } from '../readings/proof.ts';
-import type { HighVoltage, Id, Multimeter, Procedure, Source } from '../text/procedure.ts';
+import type { HighVoltage, Multimeter, Procedure, Source } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
 
-/* Guards of high voltage: a source that no touch would be held against, and proofs that could never prove anything. */
+/* Guards of high voltage: a source that no touch would be held against, and instruments that could never prove anything. */
 
 export const unguardedSourceFinder: Finder = { check: unguardedSources };
-export const proofElsewhereFinder: Finder = { check: proofsElsewhere };
 export const unfitMeterFinder: Finder = { check: unfitMeters };
 
 function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
@@ -40,23 +38,6 @@ function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
           `Add \`carries: ${id}\` to the connectors that lead it, or name in \`feeds\` what it supplies.`,
       ),
     ];
-  });
-}
-
-function proofsElsewhere({ procedure, graph, circuits }: Context): readonly Seen[] {
-  const whole = highVoltageIn(procedure).every(({ feedsComplete }) => feedsComplete);
-  if (!whole || !everyLoopIsRead(procedure)) return [];
-  const isThere = (source: Id, connector: Id): boolean =>
-    circuits.hazardsAt(connector).some(({ sources }) => sources.includes(source));
-  return graph.steps.flatMap((step, index): readonly Seen[] => {
-    if (step.verb !== 'prove-dead') return [];
-    const { source } = step;
-    const off = connectorsProbed(step.at).find((connector) => !isThere(source, connector));
-    if (off === undefined) return [];
-    const message =
-      `${source} does not reach ${off}, so what is measured there says nothing of it: ` +
-      `measure where it is fed, or where a connector \`carries\` it.`;
-    return [{ index, issue: { rule: 'proof-elsewhere', subject: source, underline: ['at'], message } }];
   });
 }
 

@@ -1,6 +1,6 @@
 import { handsAndBack, highVoltageExample, proveDead, takeAway } from './high-voltage-examples.ts';
 import type { Rule } from './rule.ts';
-import { proofElsewhereFinder } from './high-voltage-check.ts';
+import { proofElsewhereFinder } from './proof-elsewhere-check.ts';
 
 export const proofElsewhere: Rule = {
   name: 'proof-elsewhere',

@@ -59,7 +59,10 @@ export function judgeTouch(
   state: State,
   touch: Touch,
 ): readonly Unsafe[] {
-  const concerned = circuits.hazardsAt(touch.id);
+  const { switches } = touch;
+  const concerned = circuits
+    .hazardsAt(touch.id)
+    .filter(({ sources }) => switches === undefined || !sources.includes(switches));
   const concerns = ({ hazards }: Group): boolean => hazards.some((hazard) => concerned.includes(hazard));
   const { on, owing, wait, unproven } = notDead(cluster, state, concerns);
   const found: Unsafe[] = [];

@@ -6,8 +6,8 @@ export const zeroWait: Rule = {
   name: 'zero-wait',
   severity: 'information',
   stage: 'order',
-  meaning: 'A source of a live circuit with a stated wait of nothing.',
-  why: 'Systems without any reserve are rare: a zero is more often a value that nobody looked up.',
+  meaning: 'A source of a live circuit for which no wait is asked.',
+  why: 'Systems without any reserve are rare: a wait of 0 s, or a reserve that is never above the safe voltage, is more often a value that nobody looked up.',
   source: 'a guard of this program',
   finder: zeroWaitFinder,
   examples: {

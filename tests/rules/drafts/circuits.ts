@@ -5,7 +5,7 @@ import { circuit } from '../../../server/src/rules/examples.ts';
 const title = 'format: 1\ntitle: A draft\n';
 
 export type Changes = Readonly<
-  Partial<Record<keyof typeof circuit | 'uses' | 'assemblies' | 'routines' | 'waivers', string>>
+  Partial<Record<keyof typeof circuit | 'network' | 'uses' | 'assemblies' | 'routines' | 'waivers', string>>
 >;
 
 /** The text of a draft; `changed` takes the place of the section of the same name, or adds one. */

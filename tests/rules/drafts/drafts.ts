@@ -2,7 +2,6 @@ import {
   barOnHarness,
   draftText,
   giveBack,
-  highVoltage,
   makeSafe,
   makeSafeRoutine,
   powerOff,
@@ -53,6 +52,13 @@ ${giveBack}`),
     story: 'one minute is waited where the reserve needs almost two',
     text: draftText(`${unplugged.replace('3 min', '1 min')}  - plug: K30\n${giveBack}`, reserveOnly),
     must: ['error 6 short-wait K30'],
+  },
+  {
+    story: 'by its values the reserve needs no wait at all',
+    text: draftText(`${unplugged.replace('  - wait: 3 min\n', '')}  - plug: K30\n${giveBack}`, {
+      sources: reserveOnly.sources?.replace('charged-to: 24 V', 'charged-to: 2 V') ?? '',
+    }),
+    must: ['information - zero-wait battery'],
   },
   {
     story: 'the ignition is left on while the battery goes and comes',
@@ -193,45 +199,6 @@ ${giveBack}`,
     }),
     parts: `format: 1\n${makeSafeRoutine(1)}`,
     must: ['error 4 short-wait K30'],
-  },
-];
-
-const tractionOff = `  - ignition: on
-  - read-codes: vehicle-unit
-  - ignition: off
-  - disconnect: traction
-  - wait: 5 min
-`;
-const tractionBack = `  - unplug: K7
-  - plug: K7
-  - reconnect: traction
-    danger: High voltage comes back.
-  - ignition: on
-${showSound.replace('control-unit', 'vehicle-unit').replace('driver-loop', 'interlock')}`;
-const prove = `  - prove-dead: traction
-    at: K7.end
-    with: hand-meter
-    known: battery
-`;
-
-export const voltage: readonly Draft[] = [
-  {
-    story: 'high voltage is switched off and never proven dead',
-    text: draftText(tractionOff + tractionBack, highVoltage),
-    must: ['error 6 not-proven-dead K7'],
-  },
-  {
-    story: 'high voltage was proven dead, then the ignition came on again',
-    text: draftText(
-      `${tractionOff}${prove}  - ignition: on\n  - ignition: off\n  - wait: 5 min\n${tractionBack}`,
-      highVoltage,
-    ),
-    must: ['error 10 not-proven-dead K7'],
-  },
-  {
-    story: 'high voltage is proven dead before the wait is over',
-    text: draftText(tractionOff.replace('5 min', '1 min') + prove + tractionBack, highVoltage),
-    must: ['error 6 proof-too-early traction'],
   },
 ];
 

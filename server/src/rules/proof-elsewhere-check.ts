@@ -1,0 +1,73 @@
+import { connectorsProbed } from '../bench/hazards.ts';
+import type { Circuit, Circuits } from '../bench/circuits.ts';
+import { sameNodes } from '../bench/same-nodes.ts';
+import type { Id, Probed, Procedure, Terminal } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
+import type { Context, Finder, Seen } from './rule.ts';
+
+/* Proofs that are taken where the voltage of the source never is. */
+
+export const proofElsewhereFinder: Finder = { check: proofsElsewhere };
+
+function proofsElsewhere({ procedure, graph, circuits }: Context): readonly Seen[] {
+  const { loops, sources, network } = procedure;
+  const isWhole =
+    network.complete &&
+    [...loops.values()].every(({ complete }) => complete) &&
+    [...sources.values()].every(({ feedsComplete }) => feedsComplete);
+  if (!isWhole) return [];
+  return graph.steps.flatMap((step, index): readonly Seen[] => {
+    if (step.verb !== 'prove-dead') return [];
+    const { source, at } = step;
+    const why = offConnector(circuits, source, at) ?? offPins(procedure, circuits, source, at);
+    if (why === null) return [];
+    const message =
+      `${why.message}, so what is measured there says nothing of it: ` +
+      'measure between its poles, where it is fed or where a connector `carries` it.';
+    return [{ index, issue: { rule: 'proof-elsewhere', subject: source, underline: why.at, message } }];
+  });
+}
+
+interface Why {
+  readonly message: string;
+  /** In the step. */
+  readonly at: Path;
+}
+
+function offConnector(circuits: Circuits, source: Id, at: Probed): Why | null {
+  const off = connectorsProbed(at).find(
+    (connector) => !circuits.hazardsAt(connector).some(({ sources }) => sources.includes(source)),
+  );
+  return off === undefined ? null : { message: `${source} does not reach ${off}`, at: ['at'] };
+}
+
+/** Pins that are written out: of a circuit that the source does not feed, or twice the same one. */
+function offPins(procedure: Procedure, circuits: Circuits, source: Id, at: Probed): Why | null {
+  if ('connector' in at) return null;
+  const [one, other] = at;
+  if (one.connector === other.connector && one.pin === other.pin) {
+    const message = `Pin ${one.pin} of ${one.connector} is one pole of ${source} on both sides`;
+    return { message, at: ['at'] };
+  }
+  for (const [index, terminal] of at.entries()) {
+    const circuit = circuitAt(procedure, circuits, terminal);
+    if (circuit === null || circuit.sources.includes(source)) continue;
+    const message = `Pin ${terminal.pin} of ${terminal.connector} belongs to ${circuit.id}, which ${source} does not feed`;
+    return { message, at: ['at', index] };
+  }
+  return null;
+}
+
+/** The circuit that uses a pin; null for a pin of no loop and no contact of the network: there a source may be carried. */
+function circuitAt(procedure: Procedure, { all, holding }: Circuits, { connector, pin }: Terminal): Circuit | null {
+  const ofLoop = all.find(({ loop }) => loop?.pins.get(connector)?.includes(pin) === true);
+  if (ofLoop !== undefined) return ofLoop;
+  const contact = procedure.network.elements.find(
+    (element) => element.kind === 'connector' && element.id === connector && element.pin === pin,
+  );
+  if (contact === undefined) return null;
+  const same = sameNodes(procedure);
+  const nodes = contact.between.map(same);
+  const there = holding(connector);
+  return there.find(({ members }) => [...members].some((id) => nodes.includes(same(id)))) ?? there[0] ?? null;
+}
