@@ -4,7 +4,7 @@ import type { Id, Probed, Procedure, Step } from '../../server/src/text/procedur
 
 const handling =
   'measure probe touch wiggle shake bend tap pull push press lift loosen seat clean cut remove replace swap ' +
-  'connect disconnect reconnect';
+  'connect disconnect reconnect detach unclip undo release bridge apply';
 
 const wordsFor = {
   connectors: `unlock unplug plug ${handling}`,
@@ -50,7 +50,7 @@ function actedOn(step: Step): Id[] {
 
 /** Ids that a text beside the step tells the reader to do something to. */
 export function commanded(procedure: Procedure, step: Step): Id[] {
-  const texts = [step.note, step.why, step.caution, step.warning, step.danger];
+  const texts = [step.note, step.why, step.caution, step.warning, step.danger, step.see];
   if (step.verb === 'stop') texts.push(step.text);
   const own = actedOn(step);
   const kinds = ['connectors', 'parts', 'monitors', 'sources', 'loads'] as const;

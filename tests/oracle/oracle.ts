@@ -1,4 +1,4 @@
-import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { commanded } from './commands.ts';
 import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
@@ -154,6 +154,17 @@ function readTooHard(procedure: Procedure, loop: Loop, id: Id): boolean {
   return Math.round(current * 1e10) > Math.round(stage.noFire.least * 1e9);
 }
 
+/** Terminals written out that are one pin, or a pin of a loop or contact that the source does not feed. */
+function isOffPole(procedure: Procedure, source: Id, at: Probed): boolean {
+  if ('connector' in at) return false;
+  const [one, other] = at;
+  if (one.connector === other.connector && one.pin === other.pin) return true;
+  return at.some(({ connector, pin }) => {
+    const loop = allLoops(procedure).find(({ pins }) => pins.get(connector)?.includes(pin) === true);
+    return loop !== undefined && !feedersOf(procedure, loop).some(({ id }) => id === source);
+  });
+}
+
 /** High voltage that no touch is held against, and proofs where it never is. */
 function ofHighVoltage(procedure: Procedure): Told[] {
   const told: Told[] = [];
@@ -175,7 +186,7 @@ function ofHighVoltage(procedure: Procedure): Told[] {
             ? carriedBy(procedure, connector).some(({ id }) => id === step.source)
             : loop.elements.some((element) => element.id === connector)),
       );
-    if (!places.every(reached))
+    if (!places.every(reached) || isOffPole(procedure, step.source, step.at))
       told.push({ rule: 'proof-elsewhere', step: step.number, subject: step.source, shortest: null });
   }
   return told;

@@ -31,6 +31,9 @@ export function touchedIds(step: Step, world: World): Id[] {
     case 'unplug':
     case 'plug':
       return [step.connector];
+    case 'disconnect':
+    case 'reconnect':
+      return step.connector === null ? [] : [step.connector];
     case 'fit':
       return [step.at.connector];
     case 'remove':
@@ -93,6 +96,9 @@ export function touch(procedure: Procedure, world: World, step: Step): Judged {
   return judged(
     touchedIds(step, world).flatMap((subject) =>
       dangersAt(procedure, subject).flatMap((danger) => {
+        // What a service plug takes away itself cannot be dead before.
+        const isIts = 'source' in step && danger.feeders.some(({ id }) => id === step.source);
+        if (isIts && step.verb !== 'prove-dead') return [];
         const rule = missing(world, danger);
         return rule === null ? [] : [{ wrong: { rule, subject }, danger }];
       }),

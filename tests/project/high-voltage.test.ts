@@ -62,7 +62,7 @@ ${proof}  - unplug: K7
   });
 
   test('get it as another step of the procedure takes it', () => {
-    const other = proof.replace('K7.end', '[S1.end.1, S1.end.2]');
+    const other = proof.replace('K7.end', '[S1.end.8, S1.end.9]');
     const again = '  - ignition: on\n  - ignition: off\n  - wait: 5 min\n  - unplug: K7\n';
     expect(mended(`  - disconnect: traction\n  - wait: 5 min\n${other}${again}`)).toBe(
       `  - disconnect: traction\n  - wait: 5 min\n${other}${again.replace('  - unplug', `${other}  - unplug`)}`,

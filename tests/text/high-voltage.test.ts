@@ -139,6 +139,14 @@ describe('as the engine sees it', () => {
   });
 });
 
+test('a battery beyond 60 V DC is one (ISO 6469-3, from memory)', () => {
+  const at = (volts: string): string => instead('voltage: 12.6 V', `voltage: ${volts} V`);
+  expect(readProcedure({ id: 'other', text: at('36..60') }).findings).toEqual([]);
+  expect(readProcedure({ id: 'other', text: at('36..61') }).findings).toMatchObject([
+    { rule: 'wrong-value', at: { path: ['sources', 'battery', 'voltage'] } },
+  ]);
+});
+
 describe('a high-voltage source', () => {
   test('needs its wait and what takes it away', () => {
     expectMarked(

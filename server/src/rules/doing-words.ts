@@ -1,14 +1,14 @@
 /* Words of doing, as a sentence gives a command with them. A mere mention ("K30 is unplugged") uses other forms. */
 
 /** What a word can be done to. */
-export type Handled = 'connectors' | 'parts' | 'monitors' | 'sources' | 'loads';
+export type Handled = 'connectors' | 'parts' | 'monitors' | 'assemblies' | 'sources' | 'loads';
 
 interface DoingWords {
   readonly words: readonly string[];
   readonly to: readonly Handled[];
 }
 
-const inTheCircuit: readonly Handled[] = ['connectors', 'parts', 'monitors'];
+const inTheCircuit: readonly Handled[] = ['connectors', 'parts', 'monitors', 'assemblies'];
 
 /** Listed are words that mean hands or a switch whatever stands behind them; `take`, `open` or `check` may mean a page. */
 const doingWords: readonly DoingWords[] = [
@@ -18,6 +18,7 @@ const doingWords: readonly DoingWords[] = [
   { words: ['remove', 'replace', 'swap'], to: ['loads', ...inTheCircuit] },
   { words: ['measure', 'probe', 'touch', 'wiggle', 'shake', 'bend', 'tap'], to: inTheCircuit },
   { words: ['pull', 'push', 'press', 'lift', 'loosen', 'seat', 'clean', 'cut'], to: inTheCircuit },
+  { words: ['detach', 'unclip', 'undo', 'release', 'bridge', 'apply'], to: inTheCircuit },
 ];
 
 /** Words that may stand before the command itself: `First unplug`, `You must unplug`. */

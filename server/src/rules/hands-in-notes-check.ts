@@ -5,7 +5,7 @@ import type { Seen } from './rule.ts';
 
 /* Commands beside a step: a note that says to unplug something is done by its reader and checked by nobody. */
 
-const keys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
+const keys = ['note', 'why', 'caution', 'warning', 'danger', 'see'] as const;
 
 /** What gives the commands in a text; the same text often stands beside many steps. */
 export type CommandsIn = (text: string) => readonly Command[];
@@ -27,14 +27,14 @@ export function handsInNotes(
     commandsIn(text)
       .filter(({ name, to }) => !own.has(name) && to.some((kind) => procedure[kind].has(name)))
       .map((command): Seen => {
-        const message = `This ${key} says to ${command.word} ${command.name}, but only steps are checked: ${advice(procedure, command)}, or leave the name out.`;
+        const message = `This ${key} says to ${command.word} ${command.name}, but only steps are checked: ${adviceTo(procedure, command)}, or leave the name out.`;
         return { index, issue: { rule: 'hands-in-text', subject: command.name, underline: [key], message } };
       }),
   );
 }
 
 /** What the step itself acts on: a note may say how. */
-function namedBy(step: Step): readonly Id[] {
+export function namedBy(step: Step): readonly Id[] {
   switch (step.verb) {
     case 'disconnect':
     case 'reconnect':
@@ -71,10 +71,11 @@ const verbs: Readonly<Record<string, readonly Handled[]>> = {
   fit: ['loads'],
   move: ['loads'],
   remove: ['loads'],
-  replace: ['connectors', 'parts', 'monitors'],
+  replace: ['connectors', 'parts', 'monitors', 'assemblies'],
 };
 
-function advice(procedure: Procedure, { word, name }: Command): string {
+/** How to write a command as a step. */
+export function adviceTo(procedure: Procedure, { word, name }: Command): string {
   const source = isolatedBy(procedure, name);
   if (source !== null && (word === 'unlock' || word === 'unplug'))
     return `write a step \`disconnect: ${source}\``;

@@ -2,6 +2,7 @@ import { isMeant } from '../text/mentioned.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { commandsIn } from './doing-words.ts';
 import type { Command } from './doing-words.ts';
+import { handsInHeadings } from './hands-in-headings-check.ts';
 import { handsInNotes } from './hands-in-notes-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
@@ -11,18 +12,21 @@ import type { Context, Finder, Seen } from './rule.ts';
 export const handsInTextFinder: Finder = { check: handsInText };
 
 function handsInText({ procedure, graph }: Context): readonly Seen[] {
-  const { connectors, parts, monitors, sources, loads } = procedure;
-  const known = [connectors, parts, monitors, sources, loads].flatMap((group) => [...group.keys()]);
+  const { connectors, parts, monitors, assemblies, sources, loads } = procedure;
+  const known = [connectors, parts, monitors, assemblies, sources, loads].flatMap((group) => [
+    ...group.keys(),
+  ]);
   const texts = new Map<string, readonly Command[]>();
   const commands = (text: string): readonly Command[] => {
     const found = texts.get(text) ?? commandsIn(text);
     texts.set(text, found);
     return found;
   };
-  return graph.steps.flatMap((step, index) => [
+  const ofSteps = graph.steps.flatMap((step, index) => [
     ...handsInDeeds(procedure, step, index, known),
     ...handsInNotes(procedure, step, index, commands),
   ]);
+  return [...ofSteps, ...handsInHeadings(procedure, graph.steps, commands)];
 }
 
 function handsInDeeds(
@@ -32,16 +36,22 @@ function handsInDeeds(
   known: readonly Id[],
 ): readonly Seen[] {
   if (step.verb !== 'do' && step.verb !== 'inspect') return [];
-  return named(known, step).map((id): Seen => {
+  return named(procedure, known, step).map((id): Seen => {
     const message = `The text names ${id}, ${advice(procedure, id)}.`;
     return { index, issue: { rule: 'hands-in-text', subject: id, message } };
   });
 }
 
 /** What the text names, by whole words, and `at` does not. */
-function named(known: readonly Id[], step: Step & { verb: 'do' | 'inspect' }): readonly Id[] {
+function named(
+  { assemblies }: Procedure,
+  known: readonly Id[],
+  step: Step & { verb: 'do' | 'inspect' },
+): readonly Id[] {
   const words = new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? []);
-  return known.filter((id) => words.has(id) && !isMeant(step.at, id));
+  const isTouched = (id: Id): boolean =>
+    isMeant(step.at, id) || assemblies.get(id)?.members.every((member) => isMeant(step.at, member)) === true;
+  return known.filter((id) => words.has(id) && !isTouched(id));
 }
 
 function advice({ sources, loads }: Procedure, id: Id): string {

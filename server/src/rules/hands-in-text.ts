@@ -7,7 +7,7 @@ export const handsInText: Rule = {
   severity: 'warning',
   stage: 'order',
   meaning:
-    'A text tells hands to do something that no step says: a `do` or `inspect` names what its `at` does not, or a note, notice or `stop` gives a command.',
+    'A text tells hands to do something that no step says: a `do` or `inspect` names what its `at` does not, or a note, notice, heading or `stop` gives a command.',
   why: 'Hands and switches hidden in a sentence are not checked. With `at` the step counts as a touch; what switches or fits has verbs of its own.',
   source: 'common practice',
   finder: handsInTextFinder,

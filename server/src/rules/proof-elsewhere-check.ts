@@ -59,7 +59,11 @@ function offPins(procedure: Procedure, circuits: Circuits, source: Id, at: Probe
 }
 
 /** The circuit that uses a pin; null for a pin of no loop and no contact of the network: there a source may be carried. */
-function circuitAt(procedure: Procedure, { all, holding }: Circuits, { connector, pin }: Terminal): Circuit | null {
+function circuitAt(
+  procedure: Procedure,
+  { all, holding }: Circuits,
+  { connector, pin }: Terminal,
+): Circuit | null {
   const ofLoop = all.find(({ loop }) => loop?.pins.get(connector)?.includes(pin) === true);
   if (ofLoop !== undefined) return ofLoop;
   const contact = procedure.network.elements.find(

@@ -83,7 +83,7 @@ function readBattery({ id, path, node }: RawEntry, reader: Reader, fed: Fed): Ba
     id,
     path,
     kind: 'battery',
-    voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
+    voltage: batteryVoltage(values.voltage, [...path, 'voltage'], report),
     ...readFeeds(values.feeds, values.feeds !== undefined, [...path, 'feeds'], reader, fed),
     wait: states('wait') ? exact(values.wait, 'time', [...path, 'wait'], report) : 'unstated',
     reserve: states('reserve') ? readReserve(reserve, safeBelow, [...path, 'reserve'], report) : 'unstated',
@@ -92,6 +92,15 @@ function readBattery({ id, path, node }: RawEntry, reader: Reader, fed: Fed): Ba
 
 /** The limit between voltage classes A and B for DC: ISO 6469-3, ECE R100 (from memory). */
 const classLimit = 60;
+
+/** A battery above the limit would pass by all that guards high voltage. */
+function batteryVoltage(written: string | undefined, path: Path, report: Reader['report']): Span | null {
+  const voltage = span(written, 'voltage', path, report);
+  if (voltage === null || voltage.most <= classLimit) return voltage;
+  const message = `More than ${classLimit} V is high voltage: write \`kind: high-voltage\`, so that it has to be proven dead.`;
+  report({ rule: 'wrong-value', at: valueAt(path), message });
+  return null;
+}
 
 function readHighVoltage({ id, path, node }: RawEntry, reader: Reader, fed: Fed): HighVoltage {
   const { report } = reader;

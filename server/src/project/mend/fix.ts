@@ -50,9 +50,8 @@ function* mend(analysis: Analysis, finding: Finding, rounds: number): Work<Mende
   const { value: procedure } = analysis.procedure();
   const isTouch = touchRules.has(finding.rule);
   const isDraftEnd = isTouch && endsWithTouch(procedure, finding);
-  // What an end is mended with may be a touch, or leave another end to be mended.
-  const mayFollow = ({ rule }: Finding): boolean =>
-    touchRules.has(rule) || (endRules.has(rule) && endRules.has(finding.rule));
+  // What is put in may be a touch, or leave an end to be mended.
+  const mayFollow = ({ rule }: Finding): boolean => touchRules.has(rule) || endRules.has(rule);
   const promising: { way: Candidate; trial: Trial }[] = [];
   const ways = menders.get(finding.rule)?.(analysis, finding) ?? [];
   for (const way of ways.slice(0, mostTrials)) {

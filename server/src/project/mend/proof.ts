@@ -47,7 +47,8 @@ function newProof(procedure: Procedure, source: Id, touched: Id | undefined): Pr
     const meter = [...multimeters.values()].find(
       (one) => one.voltage !== null && unfitFor(proven, known, one, proofLimit(proven, one)) === null,
     );
-    if (meter !== undefined) return { at: `${place}.end`, meter: meter.id, known: known.id };
+    const side = connectors.get(place)?.sides[1] ?? 'end';
+    if (meter !== undefined) return { at: `${place}.${side}`, meter: meter.id, known: known.id };
   }
   return null;
 }

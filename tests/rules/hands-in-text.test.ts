@@ -25,6 +25,8 @@ describe('a note that gives a command', () => {
     ['If it jumps: disconnect battery.', ['battery']],
     ['Fit bench-lamp (cold), and measure stage-1!', ['bench-lamp', 'stage-1']],
     ['Push the control-unit home.', ['control-unit']],
+    ['Undo K10 and release stage-1.', ['K10', 'stage-1']],
+    ['Apply 12 V to stage-1 for a moment.', ['stage-1']],
   ])('%s', (note, ids) => {
     expect(found(note)).toEqual(ids);
   });
@@ -45,4 +47,46 @@ describe('a note that only mentions', () => {
   ])('%s', (note) => {
     expect(found(note)).toEqual([]);
   });
+});
+
+const assemblies = 'assemblies: { driver-module: [stage-1, K30] }\n';
+
+/** What is found in a procedure of its own with these steps before the reading. */
+function foundIn(steps: string): readonly string[] {
+  const { text } = handsInText.examples.passes;
+  const whole = text.replace('loops:\n', `${assemblies}loops:\n`).replace('steps:\n', `steps:\n${steps}`);
+  const findings = finish(analyse(snapshotOf([{ id: 'draft', text: whole }]), 'draft').findings('order'));
+  return findings
+    .filter(({ rule }) => rule === 'hands-in-text')
+    .map(({ subject, at }) => `${subject ?? '-'} at ${at.path.join('/')}`);
+}
+
+describe('an assembly', () => {
+  test('that a sentence names is touched like its members', () => {
+    expect(foundIn('  - do: Lift the driver-module off.\n')).toEqual(['driver-module at steps/0/do']);
+  });
+  test.each(['driver-module', '[stage-1, K30]'])('may be named where hands are said to be: %s', (at) => {
+    expect(foundIn(`  - do: Lift the driver-module off.\n    at: ${at}\n`)).toEqual([]);
+  });
+  test('is an object of a command in a note too', () => {
+    expect(foundIn('  - ignition: off\n    note: Lift driver-module out\n')).toEqual([
+      'driver-module at steps/0/note',
+    ]);
+  });
+});
+
+describe('a heading', () => {
+  test('may say what a step below it does', () => {
+    expect(foundIn('  - section: Unplug K30\n  - ignition: off\n  - unplug: K30\n')).toEqual([]);
+  });
+  test('is no place for what none of them does', () => {
+    expect(foundIn('  - section: Unplug K10 and measure stage-1\n  - ignition: off\n')).toEqual([
+      'K10 at steps/0/section',
+      'stage-1 at steps/0/section',
+    ]);
+  });
+});
+
+test('a place to read more is no place for a command', () => {
+  expect(foundIn('  - ignition: off\n    see: Unplug K30 first\n')).toEqual(['K30 at steps/0/see']);
 });
