@@ -5,12 +5,12 @@ import {
   leakSeen,
   leakWindow,
   networkWindow,
-  solved,
   voltageWindow,
 } from '../../server/src/circuit/circuit.ts';
 import type { ConditionRanges, Element, Source, Voltmeter } from '../../server/src/circuit/circuit.ts';
 import type { Span } from '../../server/src/quantity/quantity.ts';
 import { expectPrinted } from './printed.ts';
+import { solved } from './solved.ts';
 
 function exact(value: number): Span {
   return { least: value, nominal: value, most: value };

@@ -27,8 +27,6 @@ export type { Likely } from './root-sum-square.ts';
 export { rootSumSquare } from './root-sum-square.ts';
 export type { Shares } from './shares.ts';
 export { sharesOfWidth } from './shares.ts';
-export type { Solved } from './solved.ts';
-export { solved } from './solved.ts';
 export type { Edge } from './solver.ts';
 export { resistanceBetween } from './solver.ts';
 export type { Uncertain, UncertainReading } from './uncertain.ts';

@@ -1,9 +1,9 @@
-import type { ConditionRanges } from './conditions.ts';
-import type { Network } from './network.ts';
-import { numbered } from './numbered.ts';
-import { conflictsOf, operatingPoint } from './operating-point.ts';
-import { resistanceWithin } from './parts.ts';
-import type { Source } from './voltage-window.ts';
+import type { ConditionRanges } from '../../server/src/circuit/conditions.ts';
+import type { Network } from '../../server/src/circuit/network.ts';
+import { numbered } from '../../server/src/circuit/numbered.ts';
+import { conflictsOf, operatingPoint } from '../../server/src/circuit/operating-point.ts';
+import { resistanceWithin } from '../../server/src/circuit/parts.ts';
+import type { Source } from '../../server/src/circuit/voltage-window.ts';
 
 /** A network at nominal, by the names of its nodes. */
 export interface Solved {
