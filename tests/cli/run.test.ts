@@ -190,7 +190,9 @@ describe('windows --why', () => {
       expect(why.shares.map(({ part }) => part)).toEqual(
         expect.arrayContaining(['control-unit', 'stage-1', 'dash-harness', 'K30']),
       );
-      expect(why.assumed.map(({ source }) => source).join()).toContain('IEC 60228');
+      expect(why.assumed.map(({ source }) => source).join()).toContain(
+        'IEC 60228 class 5, plain or coated wires',
+      );
     }
   });
 
