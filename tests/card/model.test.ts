@@ -248,6 +248,12 @@ describe('assumptions', () => {
     ]);
   });
 
+  test('a cable by its size names what its limits rest on', () => {
+    expect(facts(card, 'Part').filter((fact) => fact.includes('copper'))).toEqual([
+      'dash-harness: 1.2 m of 0.5 mm² copper (annealed copper, 0.393 % per kelvin; IEC 60028; at most as IEC 60228 class 5, plain or coated wires)',
+    ]);
+  });
+
   test('instrument, contacts and ambient', () => {
     expect(facts(card, 'Instrument')).toEqual([
       'control-unit: error at most 3 % + 0.1 Ω, last digit 0.01 Ω, reads open beyond 10 Ω',

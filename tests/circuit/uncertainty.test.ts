@@ -113,6 +113,14 @@ describe('the root of the sum of the squares', () => {
     expect(standardOf(readingOf(network))).toBeCloseTo(0.316, 3);
   });
 
+  test('EA-4/02, supplement S3: the standard uncertainties of a 10 kΩ standard resistor sum to 8.328 mΩ (inputs from memory)', () => {
+    // Milliohms: the standard and its drift, two temperatures, the comparator at 10 kΩ, five readings of the ratio.
+    const five = 1.58 / Math.sqrt(5);
+    const inputs = [2.5, 10 / rectangular, 2.75 / rectangular, 5.5 / rectangular, 10 / Math.sqrt(6), five];
+    const reading = readingOf(series(...inputs.map((each) => around(100, each * rectangular))));
+    expect(standardOf(reading)).toBeCloseTo(8.328, 3);
+  });
+
   test('a common cause that moves parts both ways cancels before it is squared', () => {
     const copper: PartModel = {
       kind: 'copper-coil',

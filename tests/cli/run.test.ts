@@ -190,7 +190,9 @@ describe('windows --why', () => {
       expect(why.shares.map(({ part }) => part)).toEqual(
         expect.arrayContaining(['control-unit', 'stage-1', 'dash-harness', 'K30']),
       );
-      expect(why.assumed.map(({ source }) => source).join()).toContain('IEC 60228');
+      expect(why.assumed.map(({ source }) => source).join()).toContain(
+        'IEC 60228 class 5, plain or coated wires',
+      );
     }
   });
 
@@ -205,6 +207,29 @@ describe('windows --why', () => {
     );
     expect((squares ?? NaN) / (drawn ?? NaN)).toBeGreaterThan(0.9);
     expect((squares ?? NaN) / (drawn ?? NaN)).toBeLessThan(1.15);
+  });
+
+  test('says of a voltage too which readings prove the circuit good', () => {
+    const file = join(folder, 'supply.yaml');
+    writeFileSync(
+      file,
+      `format: 1
+title: A supply
+sources: { battery: { kind: battery, voltage: 11..13 V, feeds: [lamp] } }
+instruments:
+  hand-meter:
+    kind: multimeter
+    voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.01 V, input: 10 MΩ }
+parts: { lamp: { kind: lamp, resistance: 3 Ω } }
+network: [{ source: battery, between: [plus, ground] }, { part: lamp, between: [plus, ground] }]
+steps: [{ measure: voltage, across: [plus, ground], with: hand-meter }]
+`,
+    );
+    // 11 · 1.005 + 0.02 = 11.075; 13 · 0.995 - 0.02 = 12.915.
+    expect(ran(['windows', file, '--why']).out).toContain('11.08..12.91 V proves the circuit itself good\n');
+    const { out } = ran(['windows', file, '--format', 'json']);
+    const [reading] = (JSON.parse(out) as { readings: readonly { guarded: unknown }[] }).readings;
+    expect(reading?.guarded).toEqual({ least: 11.08, most: 12.91 });
   });
 
   test('draws the same circuits each time', () => {

@@ -127,6 +127,17 @@ describe('the hover in a network', () => {
     expect(text).toContain('leads of hand-meter: 0.1..0.3 Ω (stated in this file)');
   });
 
+  test('of a voltage says what proves the circuit good, as of a resistance', () => {
+    const text = about(
+      '  - ignition: off\n',
+      '  - ignition: on\n  - mea|sure: voltage\n    across: [bus-high, ground]\n    with: hand-meter\n  - ignition: off\n',
+    );
+    expect(text).toMatch(/ reads \*\*[\d.]+ V\*\* \(computed\)/);
+    // Both bias resistors lead to the bus, 10 to 15 kΩ side by side, and the meter of 10 MΩ takes a little: 2.2966 V at
+    // least, · 1.005 + 0.02 = 2.328; 2.6973 V at most, · 0.995 - 0.02 = 2.664.
+    expect(text).toContain('2.33..2.66 V proves the circuit itself good.');
+  });
+
   test('of a voltage that nothing holds says so', () => {
     const text = about(
       '  - measure: voltage\n    across: [bus-high',

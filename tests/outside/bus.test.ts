@@ -56,6 +56,23 @@ describe('terminations at both ends', () => {
   });
 });
 
+test.each([
+  ['open where nothing is amiss', '', 'open'],
+  [
+    '0 Ω where it is shorted to ground',
+    '  - { part: short, between: [unit-high, ground] }\n',
+    '0.00..0.00 Ω',
+  ],
+])('CAN_H against ground reads %s (fieldbus manual)', (_name, short, printed) => {
+  const { parts, network } = two('120 Ω');
+  const [reading] = readings({
+    parts: `${parts}\n  short: { kind: series, resistance: 0 Ω }\n  earth: { kind: series, resistance: 0 Ω }`,
+    network: `${network}\n${short}  - { part: earth, between: [ground, body] }`,
+    steps: '  - measure: resistance\n    across: [high, ground]\n    with: hand-meter\n',
+  });
+  expect(reading?.printed).toBe(printed);
+});
+
 test('three terminations read 40 Ω, below the 50 Ω at which the fieldbus manual says that there are more than two', () => {
   const { parts, network } = two('120 Ω');
   const [reading] = readings({

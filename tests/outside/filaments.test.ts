@@ -1,18 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { coldResistance, hotResistance, resistanceAt } from '../../server/src/circuit/circuit.ts';
+import { temperatureFactor } from '../../server/src/circuit/materials.ts';
 import { expectPrinted } from './printed.ts';
 
 describe('a cold filament, estimated from its rating', () => {
   test('Halliday and Resnick, table 26-1: 2.9 V and 0.30 A give 9.67 Ω hot; 1.1 Ω at 20 °C lies in the estimate', () => {
     const watts = 2.9 * 0.3;
     expectPrinted(hotResistance(2.9, watts), '9.67');
+    // At 1751 °C by its coefficient, printed as 1.8e3.
+    expectPrinted(1.1 * temperatureFactor(4.5e-3, 20, 1751), '9.67');
     const { least, most } = coldResistance(2.9, watts);
     expect(1.1).toBeGreaterThan(least);
     expect(1.1).toBeLessThan(most);
   });
 
   test('OpenStax College Physics: 0.350 Ω at 20 °C, 4.8 Ω hot, lies in the estimate', () => {
-    const hot = 0.35 * (1 + 4.5e-3 * 2830);
+    const hot = 0.35 * temperatureFactor(4.5e-3, 20, 20 + 2830);
     expectPrinted(hot, '4.8');
     // A lamp with that hot resistance at 12 V.
     const { least, most } = coldResistance(12, 12 ** 2 / hot);

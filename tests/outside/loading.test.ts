@@ -5,33 +5,11 @@ import {
   leakSeen,
   leakWindow,
   networkWindow,
-  voltageWindow,
 } from '../../server/src/circuit/circuit.ts';
-import type { ConditionRanges, Element, Source, Voltmeter } from '../../server/src/circuit/circuit.ts';
-import type { Span } from '../../server/src/quantity/quantity.ts';
+import type { Element, Source, Voltmeter } from '../../server/src/circuit/circuit.ts';
+import { exact, resistor, room, source, volts } from './elements.ts';
 import { expectPrinted } from './printed.ts';
 import { solved } from './solved.ts';
-
-function exact(value: number): Span {
-  return { least: value, nominal: value, most: value };
-}
-
-function resistor(id: string, a: string, b: string, ohms: number): Element {
-  return { id, between: [a, b], part: { kind: 'stated', resistance: exact(ohms) } };
-}
-
-function source(volts: number): Source {
-  return { id: 'battery', between: ['plus', 'minus'], kind: 'voltage', value: exact(volts) };
-}
-
-const room: ConditionRanges = { ambient: exact(20), entered: new Map() };
-
-function volts(network: readonly Element[], supply: Source, from: string, to: string): number {
-  const window = voltageWindow(network, [supply], from, to, room);
-  if (window.kind !== 'number') throw new Error(window.kind);
-  expect(window.exact).toBe(true);
-  return window.value.nominal;
-}
 
 describe('instruments load what they read', () => {
   test('100 V and 5 mA by a meter of 150 kΩ: 20 kΩ apparent, 23.077 kΩ true (worked example)', () => {
@@ -50,12 +28,14 @@ describe('instruments load what they read', () => {
       room,
     );
     expectPrinted(apparent === 'open' ? NaN : apparent.nominal / 1000, '20.000');
+    expectPrinted(apparent === 'open' ? NaN : 100 * (1 - apparent.nominal / unknown), '13.33');
   });
 
   test('Kalsi: 80 V and 10 mA by the same meter: 8 kΩ apparent, 8.45 kΩ true', () => {
     const meter = resistor('meter', 'a', 'b', 150_000);
     const apparent = networkWindow([resistor('unknown', 'a', 'b', 8450), meter], 'a', 'b', room);
     expectPrinted(apparent === 'open' ? NaN : apparent.nominal / 1000, '8.0');
+    expectPrinted(apparent === 'open' ? NaN : 100 * (1 - apparent.nominal / 8450), '5.3');
   });
 
   test('Bird, chapter 10: an ammeter of 50 Ω makes 18.18 mA out of the 20 mA of 10 V in 500 Ω', () => {
@@ -86,53 +66,8 @@ describe('instruments load what they read', () => {
   });
 });
 
-describe('bridges with a source and a galvanometer', () => {
-  // Voltage across the open bridge, and the current through a galvanometer in it.
-  test.each([
-    [
-      'FOSSEE Scilab textbook companion 3830, example 6.2',
-      [1000, 400, 100, 41],
-      1.5,
-      50,
-      '0.007599',
-      '20.83',
-    ],
-    ['Bakshi, example 8.3', [7000, 2000, 20_000, 4000], 8, 300, '0.44444', '85.65'],
-    [
-      'Electronic Instrumentation, example 7.5.2 (its own answer is flagged as wrong)',
-      [1500, 5000, 3000, 14_000],
-      10,
-      250,
-      '0.54299',
-      '140.15',
-    ],
-  ] as const)('%s', (_name, [p, q, r, s], supply, galvanometer, open, microampere) => {
-    const arms = [
-      resistor('p', 'plus', 'g', p),
-      resistor('q', 'g', 'minus', q),
-      resistor('r', 'plus', 'h', r),
-      resistor('s', 'h', 'minus', s),
-    ];
-    const across = Math.abs(volts(arms, source(supply), 'g', 'h'));
-    expectPrinted(across, open);
-    const loaded = [...arms, resistor('galvanometer', 'g', 'h', galvanometer)];
-    expectPrinted((1e6 * Math.abs(volts(loaded, source(supply), 'g', 'h'))) / galvanometer, microampere);
-  });
-
-  test('a bridge of 2, 4, 8, 4 Ω, galvanometer 10 Ω, 5 V: 0.1190 A by the node equations, not the 1.071 A printed', () => {
-    const arms = [
-      resistor('p', 'plus', 'g', 2),
-      resistor('q', 'g', 'minus', 4),
-      resistor('r', 'plus', 'h', 8),
-      resistor('s', 'h', 'minus', 4),
-      resistor('galvanometer', 'g', 'h', 10),
-    ];
-    expectPrinted(Math.abs(volts(arms, source(5), 'g', 'h')) / 10, '0.1190');
-  });
-});
-
 describe('series and parallel with a source, Bird, chapter 5', () => {
-  test('12 V over 4 + 9 + 11 Ω: 0.5 A, 4.5 V across the 9 Ω', () => {
+  test('12 V over 4 + 9 + 11 Ω: 0.5 A, 4.5 V across the 9 Ω, 2.75 W in the 11 Ω', () => {
     const chain = [
       resistor('a', 'plus', 'x', 4),
       resistor('b', 'x', 'y', 9),
@@ -141,12 +76,25 @@ describe('series and parallel with a source, Bird, chapter 5', () => {
     const { volts: potentials, amperes } = solved(chain, [source(12)], 'minus', room);
     expect(amperes.map((one) => Number(one.toFixed(12)))).toEqual([0.5, 0.5, 0.5]);
     expect((potentials.get('x') ?? NaN) - (potentials.get('y') ?? NaN)).toBeCloseTo(4.5, 12);
+    expect(11 * (amperes[2] ?? NaN) ** 2).toBeCloseTo(2.75, 12);
   });
 
   test('50 V over 4 + 6 Ω: 30 V across the 6 Ω', () => {
     expect(
       volts([resistor('a', 'plus', 'x', 4), resistor('b', 'x', 'minus', 6)], source(50), 'x', 'minus'),
     ).toBeCloseTo(30, 12);
+  });
+
+  test('12 V over 3 Ω beside 6 Ω: 4 A in the 3 Ω', () => {
+    const pair = [resistor('three', 'plus', 'minus', 3), resistor('six', 'plus', 'minus', 6)];
+    expect(solved(pair, [source(12)], 'minus', room).amperes[0]).toBeCloseTo(4, 12);
+  });
+
+  test('8 A in 5 Ω and 11 A in all, beside 20 Ω: 2 A in the 20 Ω, and the third is 40 Ω', () => {
+    const three = [5, 40, 20].map((ohms) => resistor(`of-${ohms}`, 'plus', 'minus', ohms));
+    const { amperes, delivered } = solved(three, [source(8 * 5)], 'minus', room);
+    for (const [at, ampere] of [8, 1, 2].entries()) expect(amperes[at]).toBeCloseTo(ampere, 12);
+    expect(delivered[0]).toBeCloseTo(11, 12);
   });
 
   test('with what hangs in the air named, and sources that cannot be so left out', () => {
@@ -218,6 +166,9 @@ describe('leaks as a monitor sees them', () => {
     const both = leakWindow(rails, ['hv-plus', 'hv-minus'], ['body'], room);
     expect(both === 'open' ? NaN : both.nominal).toBeCloseTo(5e5, 6);
     expect(leakSeen(both, 100 * 400)).toBe('never');
+    // 500 Ω per volt, of an AC bus.
+    expect(leakSeen(both, 500 * 400)).toBe('never');
+    expect(leakSeen(both, 500e3 + 1)).toBe('always');
   });
 });
 

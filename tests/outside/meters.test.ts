@@ -56,3 +56,9 @@ describe('a kit meter, 200 Ω range by 0.1 Ω with 0.8 % + 2 digits (its manual;
     expectPrinted(most - ohms, error);
   });
 });
+
+test('Helfrick and Cooper, example 1-12: 1 % of a 150 V range is 1.5 V at a reading of 83 V, 1.81 % of it', () => {
+  const [least, most] = limits(83, '1.5 Ω', 0.1);
+  expectPrinted(83 - least, '1.5');
+  expectPrinted((100 * (most - 83)) / 83, '1.81');
+});

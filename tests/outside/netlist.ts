@@ -66,8 +66,8 @@ function barOhms(
   return isClosed ? (bar.resistance?.[corner] ?? NaN) : null;
 }
 
-/** Greatest resistance at 20 °C of a 0.5 mm² stranded conductor, IEC 60228 class 5, plain: 39.0 Ω/km. */
-const greatestPerMetre = new Map([[0.5, 39.0e-3]]);
+/** Greatest resistance at 20 °C of a 0.5 mm² stranded conductor, IEC 60228 class 5, metal-coated: 40.1 Ω/km. */
+const greatestPerMetre = new Map([[0.5, 40.1e-3]]);
 
 function statedOhms(resistance: Resistance | null, corner: Corner): number {
   if (resistance === null) return NaN;

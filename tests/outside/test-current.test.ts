@@ -11,6 +11,20 @@ function said(sends: string, noFire: string): readonly string[] {
   return findings.map(({ rule }) => rule);
 }
 
+describe('data sheets of squib drivers, against a no-fire current of 0.4 A (from memory)', () => {
+  test.each([
+    ['30..34 mA', 'four channels, least to typical', []],
+    ['30..40.5 mA', 'four channels, least to most', ['test-current']],
+    ['38..42 mA', 'four squibs, doc. 024714', ['test-current']],
+  ])('%s (%s)', (sends, _source, rules) => {
+    expect(said(sends, '400 mA')).toEqual(rules);
+  });
+
+  test('a stage of the insensitive class, 1 A no-fire (GJB 344-1987), bears them', () => {
+    expect(said('38..42 mA', '1 A')).toEqual([]);
+  });
+});
+
 describe('14 CFR 417 Appendix D: a monitoring current of no more than a tenth of the no-fire current', () => {
   test.each([
     ['40 mA', '400 mA'],

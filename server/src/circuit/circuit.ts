@@ -3,7 +3,7 @@ export type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
 export { temperatureWithin } from './conditions.ts';
 export type { Flow } from './flow.ts';
 export { flowBetween } from './flow.ts';
-export { guardedWindow } from './guarded.ts';
+export { guardedVoltage, guardedWindow } from './guarded.ts';
 export type { Indication, Instrument } from './instrument.ts';
 export { indicate } from './instrument.ts';
 export type { RangedIndication } from './instrument-ranges.ts';

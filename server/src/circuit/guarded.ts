@@ -1,6 +1,8 @@
 import type { Span } from '../quantity/quantity.ts';
 import { withError, withLeads } from './instrument.ts';
 import type { Instrument } from './instrument.ts';
+import { errorOfVoltage } from './instrument-voltage.ts';
+import type { Voltmeter } from './instrument-voltage.ts';
 
 /**
  * The numbers, in ohms and before the display step, that prove the circuit itself to lie between its least and its most:
@@ -32,4 +34,23 @@ function guardedLeads(circuit: Span, instrument: Instrument): Span {
     ...instrument,
     leads: { least: leads.most, nominal: leads.nominal, most: leads.least },
   });
+}
+
+/**
+ * The same in volts: the numbers that prove the voltage between the probes, with the meter there, to lie within limits.
+ * A limit that is infinite is none, and stays so: unlike a resistance a voltage has no least value of its own.
+ */
+export function guardedVoltage(
+  limits: { readonly least: number; readonly most: number },
+  meter: Voltmeter,
+): { readonly least: number; readonly most: number } | null {
+  const end = meter.range.most;
+  const least = limits.least === -Infinity ? -Infinity : limits.least + errorOfVoltage(limits.least, meter);
+  const most = limits.most === Infinity ? Infinity : limits.most - errorOfVoltage(limits.most, meter);
+  // Beyond its range on either side the meter shows no number.
+  const inRange = {
+    least: least === -Infinity ? least : Math.max(least, -end),
+    most: most === Infinity ? most : Math.min(most, end),
+  };
+  return Math.max(inRange.least, -end) > Math.min(inRange.most, end) ? null : inRange;
 }

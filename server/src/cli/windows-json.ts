@@ -65,7 +65,9 @@ function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {
 /** On the nearest bench. */
 function jsonGuarded(reading: Reading): unknown {
   const [nearest] = reading.good;
-  return nearest === undefined ? null : guardedOf(reading, nearest);
+  const guarded = nearest === undefined ? null : guardedOf(reading, nearest);
+  if (guarded === null || guarded === 'empty') return guarded;
+  return { least: jsonNumber(guarded.least), most: jsonNumber(guarded.most) };
 }
 
 function jsonRow({ bands, accepted, printed }: EntryRow): object {

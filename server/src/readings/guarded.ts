@@ -1,32 +1,53 @@
-import { guardedWindow } from '../circuit/circuit.ts';
+import { guardedVoltage, guardedWindow } from '../circuit/circuit.ts';
 import { formatWindow, roundInward } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
-import { instrumentOf } from './instruments.ts';
+import { instrumentOf, voltmeterOf } from './instruments.ts';
 import type { GoodOnBench, Reading } from './reading.ts';
 
-/** Readings in ohms, limits included, that prove the circuit itself good; `empty`: the instrument has none such. */
+/**
+ * Readings in ohms or volts, limits included, that prove the circuit itself good; a side that is infinite is not limited.
+ * `empty`: the instrument has none such.
+ */
 export type Guarded = { readonly least: number; readonly most: number } | 'empty';
 
 /**
  * The numbers on the display that prove the circuit itself good on a bench: within the author's window, else within what
  * a sound circuit may have there, whatever the error of the instrument. It is reported, and never decides. null: there
- * is none to be had, where open is good, or where what is good depends on a temperature that is entered.
+ * is none to be had, where open is good, where what is good depends on a temperature that is entered, and of a voltage
+ * that says nothing of the circuit or of which an outer bound alone is known.
  */
 export function guardedOf(reading: Reading, bench: GoodOnBench): Guarded | null {
   const limits = reading.byEntry.length > 0 ? null : limitsOf(reading, bench);
   if (limits === null || reading.instrument === null) return null;
+  const meter = voltmeterOf(reading.instrument);
+  if (meter !== null) return onDisplay(guardedVoltage(limits, meter), meter);
   const instrument = instrumentOf(reading.instrument, limits.nominal);
-  if (instrument === null) return null;
-  const window = guardedWindow(limits, instrument);
-  return window === null ? 'empty' : (roundInward(window, instrument.resolution) ?? 'empty');
+  return instrument === null ? null : onDisplay(guardedWindow(limits, instrument), instrument);
 }
 
-function limitsOf({ accepted }: Reading, { circuit }: GoodOnBench): Span | null {
+function onDisplay(
+  window: { readonly least: number; readonly most: number } | null,
+  { resolution }: { readonly resolution: number },
+): Guarded {
+  return window === null ? 'empty' : (roundInward(window, resolution) ?? 'empty');
+}
+
+/** A resistance is never below zero, so zero is as good as no limit; a voltage may be. */
+const leastOf = { resistance: 0, voltage: -Infinity } as const;
+
+function limitsOf({ accepted, quantity }: Reading, { circuit, floating, exact }: GoodOnBench): Span | null {
   if (circuit === 'open' || circuit === 'unknown' || accepted === null || accepted === 'open') return null;
-  if (accepted.from === 'computed') return circuit;
-  const least = accepted.least ?? 0;
+  if (floating) return null;
+  if (accepted.from === 'computed')
+    return exact && !(quantity === 'voltage' && isZero(circuit)) ? circuit : null;
+  const least = accepted.least ?? leastOf[quantity];
   const most = accepted.most ?? Infinity;
   return { least, nominal: circuit.nominal, most };
+}
+
+/** Of a voltage: no source drives anything there, and a broken circuit reads the same as a sound one. */
+function isZero({ least, most }: Span): boolean {
+  return least === 0 && most === 0;
 }
 
 /** `1.96..2.42 Ω proves the circuit itself good`, for the nearest bench of a reading; null: nothing is to be said. */

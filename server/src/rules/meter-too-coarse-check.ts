@@ -1,5 +1,5 @@
 import { guardedOf } from '../readings/guarded.ts';
-import { ohmsInWords } from '../readings/shown-in-words.ts';
+import { amountInWords } from '../readings/shown-in-words.ts';
 import type { Reading } from '../readings/reading.ts';
 import { subjectInWords } from '../readings/subject.ts';
 import type { Id } from '../text/procedure.ts';
@@ -12,15 +12,16 @@ import type { Side } from './window-sides.ts';
 export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 
 function tooCoarse(context: Context): readonly Seen[] {
-  const told = new Set<Id>();
+  const told = new Set<string>();
   return context.readings.readings.flatMap((reading): Seen[] => {
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
-    if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
+    const subject = `${reading.quantity} ${reading.of}`;
+    if (reading.instrument === null || expects(context, reading) || told.has(subject)) return [];
     const side = known(reading).find(
       (one) => isWithoutLoads(reading, one) && guardedOf(reading, one) === 'empty',
     );
     if (side === undefined) return [];
-    told.add(reading.of);
+    told.add(subject);
     const message = coarseInWords(reading, reading.instrument.id, side);
     return [seen(context, reading, 'meter-too-coarse', message, [side])];
   });
@@ -32,8 +33,8 @@ function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
 }
 
 function coarseInWords(reading: Reading, instrument: Id, { circuit }: Side): string {
-  const good =
-    typeof circuit === 'string' ? '' : ` is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
+  const amount = (value: number): string => amountInWords(value, reading.quantity);
+  const good = typeof circuit === 'string' ? '' : ` is ${amount(circuit.least)} to ${amount(circuit.most)}`;
   return (
     `No reading of ${instrument} proves ${subjectInWords(reading)} good: a sound one${good}, ` +
     'and by its error every number that it shows there can also come from outside.'

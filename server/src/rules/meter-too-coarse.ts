@@ -21,7 +21,7 @@ export const meterTooCoarse: Rule = {
   name: 'meter-too-coarse',
   severity: 'information',
   stage: 'windows',
-  meaning: 'No reading with this instrument proves the loop good.',
+  meaning: 'No reading with this instrument proves the circuit good.',
   why: 'A reading within its window then says only that the circuit may be sound. That may be enough, but should be known.',
   source: 'JCGM 106, guarded acceptance, with the whole error limit as guard band',
   finder: meterTooCoarseFinder,
