@@ -17,7 +17,8 @@ function tooCoarse(context: Context): readonly Seen[] {
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
     if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(
-      (one) => isWithoutLoads(reading, one) && guardedOf(reading, one) === 'empty',
+      (one) =>
+        isWithoutLoads(reading, one) && (isBeyond(reading, one) || guardedOf(reading, one) === 'empty'),
     );
     if (side === undefined) return [];
     told.add(reading.of);
@@ -31,11 +32,17 @@ function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
   return ![...loads.values()].some((place) => loop === null || place.loop === loop.id);
 }
 
-function coarseInWords(reading: Reading, instrument: Id, { circuit }: Side): string {
+/** A sound circuit that is always shown as open, as a broken one is. */
+function isBeyond({ accepted }: Reading, { circuit }: Side): boolean {
+  return accepted === 'open' && typeof circuit !== 'string';
+}
+
+function coarseInWords(reading: Reading, instrument: Id, side: Side): string {
+  const { circuit } = side;
   const good =
     typeof circuit === 'string' ? '' : ` is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
-  return (
-    `No reading of ${instrument} proves ${subjectInWords(reading)} good: a sound one${good}, ` +
-    'and by its error every number that it shows there can also come from outside.'
-  );
+  const because = isBeyond(reading, side)
+    ? 'which is beyond its range: it reads open like a broken one.'
+    : 'and by its error every number that it shows there can also come from outside.';
+  return `No reading of ${instrument} proves ${subjectInWords(reading)} good: a sound one${good}, ${because}`;
 }
