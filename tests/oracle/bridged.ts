@@ -22,9 +22,11 @@ export function isBridged(procedure: Procedure, world: World, load: Id): boolean
   return !heldOpen && (mating === 'unlocked' || bar.side === place.side);
 }
 
-/** Loads that a step has brought under a closed bar. */
+/** Loads that a step has brought under a closed bar, or from one to another. */
 export function newlyBridged(procedure: Procedure, before: World, after: World): Id[] {
+  const isMoved = (load: Id): boolean =>
+    JSON.stringify(before.loads[load]) !== JSON.stringify(after.loads[load]);
   return [...procedure.loads.keys()].filter(
-    (load) => isBridged(procedure, after, load) && !isBridged(procedure, before, load),
+    (load) => isBridged(procedure, after, load) && (isMoved(load) || !isBridged(procedure, before, load)),
   );
 }

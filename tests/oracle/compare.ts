@@ -1,42 +1,10 @@
 import type { Finding } from '../../server/src/text/finding.ts';
 import type { Procedure } from '../../server/src/text/procedure.ts';
+import { ORACLE_RULES, WINDOW_RULES } from './coverage.ts';
 import { codesForetold, oracle } from './oracle.ts';
 import type { Told } from './oracle.ts';
-import { WINDOW_RULES, windowRules, windowsOf } from './windows.ts';
+import { windowRules, windowsOf } from './windows.ts';
 import type { WindowTold } from './windows.ts';
-
-/** The rules that the oracle speaks of; findings of other rules are not its business. */
-export const ORACLE_RULES: readonly string[] = [
-  'live-touch',
-  'short-wait',
-  'not-proven-dead',
-  'proof-too-early',
-  'proof-elsewhere',
-  'unguarded-source',
-  'ignition-first',
-  'half-open',
-  'unfed-circuit',
-  'unfed-monitor',
-  'in-no-circuit',
-  'wait-without-effect',
-  'impossible',
-  'uncovered',
-  'unreachable',
-  'endless',
-  'repeats',
-  'not-restored',
-  'leaves-too-much',
-  'codes-not-recorded',
-  'codes-not-cleared',
-  'repair-not-verified',
-  'loop-not-verified',
-  'hands-in-text',
-  'test-current',
-  'load-bridged',
-  'missing-notice',
-  'meter-across-live',
-  'monitor-in-the-way',
-];
 
 /** A finding of the engine in the oracle's terms. */
 export function told(finding: Finding): Told {

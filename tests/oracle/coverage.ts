@@ -1,86 +1,59 @@
-import type { Expect, Id, Monitor, Outcome, Step } from '../../server/src/text/procedure.ts';
-import type { Shown } from './values.ts';
+/* Which rules the oracle speaks of, and which it cannot. */
 
-/* The accepted window of a reading, and the outcomes that a step has to name. */
+/** Found by `oracle`, with the shortest path where one belongs to it. */
+export const ORACLE_RULES: readonly string[] = [
+  'live-touch',
+  'short-wait',
+  'not-proven-dead',
+  'proof-too-early',
+  'proof-elsewhere',
+  'unguarded-source',
+  'ignition-first',
+  'half-open',
+  'unfed-circuit',
+  'unfed-monitor',
+  'in-no-circuit',
+  'wait-without-effect',
+  'impossible',
+  'uncovered',
+  'unreachable',
+  'endless',
+  'repeats',
+  'not-restored',
+  'leaves-too-much',
+  'codes-not-recorded',
+  'codes-not-cleared',
+  'repair-not-verified',
+  'loop-not-verified',
+  'hands-in-text',
+  'test-current',
+  'load-bridged',
+  'missing-notice',
+  'meter-across-live',
+  'monitor-in-the-way',
+  'no-wait',
+  'zero-wait',
+  'inert-stage',
+  'not-preferred',
+  'outside-validity',
+  'dangling-node',
+  'unfit-meter',
+];
 
-export type Accepted = 'open' | { readonly least: number | null; readonly most: number | null };
+/** Found by `windowRules`. */
+export const WINDOW_RULES = [
+  'window-differs',
+  'window-undefined',
+  'expect-excludes-good',
+  'load-out-of-window',
+  'meter-too-coarse',
+  'expect-admits-fault',
+] as const;
 
-function fromExpect(expect: Expect): Accepted {
-  if (expect === 'open') return 'open';
-  if ('below' in expect) return { least: null, most: expect.below };
-  if ('above' in expect) return { least: expect.above, most: null };
-  return { least: expect.least, most: expect.most };
-}
+/** Found by nobody here, with the reason. */
+export const EXCUSED: Readonly<Record<string, string>> = {
+  'too-many-states': 'a bound of the engine on its own exploration: the oracle explores everything',
+};
 
-export function roundedDown(value: number, resolution: number): number {
-  return Math.floor(value / resolution + 1e-9) * resolution;
-}
-export function roundedUp(value: number, resolution: number): number {
-  return Math.ceil(value / resolution - 1e-9) * resolution;
-}
-
-/** The accepted window over all benches in which the step is reached. null: not known, or number and open. */
-export function acceptedOf(
-  monitor: Monitor,
-  expect: Expect | null,
-  shown: readonly (Shown | null)[],
-): Accepted | null {
-  if (expect !== null) return fromExpect(expect);
-  const { resolution } = monitor;
-  if (shown.length === 0 || shown.includes(null) || resolution === null) return null;
-  const known = shown.filter((each) => each !== null);
-  const numbers = known.map((each) => each.number).filter((number) => number !== null);
-  if (numbers.length === 0) return 'open';
-  if (numbers.length < known.length) return null;
-  return {
-    least: roundedDown(Math.min(...numbers.map((number) => number.least)), resolution),
-    most: known.some((each) => each.canBeOpen)
-      ? null
-      : roundedUp(Math.max(...numbers.map((number) => number.most)), resolution),
-  };
-}
-
-/** The classes that a reading of one loop has to name. null: not known. */
-export function requiredClasses(monitor: Monitor, accepted: Accepted | null): string[] | null {
-  if (accepted === null || monitor.range === null) return null;
-  const leak = monitor.leakBelow === null ? [] : ['leak'];
-  if (accepted === 'open') return ['within', 'below', ...leak];
-  const below = accepted.least !== null && accepted.least > monitor.range.least;
-  const above = accepted.most !== null && accepted.most < monitor.range.most;
-  return [
-    'within',
-    ...(below ? ['below'] : []),
-    ...(above ? ['above'] : []),
-    ...(accepted.most === null ? [] : ['open']),
-    ...leak,
-  ];
-}
-
-function names(outcomes: readonly Outcome[], of: Id | undefined, wanted: string): boolean {
-  return outcomes.some(
-    (outcome) =>
-      outcome.of === of && (outcome.name === wanted || (outcome.name === 'outside' && wanted !== 'within')),
-  );
-}
-
-/** Whether a step leaves out an outcome that can happen. `required` answers for one loop of a reading. */
-export function isUncovered(step: Step, required: (loop: Id) => string[] | null): boolean {
-  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return false;
-  const { outcomes } = step;
-  if (outcomes === null || outcomes.some((outcome) => outcome.name === 'else' && outcome.of === undefined))
-    return false;
-  const bare = (wanted: string): boolean => names(outcomes, undefined, wanted);
-  if (step.verb === 'read-codes') return !['none', 'stored', 'present'].every(bare);
-  if (step.verb === 'inspect') return !['ok', 'defect'].every(bare);
-  const wanted = step.loops.map((loop) => ({ loop, classes: required(loop) }));
-  if (wanted.some(({ classes }) => classes === null)) return false;
-  const [only] = wanted;
-  if (wanted.length === 1 && only !== undefined) {
-    return !(only.classes ?? []).every((each) => bare(each) || names(outcomes, only.loop, each));
-  }
-  const named = ({ loop, classes }: (typeof wanted)[number], less: string): boolean =>
-    (classes ?? []).every((each) => each === less || names(outcomes, loop, each));
-  const oneWhole = wanted.some((each) => named(each, ''));
-  const allButWithin = bare('within') && wanted.every((each) => named(each, 'within'));
-  return !oneWhole && !allButWithin;
-}
+/** Found by `ofWaivers`. */
+export const WAIVER_RULES = ['unused-waiver', 'waiver-refused'] as const;

@@ -1,10 +1,11 @@
 import type { Id, Loop, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { commanded } from './commands.ts';
-import { acceptedOf, isUncovered, requiredClasses } from './coverage.ts';
+import { acceptedOf, isUncovered, requiredClasses } from './accepted.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet, shownOf } from './values.ts';
 import type { ForetoldCode, Shown } from './values.ts';
 import { netPieces, probed } from './network.ts';
+import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, wayTaken } from './verbs.ts';
 import type { Proves } from './verbs.ts';
@@ -287,6 +288,7 @@ export function oracle(procedure: Procedure): Told[] {
     ...leavesInVain(procedure, met),
     ...uncovered(procedure, met),
     ...standing(procedure),
+    ...ofEntries(procedure),
     ...ofGraph(procedure),
   ]) {
     const key = JSON.stringify([told.rule, told.step, told.subject]);

@@ -1,4 +1,5 @@
 import type { Limit, Span } from '../../server/src/quantity/span.ts';
+import { plainResistance } from './plain-resistance.ts';
 import type { OutcomeName } from '../../server/src/text/finding.ts';
 import type {
   Action,
@@ -50,13 +51,13 @@ function inUnit(number: string, prefix: string | undefined): number {
 }
 
 export function plainSpan(text: string): Span {
-  const between = /^([\d.]+?)\.\.([\d.]+) ([mµkM]?)(Ω|V|A|F|m|°C)$/.exec(text);
+  const between = /^([\d.]+?)\.\.([\d.]+) ([mµkM]?)(Ω|V|A|F|m|K|°C)$/.exec(text);
   if (between) {
     const least = inUnit(between[1] ?? '', between[3]);
     const most = inUnit(between[2] ?? '', between[3]);
     return { least, nominal: (least + most) / 2, most };
   }
-  const around = /^([\d.]+) ([mµkM]?)(?:Ω|V|A|F|m|°C)(?: ± ([\d.]+) %)?$/.exec(text);
+  const around = /^([\d.]+) ([mµkM]?)(?:Ω|V|A|F|m|K|°C)(?: ± ([\d.]+) %)?$/.exec(text);
   if (!around) throw new Error(`The oracle does not read the quantity "${text}".`);
   const nominal = inUnit(around[1] ?? '', around[2]);
   const share = Number(around[3] ?? '0') / 100;
@@ -154,26 +155,12 @@ function monitor(plain: Entries[string]): Omit<Monitor, 'id' | 'path'> {
   };
 }
 
-function stated(value: unknown): Part['resistance'] {
-  const resistance = spanOrNull(value);
-  return resistance === null ? null : { kind: 'stated', resistance };
-}
-
 function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
   const kind = plain.kind as Part['kind'];
-  const wire = plain.wire;
   return {
     kind,
     form: kind === 'cable' || kind === 'rotary-coupling' || kind === 'series' ? 'two-conductor' : 'end',
-    resistance:
-      wire === undefined
-        ? stated(plain.resistance)
-        : {
-            kind: 'copper-wire',
-            wire: { squareMillimetres: Number(text(wire).replace(' mm²', '')) },
-            length: plainSpan(text(plain.length)),
-            temperature: 'ambient',
-          },
+    resistance: plainResistance(plain),
     live: plain.live === true,
     statedInert: plain.live === false,
     noFire: spanOrNull(plain['no-fire']),
@@ -363,7 +350,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
     ),
     loads: table(plain.loads, 'loads', (_, entry): Omit<Load, 'id' | 'path'> => ({
       kind: entry.kind as Load['kind'],
-      resistance: stated(entry.resistance),
+      resistance: plainResistance(entry),
       opensShortingBar: entry['opens-shorting-bar'] === true,
     })),
     parts: table(plain.parts, 'parts', (_, entry) => part(entry)),

@@ -40,12 +40,17 @@ function randomBattery(chance: Chance, feeds: string[]): Plain {
     bleed: chance.pick(['4.7 kΩ ± 5 %', '10 kΩ ± 5 %']),
     'safe-below': '2 V',
   };
-  const style = chance.pick(['wait', 'wait', 'wait', 'reserve', 'both']);
+  const style = chance.happens(0.06)
+    ? 'none'
+    : chance.pick(['wait', 'wait', 'wait', 'wait', 'reserve', 'both']);
+  if (style === 'none') return { kind: 'battery', voltage: '12.6 V', feeds };
   return {
     kind: 'battery',
     voltage: '12.6 V',
     feeds,
-    ...(style === 'reserve' ? {} : { wait: chance.pick(['60 s', '120 s', '180 s', '0 s']) }),
+    ...(style === 'reserve'
+      ? {}
+      : { wait: chance.happens(0.08) ? '0 s' : chance.pick(['60 s', '120 s', '180 s']) }),
     ...(style === 'wait' ? {} : { reserve }),
   };
 }
@@ -59,13 +64,49 @@ function randomConnector(chance: Chance): Plain {
   return { contact: '2..15 mΩ', ...(chance.happens(0.5) ? { 'shorting-bar': bar } : {}) };
 }
 
+const inSeries: readonly (readonly [resistance: string, series: string])[] = [
+  ['2.2 Ω', 'E6'],
+  ['3.3 Ω ± 1 %', 'E12'],
+  ['2.4 Ω', 'E24'],
+  ['2.37 Ω', 'E48'],
+  ['2.21 Ω', 'E96'],
+  ['2.23 Ω', 'E192'],
+  ['220 Ω', 'E12'],
+];
+
+/** Drawn apart, value and series seldom fit. */
+function ofSeries(chance: Chance): Plain {
+  const [resistance, series] = chance.pick(inSeries);
+  const other = chance.happens(0.3) ? chance.pick(inSeries)[1] : series;
+  return { kind: 'resistor', resistance, series: other };
+}
+
+/** Of a few ohms, so that monitors show them; one temperature in each list is one where it does not hold. */
+function randomSensor(chance: Chance): Plain {
+  if (chance.happens(0.5)) {
+    const temperature = chance.pick(['20..40 °C', '10..30 °C', '100..250 °C', '150..300 °C', '400..600 °C']);
+    return { kind: 'rtd', r0: '2 Ω', class: chance.pick(['AA', 'A', 'B']), temperature };
+  }
+  const temperature = chance.pick(['20..40 °C', '10..30 °C', '100..170 °C']);
+  return { kind: 'thermistor', r25: '2.2 Ω', beta: '3400 K', tolerance: '3 %', temperature };
+}
+
 function randomEnd(chance: Chance): Plain {
-  const kind = chance.pick(['initiator', 'initiator', 'initiator', 'resistor', 'hv-section']);
+  const kind = chance.pick([
+    'initiator',
+    'initiator',
+    'initiator',
+    'initiator',
+    'resistor',
+    'hv-section',
+    'sensor',
+  ]);
+  if (kind === 'sensor') return randomSensor(chance);
   const resistance = chance.pick(['1.7..2.3 Ω', '2.0..2.4 Ω', '1.9..2.6 Ω']);
   if (kind === 'hv-section') return { kind, voltage: '400 V', resistance, live: true };
-  if (kind === 'resistor') return { kind, resistance };
+  if (kind === 'resistor') return chance.happens(0.5) ? { kind, resistance } : ofSeries(chance);
   const noFire = chance.happens(0.5) ? { 'no-fire': chance.pick(noFireCurrents) } : {};
-  return { kind, resistance, ...noFire, live: chance.happens(0.8) };
+  return { kind, resistance, ...noFire, live: chance.happens(0.92) };
 }
 
 function randomLoads(chance: Chance): Record<string, Plain> {
@@ -74,8 +115,9 @@ function randomLoads(chance: Chance): Record<string, Plain> {
     resistance: chance.pick(['3.0 Ω ± 5 %', '2.2 Ω ± 1 %', '0.5 Ω ± 10 %', '60 Ω ± 5 %']),
   };
   const plug = {
-    kind: 'resistor',
-    resistance: chance.pick(['2.2 Ω ± 1 %', '2.4..2.6 Ω']),
+    ...(chance.happens(0.3)
+      ? ofSeries(chance)
+      : { kind: 'resistor', resistance: chance.pick(['2.2 Ω ± 1 %', '2.4..2.6 Ω']) }),
     'opens-shorting-bar': true,
   };
   return chance.pick([{ lamp }, { plug }, { lamp, plug }]);
@@ -118,10 +160,16 @@ function randomLoops(chance: Chance, monitors: string[]) {
   return { parts, connectors, loops };
 }
 
-const METER = {
-  kind: 'multimeter',
-  voltage: { range: '0..600 V', accuracy: '0.5 % + 2 digits', resolution: '0.1 V', input: '10 MΩ' },
-};
+/** Mostly fit for the proof of high voltage. */
+function randomMeter(chance: Chance): Plain {
+  const isFit = chance.happens(0.8);
+  const range = isFit ? '0..600 V' : chance.pick(['0..410 V', '0..400 V', '0..600 V']);
+  const accuracy = isFit
+    ? '0.5 % + 2 digits'
+    : chance.pick(['5 % + 1.8 V', '5 % + 2 V', '5 % + 5.9 V', '5 % + 6 V']);
+  const resolution = isFit ? '0.1 V' : chance.pick(['0.1 V', '1 V']);
+  return { kind: 'multimeter', voltage: { range, accuracy, resolution, input: '10 MΩ' } };
+}
 
 type Grown = Readonly<Record<'sources' | 'parts' | 'connectors' | 'loops', Record<string, Plain>>>;
 
@@ -154,11 +202,11 @@ function addHighVoltage(chance: Chance, { sources, parts, connectors, loops }: G
     voltage: '320..410 V',
     ...(feeds.length > 0 ? { feeds: [...new Set(feeds)] } : {}),
     'isolated-by': plug,
-    wait: chance.pick(['60 s', '120 s', '300 s', '0 s']),
+    wait: chance.happens(0.1) ? '0 s' : chance.pick(['60 s', '120 s', '300 s']),
     ...(chance.happens(0.3)
       ? { reserve: { capacitance: '500 µF ± 10 %', 'charged-to': '410 V', bleed: '100 kΩ ± 5 %' } }
       : {}),
-    ...(chance.happens(0.2) ? { 'safe-below': '50 V' } : {}),
+    ...(chance.happens(0.3) ? { 'safe-below': chance.pick(['50 V', '2 V', '5 V']) } : {}),
   };
 }
 
@@ -175,7 +223,7 @@ export function randomCircuit(chance: Chance): PlainCircuit {
   if (chance.happens(0.35)) sources.backup = randomBattery(chance, fedBy(0.5));
   const meters: Record<string, Plain> = {};
   if (chance.happens(0.45)) {
-    meters.meter = METER;
+    meters.meter = randomMeter(chance);
     addHighVoltage(chance, { sources, parts, connectors, loops });
     if (chance.happens(0.2)) addHighVoltage(chance, { sources, parts, connectors, loops }, 2);
   }

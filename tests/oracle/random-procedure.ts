@@ -6,7 +6,7 @@ import { pathOf, randomCircuit, through } from './random-circuit.ts';
 import type { PlainCircuit } from './random-circuit.ts';
 
 /*
- * Random procedures: a sensible one is drawn first, then spoiled by a few changes (none, for about a third), so that
+ * Random procedures: a sensible one is drawn first, then spoiled by a few changes (none, for about two fifths), so that
  * each rule is broken often and clean ones still happen. Outcomes name a place of the list by its key, and get a step
  * id in the end.
  */
@@ -342,7 +342,7 @@ export function randomProcedure(seed: number): PlainProcedure {
   const chance = chanceFrom(seed);
   const circuit = randomCircuit(chance);
   const way = chance.happens(0.8) ? sensible(chance, circuit) : [];
-  const spoiled = way.length === 0 || chance.happens(0.7);
+  const spoiled = way.length === 0 || chance.happens(0.6);
   for (const least = chance.whole(6, 18); way.length < Math.min(least, spoiled ? 18 : 6);)
     way.push(randomStep(chance, circuit));
   if (spoiled) for (let left = chance.whole(1, 8); left > 0; left -= 1) spoil(chance, circuit, way);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { PlainStep } from './plain-procedure.ts';
-import { dead, sample } from './sample.ts';
+import { circuit, dead, sample } from './sample.ts';
 import { windowRules, windowsOf } from './windows.ts';
 
 /* What the oracle makes of accepted windows, worked out by hand. */
@@ -43,6 +43,14 @@ test('a number on one bench and open on another has no window unless one is expe
   expect(windowsOf(sample(steps({ read: 'live' })))[0]?.accepted).toBeNull();
   expect(told(...steps({ read: 'live', expect: 'above 1 Ω' }))).toEqual(['window-differs of live at 3']);
   expect(told(...steps({ read: 'dull' }))).toEqual([]);
+});
+
+test('what may read open on one bench has a window that holds the open of another', () => {
+  // 8.1..9.9 Ω and 0.1 Ω more or less, with 3 %: 7.8..10 Ω or open.
+  const parts = { ...circuit.parts, inert: { kind: 'resistor', resistance: '8.1..9.9 Ω' } };
+  const procedure = sample([fork, { unplug: 'K3' }, { read: 'dull', id: 'there' }], { parts });
+  expect(windowsOf(procedure)[0]?.accepted).toEqual({ least: near(7.76), most: null });
+  expect(windowRules(procedure)).toEqual([]);
 });
 
 describe('loads that a reading cannot tell', () => {

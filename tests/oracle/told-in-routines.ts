@@ -1,7 +1,7 @@
 import { stepNumber } from '../../server/src/text/where.ts';
 import type { Finding } from '../../server/src/text/finding.ts';
 import type { Procedure } from '../../server/src/text/procedure.ts';
-import { ORACLE_RULES } from './compare.ts';
+import { ORACLE_RULES } from './coverage.ts';
 import { reachable } from './graph.ts';
 import { oracle } from './oracle.ts';
 import type { WrittenAt } from './walk.ts';

@@ -1,5 +1,5 @@
-import type { Id, Loop, Monitor, Part, Procedure, Side } from '../../server/src/text/procedure.ts';
-import type { Resistance } from '../../server/src/text/resistance.ts';
+import type { Id, Loop, Monitor, Procedure, Side } from '../../server/src/text/procedure.ts';
+import { ohmsOf } from './resistance.ts';
 import { isPowered, loadsAt } from './world.ts';
 import type { World } from './world.ts';
 
@@ -30,57 +30,12 @@ const pairInSeries = (conductor: Interval, behind: Interval): Interval => ({
   most: 2 * conductor.most + behind.most,
 });
 
-/** Copper: 1/58 Ω mm²/m at 20 °C, 0.00393 per kelvin (IEC 60028). AWG diameters: 0.127 mm times 92^((36 - n)/39) (ASTM B258). */
-function copper(
-  procedure: Procedure,
-  wire: { squareMillimetres: number } | { awg: number },
-  length: Interval,
-): Interval {
-  const area =
-    'awg' in wire ? (Math.PI / 4) * (0.127 * 92 ** ((36 - wire.awg) / 39)) ** 2 : wire.squareMillimetres;
-  const at = (celsius: number) => (1 / 58 / area) * (1 + 0.00393 * (celsius - 20));
-  return {
-    least: length.least * at(procedure.ambient.least),
-    most: length.most * at(procedure.ambient.most),
-  };
-}
-
-/** Stated as it is. Other kinds stand neither in the random procedures nor in those that are shipped. */
-function statedOnly(resistance: Resistance | null): Interval | null {
-  if (resistance?.kind === 'stated') return resistance.resistance;
-  const isExact =
-    resistance?.kind === 'preferred' && resistance.resistance.least === resistance.resistance.most;
-  return resistance?.kind === 'preferred' && !isExact ? resistance.resistance : null;
-}
-
-/** R25 exp(B (1/T - 1/298.15 K)), and a part more or less; T over all that may be where a value of the range is entered. */
-function thermistor({ entries }: Procedure, resistance: Resistance): Interval | null {
-  if (resistance.kind !== 'thermistor' || !('r25' in resistance.curve)) return null;
-  const { curve, temperature, tolerance } = resistance;
-  if (typeof temperature === 'string' || !('entry' in temperature)) return null;
-  const entry = entries.get(temperature.entry);
-  if (!entry?.range || entry.accuracy === null || tolerance === null || !('fraction' in tolerance))
-    return null;
-  const at = (celsius: number) =>
-    curve.r25.nominal * Math.exp(curve.beta.nominal * (1 / (celsius + 273.15) - 1 / 298.15));
-  return {
-    least: at(entry.range.most + entry.accuracy) * (1 - tolerance.fraction),
-    most: at(entry.range.least - entry.accuracy) * (1 + tolerance.fraction),
-  };
-}
-
-function resistanceOf(procedure: Procedure, part: Part | undefined): Interval | null {
-  const resistance = part?.resistance ?? null;
-  if (resistance?.kind === 'copper-wire') return copper(procedure, resistance.wire, resistance.length);
-  return resistance?.kind === 'thermistor' ? thermistor(procedure, resistance) : statedOnly(resistance);
-}
-
 /** What lies across the loop's pins on one side of a connector: loads and a closed bar. null: not known. */
 export function rungs(procedure: Procedure, world: World, loop: Loop, id: Id, side: Side): Interval[] | null {
   const here = loadsAt(world, id).filter((load) => world.loads[load]?.side === side);
   const found: (Interval | null)[] = here
     .filter((load) => world.loads[load]?.loop === loop.id)
-    .map((load) => statedOnly(procedure.loads.get(load)?.resistance ?? null));
+    .map((load) => ohmsOf(procedure, procedure.loads.get(load)?.resistance ?? null));
   if (here.some((load) => world.loads[load]?.loop === null)) return null;
   const bar = procedure.connectors.get(id)?.shortingBar;
   if (bar?.side === side) {
@@ -99,7 +54,7 @@ function lookingOut(procedure: Procedure, world: World, loop: Loop, from: number
   if (element === undefined) return OPEN;
   if (element.kind === 'part') {
     const part = procedure.parts.get(element.id);
-    const own = resistanceOf(procedure, part);
+    const own = ohmsOf(procedure, part?.resistance ?? null);
     if (own === null || part === undefined) return null;
     if (part.form === 'end') return own;
     const behind = lookingOut(procedure, world, loop, from + 1);

@@ -1,6 +1,7 @@
 import type { Id, Outcome, Procedure } from '../../server/src/text/procedure.ts';
-import { acceptedOf, roundedDown, roundedUp } from './coverage.ts';
-import type { Accepted } from './coverage.ts';
+import { acceptedOf, isMixed, roundedDown, roundedUp } from './accepted.ts';
+import type { Accepted } from './accepted.ts';
+import type { WINDOW_RULES } from './coverage.ts';
 import { waysOut } from './graph.ts';
 import { explore } from './oracle.ts';
 import type { Met } from './oracle.ts';
@@ -17,15 +18,6 @@ import type { World } from './world.ts';
  * The rules about accepted windows, for the engine's readings: the good windows of a step over all benches in which it
  * is reached, and the steps that a sound circuit reaches. Told by step number and loop.
  */
-
-export const WINDOW_RULES = [
-  'window-differs',
-  'window-undefined',
-  'expect-excludes-good',
-  'load-out-of-window',
-  'meter-too-coarse',
-  'expect-admits-fault',
-] as const;
 
 export interface WindowTold {
   readonly rule: (typeof WINDOW_RULES)[number];
@@ -70,9 +62,11 @@ function possible(accepted: Accepted | null, shown: Shown | null, resolution: nu
   if (shown.canBeOpen) found.add(window.most === null ? 'within' : 'open');
   if (shown.number !== null) {
     const { least, most } = displayed(shown.number, resolution);
-    if (window.least !== null && least < window.least) found.add('below');
-    if (window.most !== null && most > window.most) found.add('above');
-    if (most >= (window.least ?? 0) && least <= (window.most ?? Infinity)) found.add('within');
+    const slack = 1e-9 * resolution;
+    if (window.least !== null && least < window.least - slack) found.add('below');
+    if (window.most !== null && most > window.most + slack) found.add('above');
+    if (most >= (window.least ?? 0) - slack && least <= (window.most ?? Infinity) + slack)
+      found.add('within');
   }
   return found;
 }
@@ -164,14 +158,11 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     const told: WindowTold[] = [];
     const apart = (a: Interval, b: Interval): boolean =>
       Math.max(Math.abs(a.least - b.least), Math.abs(a.most - b.most)) > resolution * (1 + 1e-9);
-    const isMixed =
-      known.some(({ number }) => number === null) &&
-      known.some((each) => each.number !== null && !each.canBeOpen);
     const isApart = numbers.some((a) => numbers.some((b) => apart(a, b)));
     // Number and open without a window are told as undefined.
-    if (isMixed ? expect !== null : isApart) told.push({ rule: 'window-differs', step, loop });
-    if (expect === null && numbers.length > 0 && numbers.length < known.length)
-      told.push({ rule: 'window-undefined', step, loop });
+    const mixed = isMixed(known);
+    if (mixed ? expect !== null : isApart) told.push({ rule: 'window-differs', step, loop });
+    if (expect === null && mixed) told.push({ rule: 'window-undefined', step, loop });
     const of = procedure.loops.get(loop);
     const fitted = (world: World): Id[] => (of === undefined ? [] : loadsIn(world, of));
     // A load under a closed bar is told where it came there.

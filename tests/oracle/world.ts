@@ -125,7 +125,7 @@ export function dangers(procedure: Procedure): Danger[] {
 }
 
 /** Seconds until the source's reserve is below its safe voltage, in the worst case: V(t) = V0 exp(-t / RC). */
-function discharge(source: Source): number {
+export function discharge(source: Source): number {
   if (source.reserve === null || source.reserve === 'unstated') return 0;
   const { bleed, capacitance, chargedTo, safeBelow } = source.reserve;
   if (chargedTo.most <= safeBelow.least) return 0;

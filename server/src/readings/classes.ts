@@ -1,4 +1,5 @@
 import type { Indication } from '../circuit/circuit.ts';
+import { roundOutward } from '../quantity/quantity.ts';
 import type { ReadingClass } from '../text/finding.ts';
 import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
@@ -14,7 +15,8 @@ export function classesShown(
   accepted: Accepted,
   resolution: number,
 ): readonly ReadingClass[] {
-  const { value, canBeOpen } = indication;
+  const { canBeOpen } = indication;
+  const value = displayed(indication, resolution);
   const slack = resolution * forgiven;
   const shown = new Set<ReadingClass>();
   if (value !== null) {
@@ -29,6 +31,18 @@ export function classesShown(
   }
   if (canBeOpen) shown.add(openIsWithin(accepted) ? 'within' : 'open');
   return classOrder.filter((one) => shown.has(one));
+}
+
+/** The numbers that can stand on the display: whether it rounds up or down is not known. */
+function displayed(
+  { value, displayed: known }: Indication,
+  resolution: number,
+): { readonly least: number; readonly most: number } | null {
+  if (value === null || known != null) return known ?? null;
+  const outward = roundOutward(value, resolution);
+  return outward === 'open'
+    ? value
+    : { least: outward.least ?? value.least, most: outward.most ?? value.most };
 }
 
 /** The classes that a step has to cover: all that the instrument can show, whatever the circuit does. */

@@ -22,7 +22,7 @@ function inertStages({ procedure }: Context): readonly Seen[] {
 function zeroWaits({ procedure, circuits }: Context): readonly Seen[] {
   return [...procedure.sources.values()]
     .map((source) => ({ ...source, ...owedBy(source) }))
-    .filter(({ stated, discharge, seconds }) => seconds === 0 && (stated !== null || discharge !== null))
+    .filter(({ stated, discharge }) => (stated ?? discharge) === 0)
     .filter(({ id }) => circuits.hazards.some(({ sources }) => sources.includes(id)))
     .map(({ id, path, stated }) => ({
       issue: {

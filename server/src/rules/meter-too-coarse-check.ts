@@ -18,7 +18,8 @@ function tooCoarse(context: Context): readonly Seen[] {
     const subject = `${reading.quantity} ${reading.of}`;
     if (reading.instrument === null || expects(context, reading) || told.has(subject)) return [];
     const side = known(reading).find(
-      (one) => isWithoutLoads(reading, one) && guardedOf(reading, one) === 'empty',
+      (one) =>
+        isWithoutLoads(reading, one) && (isBeyond(reading, one) || guardedOf(reading, one) === 'empty'),
     );
     if (side === undefined) return [];
     told.add(subject);
@@ -32,11 +33,17 @@ function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
   return ![...loads.values()].some((place) => loop === null || place.loop === loop.id);
 }
 
-function coarseInWords(reading: Reading, instrument: Id, { circuit }: Side): string {
+/** A sound circuit that is always shown as open, as a broken one is. */
+function isBeyond({ accepted, quantity }: Reading, { circuit }: Side): boolean {
+  return quantity === 'resistance' && accepted === 'open' && typeof circuit !== 'string';
+}
+
+function coarseInWords(reading: Reading, instrument: Id, side: Side): string {
+  const { circuit } = side;
   const amount = (value: number): string => amountInWords(value, reading.quantity);
   const good = typeof circuit === 'string' ? '' : ` is ${amount(circuit.least)} to ${amount(circuit.most)}`;
-  return (
-    `No reading of ${instrument} proves ${subjectInWords(reading)} good: a sound one${good}, ` +
-    'and by its error every number that it shows there can also come from outside.'
-  );
+  const because = isBeyond(reading, side)
+    ? 'which is beyond its range: it reads open like a broken one.'
+    : 'and by its error every number that it shows there can also come from outside.';
+  return `No reading of ${instrument} proves ${subjectInWords(reading)} good: a sound one${good}, ${because}`;
 }

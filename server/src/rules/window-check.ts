@@ -152,5 +152,7 @@ function soundClasses(context: Context, index: number, of: string): readonly Rea
   const reading = context.readings.at(index, of);
   if (reading === undefined || reading.accepted === null) return null;
   const { accepted, instrument } = reading;
-  return known(reading).flatMap((one) => classesOfGood(one, accepted, instrument?.resolution ?? 0) ?? []);
+  const shown = reading.good.map((one) => classesOfGood(one, accepted, instrument?.resolution ?? 0));
+  const known = shown.filter((one) => one !== null);
+  return known.length < shown.length ? null : known.flat();
 }

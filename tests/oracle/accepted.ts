@@ -1,0 +1,94 @@
+import type { Expect, Id, Monitor, Outcome, Step } from '../../server/src/text/procedure.ts';
+import type { Shown } from './values.ts';
+
+/* The accepted window of a reading, and the outcomes that a step has to name. */
+
+export type Accepted = 'open' | { readonly least: number | null; readonly most: number | null };
+
+function fromExpect(expect: Expect): Accepted {
+  if (expect === 'open') return 'open';
+  if ('below' in expect) return { least: null, most: expect.below };
+  if ('above' in expect) return { least: expect.above, most: null };
+  return { least: expect.least, most: expect.most };
+}
+
+export function roundedDown(value: number, resolution: number): number {
+  return Math.floor(value / resolution + 1e-9) * resolution;
+}
+export function roundedUp(value: number, resolution: number): number {
+  return Math.ceil(value / resolution - 1e-9) * resolution;
+}
+
+/** One bench shows nothing but numbers and another nothing but open: no window holds both. */
+export function isMixed(known: readonly Shown[]): boolean {
+  return (
+    known.some(({ number }) => number === null) &&
+    known.some(({ number, canBeOpen }) => number !== null && !canBeOpen)
+  );
+}
+
+/** The accepted window over all benches in which the step is reached. null: not known, or number and open. */
+export function acceptedOf(
+  monitor: Monitor,
+  expect: Expect | null,
+  shown: readonly (Shown | null)[],
+): Accepted | null {
+  if (expect !== null) return fromExpect(expect);
+  const { resolution } = monitor;
+  if (shown.length === 0 || shown.includes(null) || resolution === null) return null;
+  const known = shown.filter((each) => each !== null);
+  const numbers = known.map((each) => each.number).filter((number) => number !== null);
+  if (numbers.length === 0) return 'open';
+  if (isMixed(known)) return null;
+  return {
+    least: roundedDown(Math.min(...numbers.map((number) => number.least)), resolution),
+    most: known.some((each) => each.canBeOpen)
+      ? null
+      : roundedUp(Math.max(...numbers.map((number) => number.most)), resolution),
+  };
+}
+
+/** The classes that a reading of one loop has to name. null: not known. */
+export function requiredClasses(monitor: Monitor, accepted: Accepted | null): string[] | null {
+  if (accepted === null || monitor.range === null) return null;
+  const leak = monitor.leakBelow === null ? [] : ['leak'];
+  if (accepted === 'open') return ['within', 'below', ...leak];
+  const below = accepted.least !== null && accepted.least > monitor.range.least;
+  const above = accepted.most !== null && accepted.most < monitor.range.most;
+  return [
+    'within',
+    ...(below ? ['below'] : []),
+    ...(above ? ['above'] : []),
+    ...(accepted.most === null ? [] : ['open']),
+    ...leak,
+  ];
+}
+
+function names(outcomes: readonly Outcome[], of: Id | undefined, wanted: string): boolean {
+  return outcomes.some(
+    (outcome) =>
+      outcome.of === of && (outcome.name === wanted || (outcome.name === 'outside' && wanted !== 'within')),
+  );
+}
+
+/** Whether a step leaves out an outcome that can happen. `required` answers for one loop of a reading. */
+export function isUncovered(step: Step, required: (loop: Id) => string[] | null): boolean {
+  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return false;
+  const { outcomes } = step;
+  if (outcomes === null || outcomes.some((outcome) => outcome.name === 'else' && outcome.of === undefined))
+    return false;
+  const bare = (wanted: string): boolean => names(outcomes, undefined, wanted);
+  if (step.verb === 'read-codes') return !['none', 'stored', 'present'].every(bare);
+  if (step.verb === 'inspect') return !['ok', 'defect'].every(bare);
+  const wanted = step.loops.map((loop) => ({ loop, classes: required(loop) }));
+  if (wanted.some(({ classes }) => classes === null)) return false;
+  const [only] = wanted;
+  if (wanted.length === 1 && only !== undefined) {
+    return !(only.classes ?? []).every((each) => bare(each) || names(outcomes, only.loop, each));
+  }
+  const named = ({ loop, classes }: (typeof wanted)[number], less: string): boolean =>
+    (classes ?? []).every((each) => each === less || names(outcomes, loop, each));
+  const oneWhole = wanted.some((each) => named(each, ''));
+  const allButWithin = bare('within') && wanted.every((each) => named(each, 'within'));
+  return !oneWhole && !allButWithin;
+}

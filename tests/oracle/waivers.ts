@@ -1,0 +1,62 @@
+import type { Procedure, Waiver } from '../../server/src/text/procedure.ts';
+import { EXCUSED, ORACLE_RULES, WAIVER_RULES, WINDOW_RULES } from './coverage.ts';
+
+/* What the author takes upon himself: which findings his waivers mark, and which waivers are none. */
+
+/** A finding as far as waivers look at it: its rule, and its step by number. */
+export interface Waivable {
+  readonly rule: string;
+  readonly step: number | null;
+}
+
+/** They guard live stages, or the proof that hands are safe. */
+const NEVER: readonly string[] = [
+  'live-touch',
+  'short-wait',
+  'not-proven-dead',
+  'half-open',
+  'meter-across-live',
+  'not-restored',
+  'unfed-circuit',
+  'unfed-monitor',
+  'in-no-circuit',
+  'no-wait',
+  'unguarded-source',
+  'proof-too-early',
+  'proof-elsewhere',
+  'unfit-meter',
+  'too-many-states',
+  'waiver-refused',
+];
+
+const known = [...ORACLE_RULES, ...WINDOW_RULES, ...WAIVER_RULES, ...Object.keys(EXCUSED)];
+
+const canBeWaived = (rule: string): boolean => known.includes(rule) && !NEVER.includes(rule);
+
+function marks({ steps }: Procedure, waiver: Waiver, { rule, step }: Waivable): boolean {
+  if (waiver.rule !== rule || !canBeWaived(rule)) return false;
+  const named = steps.find(({ path }) => path.join() === waiver.step?.join());
+  return waiver.step === null ? step === null : named?.number === step;
+}
+
+export function isWaived(procedure: Procedure, finding: Waivable): boolean {
+  return procedure.waivers.some((waiver) => marks(procedure, waiver, finding));
+}
+
+interface OfWaiver {
+  readonly rule: (typeof WAIVER_RULES)[number];
+  readonly at: number;
+}
+
+/** By place in the list of waivers. Of what cannot be read nobody knows whether it would be found. */
+export function ofWaivers(
+  procedure: Procedure,
+  findings: readonly Waivable[],
+  isWhole = true,
+): readonly OfWaiver[] {
+  return procedure.waivers.flatMap((waiver, at): OfWaiver[] => {
+    if (!canBeWaived(waiver.rule)) return [{ rule: 'waiver-refused', at }];
+    const isUsed = findings.some((finding) => marks(procedure, waiver, finding));
+    return isUsed || !isWhole ? [] : [{ rule: 'unused-waiver', at }];
+  });
+}
