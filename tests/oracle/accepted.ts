@@ -1,4 +1,5 @@
-import type { Expect, Id, Monitor, Outcome, Step } from '../../server/src/text/procedure.ts';
+import type { Expect, Id, Outcome, Step } from '../../server/src/text/procedure.ts';
+import type { Display } from './reads.ts';
 import type { Shown } from './values.ts';
 
 /* The accepted window of a reading, and the outcomes that a step has to name. */
@@ -29,12 +30,11 @@ export function isMixed(known: readonly Shown[]): boolean {
 
 /** The accepted window over all benches in which the step is reached. null: not known, or number and open. */
 export function acceptedOf(
-  monitor: Monitor,
+  { resolution }: Display,
   expect: Expect | null,
   shown: readonly (Shown | null)[],
 ): Accepted | null {
   if (expect !== null) return fromExpect(expect);
-  const { resolution } = monitor;
   if (shown.length === 0 || shown.includes(null) || resolution === null) return null;
   const known = shown.filter((each) => each !== null);
   const numbers = known.map((each) => each.number).filter((number) => number !== null);
@@ -48,13 +48,16 @@ export function acceptedOf(
   };
 }
 
-/** The classes that a reading of one loop has to name. null: not known. */
-export function requiredClasses(monitor: Monitor, accepted: Accepted | null): string[] | null {
-  if (accepted === null || monitor.range === null) return null;
-  const leak = monitor.leakBelow === null ? [] : ['leak'];
+/** The classes that a reading has to name. null: not known. */
+export function requiredClasses(
+  { range, leakBelow, floor }: Display,
+  accepted: Accepted | null,
+): string[] | null {
+  if (accepted === null || range === null) return null;
+  const leak = leakBelow === null ? [] : ['leak'];
   if (accepted === 'open') return ['within', 'below', ...leak];
-  const below = accepted.least !== null && accepted.least > monitor.range.least;
-  const above = accepted.most !== null && accepted.most < monitor.range.most;
+  const below = accepted.least !== null && accepted.least > floor;
+  const above = accepted.most !== null && accepted.most < range.most;
   return [
     'within',
     ...(below ? ['below'] : []),
@@ -73,14 +76,23 @@ function names(outcomes: readonly Outcome[], of: Id | undefined, wanted: string)
 
 /** Whether a step leaves out an outcome that can happen. `required` answers for one loop of a reading. */
 export function isUncovered(step: Step, required: (loop: Id) => string[] | null): boolean {
-  if (step.verb !== 'read' && step.verb !== 'read-codes' && step.verb !== 'inspect') return false;
+  if (
+    step.verb !== 'read' &&
+    step.verb !== 'measure' &&
+    step.verb !== 'read-codes' &&
+    step.verb !== 'inspect'
+  )
+    return false;
   const { outcomes } = step;
   if (outcomes === null || outcomes.some((outcome) => outcome.name === 'else' && outcome.of === undefined))
     return false;
   const bare = (wanted: string): boolean => names(outcomes, undefined, wanted);
   if (step.verb === 'read-codes') return !['none', 'stored', 'present'].every(bare);
   if (step.verb === 'inspect') return !['ok', 'defect'].every(bare);
-  const wanted = step.loops.map((loop) => ({ loop, classes: required(loop) }));
+  const wanted = (step.verb === 'measure' ? [step.of] : step.loops).map((loop) => ({
+    loop,
+    classes: required(loop),
+  }));
   if (wanted.some(({ classes }) => classes === null)) return false;
   const [only] = wanted;
   if (wanted.length === 1 && only !== undefined) {

@@ -24,8 +24,7 @@ export function isBridged(procedure: Procedure, world: World, load: Id): boolean
 
 /** Loads that a step has brought under a closed bar, or from one to another. */
 export function newlyBridged(procedure: Procedure, before: World, after: World): Id[] {
-  const isMoved = (load: Id): boolean =>
-    JSON.stringify(before.loads[load]) !== JSON.stringify(after.loads[load]);
+  const isMoved = (load: Id): boolean => before.loads[load]?.connector !== after.loads[load]?.connector;
   return [...procedure.loads.keys()].filter(
     (load) => isBridged(procedure, after, load) && (isMoved(load) || !isBridged(procedure, before, load)),
   );

@@ -100,7 +100,9 @@ export function windowDifference(ours: readonly WindowAtStep[], procedure: Proce
     const text = accepted === 'open' ? 'open' : `${number(accepted.least)}..${number(accepted.most)}`;
     return `window of ${loop} at step ${step}: ${text}`;
   };
-  const theirs = windowsOf(procedure).filter((window) => window.shown.length > 0);
+  const theirs = windowsOf(procedure)
+    .filter(({ shown }) => shown.length > 0)
+    .map(({ step, read, accepted }): WindowAtStep => ({ step: step.number, loop: read.of, accepted }));
   const reached = new Set(theirs.map(({ step }) => step));
   return onlyInOne(ours.filter(({ step }) => reached.has(step)).map(line), theirs.map(line));
 }

@@ -1,9 +1,12 @@
 import type { Id, Loop, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { commanded } from './commands.ts';
 import { acceptedOf, isUncovered, requiredClasses } from './accepted.ts';
+import type { Accepted } from './accepted.ts';
+import { readsOf } from './reads.ts';
+import type { Read } from './reads.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
-import { codesSet, shownOf } from './values.ts';
-import type { ForetoldCode, Shown } from './values.ts';
+import { codesSet } from './values.ts';
+import type { ForetoldCode } from './values.ts';
 import { netPieces, probed } from './network.ts';
 import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
@@ -102,11 +105,11 @@ function leavesInVain(procedure: Procedure, met: readonly Met[]): Told[] {
   });
 }
 
-function shownAt(procedure: Procedure, met: readonly Met[], index: number, loop: Id): (Shown | null)[] {
-  const of = procedure.loops.get(loop);
-  return met
-    .filter((each) => each.index === index)
-    .map(({ after }) => (of === undefined ? null : shownOf(procedure, after, of)));
+/** The accepted window of what a step reads. null: not known. */
+function acceptedAt(met: readonly Met[], step: Step, { display, expect, shown }: Read): Accepted | null {
+  if (display === null) return null;
+  const worlds = met.filter((each) => each.step === step).map(({ after }) => after);
+  return acceptedOf(display, expect, worlds.map(shown));
 }
 
 function uncovered(procedure: Procedure, met: readonly Met[]): Told[] {
@@ -114,10 +117,11 @@ function uncovered(procedure: Procedure, met: readonly Met[]): Told[] {
     const step = procedure.steps[index];
     const depth = met.find((each) => each.index === index)?.depth;
     if (step === undefined || depth === undefined) return [];
-    const required = (loop: Id): string[] | null => {
-      const monitor = procedure.monitors.get(procedure.loops.get(loop)?.monitor ?? '');
-      if (monitor === undefined || step.verb !== 'read') return null;
-      return requiredClasses(monitor, acceptedOf(monitor, step.expect, shownAt(procedure, met, index, loop)));
+    const reads = readsOf(procedure, step);
+    const required = (of: Id): string[] | null => {
+      const read = reads.find((each) => each.of === of);
+      if (read === undefined || read.display === null) return null;
+      return requiredClasses(read.display, acceptedAt(met, step, read));
     };
     return isUncovered(step, required)
       ? [{ rule: 'uncovered', step: step.number, subject: null, shortest: depth }]
@@ -255,14 +259,20 @@ function ofGraph(procedure: Procedure): Told[] {
 }
 
 function provenBy(procedure: Procedure, met: readonly Met[]): Proves {
-  return (step, loop) => {
-    const monitor = procedure.monitors.get(procedure.loops.get(loop)?.monitor ?? '');
-    const index = procedure.steps.indexOf(step);
-    if (step.verb !== 'read' || monitor === undefined) return true;
-    const accepted = acceptedOf(monitor, step.expect, shownAt(procedure, met, index, loop));
-    return accepted === null || (accepted !== 'open' && accepted.most !== null);
+  const known = new Map<string, boolean>();
+  return (step, of) => {
+    const key = `${step.number} ${of}`;
+    if (!known.has(key)) {
+      const read = readsOf(procedure, step).find((each) => each.of === of);
+      const accepted = read === undefined ? null : acceptedAt(met, step, read);
+      known.set(key, accepted === null || (accepted !== 'open' && accepted.most !== null));
+    }
+    return known.get(key) ?? true;
   };
 }
+
+/** What lies between the probes is told once for a step, as it stands on the bench that is nearest. */
+const oncePerStep = ['meter-across-live', 'monitor-in-the-way'];
 
 const endRules = ['not-restored', 'codes-not-cleared', 'repair-not-verified'];
 
@@ -291,7 +301,7 @@ export function oracle(procedure: Procedure): Told[] {
     ...ofEntries(procedure),
     ...ofGraph(procedure),
   ]) {
-    const key = JSON.stringify([told.rule, told.step, told.subject]);
+    const key = JSON.stringify([told.rule, told.step, oncePerStep.includes(told.rule) ? null : told.subject]);
     if (!once.has(key)) once.set(key, told);
   }
   return [...once.values()];

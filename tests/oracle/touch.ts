@@ -5,6 +5,14 @@ import type { Danger, World, Wrong } from './world.ts';
 
 /* Where hands go in a step, and whether the live loops there are dead. */
 
+/** Connectors of the network with a pin at a node of the part. All that meets at ground does not meet in one place. */
+function atItsNodes({ network }: Procedure, part: Id): Id[] {
+  const nodes = network.elements.flatMap(({ id, between }) => (id === part ? between : []));
+  return network.elements.flatMap(({ kind, id, between }) =>
+    kind === 'connector' && between.some((node) => node !== 'ground' && nodes.includes(node)) ? [id] : [],
+  );
+}
+
 /** Connectors that stand beside a part in one of its loops. */
 function neighbours(procedure: Procedure, part: Id): Id[] {
   return loopsThrough(procedure, part).flatMap((loop) =>
@@ -55,11 +63,13 @@ export function touchedIds(step: Step, world: World): Id[] {
 /** The live loops and carried sources that hands on something are hands on. */
 function dangersAt(procedure: Procedure, id: Id): Danger[] {
   const loops = loopsTouchedBy(procedure, id);
-  const connectors = procedure.parts.has(id) ? neighbours(procedure, id) : [id];
+  const connectors = procedure.parts.has(id)
+    ? [...neighbours(procedure, id), ...atItsNodes(procedure, id)]
+    : [id];
   const carried = connectors.flatMap((each) => carriedBy(procedure, each));
   return dangers(procedure).filter(({ loop, feeders: [source], piece }) =>
     piece !== undefined
-      ? piece.has(id)
+      ? [id, ...connectors].some((each) => piece.has(each))
       : loop === null
         ? source !== undefined && carried.includes(source)
         : loops.includes(loop),

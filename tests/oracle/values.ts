@@ -1,4 +1,4 @@
-import type { Id, Loop, Monitor, Procedure, Side } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, MeterRange, Procedure, Side } from '../../server/src/text/procedure.ts';
 import { ohmsOf } from './resistance.ts';
 import { isPowered, loadsAt } from './world.ts';
 import type { World } from './world.ts';
@@ -75,15 +75,14 @@ export function circuitOf(procedure: Procedure, world: World, loop: Loop): Inter
   return loop.complete ? lookingOut(procedure, world, loop, 0) : null;
 }
 
-/** What the monitor shows for a sound loop, before its display step. */
+/** What an instrument shows for a sound circuit, before its display step. */
 export interface Shown {
   /** The numbers that it can show. null: it must show open. */
   readonly number: Interval | null;
   readonly canBeOpen: boolean;
 }
 
-export function shownBy(monitor: Monitor, circuit: Interval): Shown | null {
-  const { accuracy, range, resolution } = monitor;
+export function shownBy({ accuracy, range, resolution }: MeterRange, circuit: Interval): Shown | null {
   if (accuracy === null || range === null || (accuracy.digits !== 0 && resolution === null)) return null;
   const constant = accuracy.constant + (accuracy.digits === 0 ? 0 : accuracy.digits * (resolution ?? 0));
   const least = Math.max(0, circuit.least * (1 - accuracy.fraction) - constant);

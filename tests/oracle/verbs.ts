@@ -181,8 +181,8 @@ function sortedSets(sets: readonly (readonly Id[])[]): (readonly Id[])[] {
   return [...byText.keys()].sort().map((text) => byText.get(text) ?? []);
 }
 
-/** Whether an open loop would not pass as `within` at a step. */
-export type Proves = (step: Step, loop: Id) => boolean;
+/** Whether an open circuit would not pass as `within` at a step. */
+export type Proves = (step: Step, of: Id) => boolean;
 
 /**
  * What an outcome adds: a reading left by `within`, everything mated and no load fitted, verifies its loops; a proof left
@@ -200,7 +200,7 @@ export function wayTaken(
     const isProven = outcome?.name === 'dead' && canBeProven(procedure, world, step.source);
     return { ...world, proven: isProven ? [...others, step.source].sort() : others };
   }
-  if (step.verb === 'measure' && outcome?.name === 'within') {
+  if (step.verb === 'measure' && outcome?.name === 'within' && proves(step, step.of)) {
     const sound = shownSound(procedure, world, step);
     return { ...world, pending: world.pending.filter((id) => !sound.includes(id)) };
   }

@@ -1,4 +1,4 @@
-import type { Id, Outcome, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, NamedWindow, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { acceptedOf, isMixed, roundedDown, roundedUp } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import type { WINDOW_RULES } from './coverage.ts';
@@ -7,7 +7,11 @@ import { explore } from './oracle.ts';
 import type { Met } from './oracle.ts';
 import { someReadingProves } from './guarded.ts';
 import { faultsOf } from './faults.ts';
-import { circuitOf, shownBy, shownOf } from './values.ts';
+import { aroundProbes } from './around-probes.ts';
+import { isUndefined } from './measured.ts';
+import { isReading, readsOf } from './reads.ts';
+import type { Read } from './reads.ts';
+import { circuitOf, shownBy } from './values.ts';
 import type { Interval, Shown } from './values.ts';
 import { carryOut, wayTaken } from './verbs.ts';
 import { isBridged } from './bridged.ts';
@@ -26,35 +30,36 @@ export interface WindowTold {
 }
 
 export interface StepWindow {
-  readonly step: number;
-  readonly loop: Id;
-  /** Ohms, rounded outward where computed. null: not known, or a number on one bench and open on another. */
+  readonly step: Step;
+  readonly read: Read;
+  /** Ohms or volts, rounded outward where computed. null: not known, or a number on one bench and open on another. */
   readonly accepted: Accepted | null;
   /** By bench on which the step is reached. */
   readonly shown: readonly (Shown | null)[];
   readonly worlds: readonly World[];
 }
 
-const monitorOf = (procedure: Procedure, loop: Id) =>
-  procedure.monitors.get(procedure.loops.get(loop)?.monitor ?? '');
+const found = new WeakMap<Procedure, StepWindow[]>();
 
-/** The accepted window of each loop of each reading. */
-export function windowsOf(procedure: Procedure, met: readonly Met[] = explore(procedure)): StepWindow[] {
+/** The accepted window of all that is read at each step, computed once. */
+export function windowsOf(procedure: Procedure): StepWindow[] {
+  const windows = found.get(procedure) ?? allWindows(procedure, explore(procedure));
+  found.set(procedure, windows);
+  return windows;
+}
+
+function allWindows(procedure: Procedure, met: readonly Met[]): StepWindow[] {
   return procedure.steps.flatMap((step) =>
-    step.verb !== 'read'
-      ? []
-      : step.loops.map((loop): StepWindow => {
-          const monitor = monitorOf(procedure, loop);
-          const worlds = met.filter((each) => each.step === step).map(({ after }) => after);
-          const of = procedure.loops.get(loop);
-          const shown = worlds.map((world) => (of === undefined ? null : shownOf(procedure, world, of)));
-          const accepted = monitor === undefined ? null : acceptedOf(monitor, step.expect, shown);
-          return { step: step.number, loop, accepted, shown, worlds };
-        }),
+    readsOf(procedure, step).map((read): StepWindow => {
+      const worlds = met.filter((each) => each.step === step).map(({ after }) => after);
+      const shown = worlds.map(read.shown);
+      const accepted = read.display === null ? null : acceptedOf(read.display, read.expect, shown);
+      return { step, read, accepted, shown, worlds };
+    }),
   );
 }
 
-/** Outcomes of one loop that what is shown can have; all of them where the window is not known. */
+/** Classes that what is shown can have; all of them where the window is not known. */
 function possible(accepted: Accepted | null, shown: Shown | null, resolution: number): Set<string> {
   if (accepted === null || shown === null) return new Set(['leak', 'open', 'below', 'within', 'above']);
   const found = new Set<string>();
@@ -65,11 +70,16 @@ function possible(accepted: Accepted | null, shown: Shown | null, resolution: nu
     const slack = 1e-9 * resolution;
     if (window.least !== null && least < window.least - slack) found.add('below');
     if (window.most !== null && most > window.most + slack) found.add('above');
-    if (most >= (window.least ?? 0) - slack && least <= (window.most ?? Infinity) + slack)
+    if (most >= (window.least ?? -Infinity) - slack && least <= (window.most ?? Infinity) + slack)
       found.add('within');
   }
   return found;
 }
+
+const inNumbers = (window: NamedWindow['window']): Accepted => ({
+  least: 'below' in window ? null : 'above' in window ? window.above : window.least,
+  most: 'below' in window ? window.below : 'above' in window ? null : window.most,
+});
 
 const displayed = (number: Interval, resolution: number): Interval => ({
   least: roundedDown(number.least, resolution),
@@ -85,8 +95,12 @@ function choices(sets: readonly Set<string>[]): string[][] {
 }
 
 function holds(outcome: Outcome, loops: readonly Id[], classes: readonly string[]): boolean {
-  const fits = (shown: string | undefined): boolean =>
-    outcome.name === 'outside' ? shown !== 'within' : shown === outcome.name;
+  const fits = (shown = ''): boolean => {
+    if (outcome.name === 'window') return shown === `the ${outcome.window ?? ''}`;
+    return outcome.name === 'outside'
+      ? shown !== 'within' && !shown.startsWith('the ')
+      : shown === outcome.name;
+  };
   if (outcome.name === 'else' && outcome.of === undefined) return true;
   if (outcome.of !== undefined) return fits(classes[loops.indexOf(outcome.of)]);
   return classes.every(fits);
@@ -113,20 +127,23 @@ function soundlyReached(procedure: Procedure, windows: readonly StepWindow[]): S
       ways = ok === undefined ? [] : [ok];
     }
     if (step.verb === 'prove-dead') ways = ways.filter(({ outcome }) => outcome?.name === 'dead');
-    if (step.verb === 'read' && step.outcomes !== null) {
-      const sets = step.loops.map((id) => {
-        const loop = procedure.loops.get(id);
-        const accepted =
-          windows.find((window) => window.step === step.number && window.loop === id)?.accepted ?? null;
-        const shown = loop === undefined ? null : shownOf(procedure, after, loop);
-        return possible(accepted, shown, monitorOf(procedure, id)?.resolution ?? 0);
+    if (isReading(step) && step.outcomes !== null) {
+      const here = windows.filter((window) => window.step === step);
+      const all = here.map(({ read }) => read.of);
+      const sets = here.map(({ read, accepted }) => {
+        const shown = read.shown(after);
+        const resolution = read.display?.resolution ?? 0;
+        const named = read.windows.filter(
+          ({ window }) => shown === null || possible(inNumbers(window), shown, resolution).has('within'),
+        );
+        return new Set([...possible(accepted, shown, resolution), ...named.map(({ name }) => `the ${name}`)]);
       });
       // A class named for one loop alone goes before `else`; of those that hold, the first in written order is taken.
       const inOrder = [...ways].sort(
         (a, b) => Number(a.outcome?.name === 'else') - Number(b.outcome?.name === 'else'),
       );
       const taken = choices(sets).map((classes) =>
-        inOrder.find(({ outcome }) => outcome !== null && holds(outcome, step.loops, classes)),
+        inOrder.find(({ outcome }) => outcome !== null && holds(outcome, all, classes)),
       );
       ways = ways.filter((way) => taken.includes(way));
     }
@@ -142,80 +159,100 @@ function excludes(accepted: Accepted, shown: Shown, resolution: number): boolean
   return ['below', 'above', 'open'].some((each) => classes.has(each));
 }
 
+/** All that belongs to what is read: its loop, or what hangs together with the probes as built. */
+interface Around {
+  readonly loads: (world: World) => Id[];
+  readonly open: (world: World) => Id[];
+  readonly circuit: (world: World) => Interval | null;
+  readonly faults: (world: World) => (Shown | null)[];
+}
+
+function around(procedure: Procedure, step: Step, { loop, display }: Read): Around {
+  if (step.verb === 'measure') return aroundProbes(procedure, step);
+  const by = (circuit: Interval): Shown | null => (display === null ? null : shownBy(display, circuit));
+  return {
+    loads: (world) => (loop === null ? [] : loadsIn(world, loop)),
+    open: (world) => (loop === null ? [] : openConnectors(world, loop)),
+    circuit: (world) => (loop === null ? null : circuitOf(procedure, world, loop)),
+    faults: (world) => (loop === null ? [] : faultsOf(procedure, world, loop).map(by)),
+  };
+}
+
 /** What is told of windows; `anywhere` as if sound circuits came to every step. */
 export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold[] {
   const windows = windowsOf(procedure);
   const sound = soundlyReached(procedure, windows);
-  // Told once for each loop.
+  // Told once for all steps that read the same.
   const toldCoarse = new Set<Id>();
-  return windows.flatMap(({ step, loop, accepted, shown, worlds }): WindowTold[] => {
-    const resolution = monitorOf(procedure, loop)?.resolution ?? null;
+  return windows.flatMap(({ step, read, accepted, shown, worlds }): WindowTold[] => {
+    const { display, expect, of } = read;
+    const resolution = display?.resolution ?? null;
     const known = shown.filter((each) => each !== null);
     const numbers = known.map((each) => each.number).filter((number) => number !== null);
-    if (resolution === null || known.length < shown.length || known.length === 0) return [];
-    const written = procedure.steps.find((each) => each.number === step);
-    const expect = written?.verb === 'read' ? written.expect : null;
     const told: WindowTold[] = [];
+    const tell = (rule: WindowTold['rule']): number => told.push({ rule, step: step.number, loop: of });
+    const undefinedAt = (world: World) => step.verb === 'measure' && isUndefined(procedure, world, step);
+    const isNever = worlds.some(undefinedAt);
+    if (isNever) tell('window-undefined');
+    if (display === null || resolution === null || known.length === 0) return told;
     const apart = (a: Interval, b: Interval): boolean =>
       Math.max(Math.abs(a.least - b.least), Math.abs(a.most - b.most)) > resolution * (1 + 1e-9);
     const isApart = numbers.some((a) => numbers.some((b) => apart(a, b)));
     // Number and open without a window are told as undefined.
     const mixed = isMixed(known);
-    if (mixed ? expect !== null : isApart) told.push({ rule: 'window-differs', step, loop });
-    if (expect === null && mixed) told.push({ rule: 'window-undefined', step, loop });
-    const of = procedure.loops.get(loop);
-    const fitted = (world: World): Id[] => (of === undefined ? [] : loadsIn(world, of));
+    if (mixed ? expect !== null : isApart) tell('window-differs');
+    if (expect === null && mixed && !isNever) tell('window-undefined');
+    const near = around(procedure, step, read);
     // A load under a closed bar is told where it came there.
     const judged = shown.flatMap((each, at) => {
       const world = worlds[at];
       if (each === null || world === undefined) return [];
-      return fitted(world).some((load) => isBridged(procedure, world, load)) ? [] : [{ each, world }];
+      return near.loads(world).some((load) => isBridged(procedure, world, load)) ? [] : [{ each, world }];
     });
     const isOut = ({ each, world }: (typeof judged)[number]): boolean =>
-      fitted(world).length > 0 &&
+      near.loads(world).length > 0 &&
       (expect === null
         ? each.number === null
         : accepted !== null && !possible(accepted, each, resolution).has('within'));
-    if (judged.some(isOut)) told.push({ rule: 'load-out-of-window', step, loop });
-    const takenApart = (world: World): boolean =>
-      fitted(world).length > 0 || (of !== undefined && openConnectors(world, of).length > 0);
+    if (judged.some(isOut)) tell('load-out-of-window');
+    const takenApart = (world: World): boolean => near.loads(world).length > 0 || near.open(world).length > 0;
     if (
       expect !== null &&
       accepted !== null &&
       judged.some(
         (one) =>
           !isOut(one) &&
-          (come === 'anywhere' || sound.has(step) || takenApart(one.world)) &&
+          (come === 'anywhere' || sound.has(step.number) || takenApart(one.world)) &&
           excludes(accepted, one.each, resolution),
       )
     )
-      told.push({ rule: 'expect-excludes-good', step, loop });
-    const monitor = monitorOf(procedure, loop);
-    const computed = monitor === undefined ? null : acceptedOf(monitor, null, shown);
-    const sureIn = (window: Accepted, circuit: Interval): boolean => {
-      const fault = monitor === undefined ? null : shownBy(monitor, circuit);
-      return fault !== null && !excludes(window, fault, resolution);
-    };
-    if (expect !== null && accepted !== null && computed !== null && of !== undefined) {
+      tell('expect-excludes-good');
+    const computed = acceptedOf(display, null, known);
+    if (expect !== null && accepted !== null && computed !== null) {
       const sides = judged.filter(
         (one) => !isOut(one) && possible(accepted, one.each, resolution).has('within'),
       );
-      const faults = sides.flatMap(({ world }) => faultsOf(procedure, world, of));
-      if (faults.some((fault) => sureIn(accepted, fault) && !sureIn(computed, fault)))
-        told.push({ rule: 'expect-admits-fault', step, loop });
+      const isTypical = (fault: Shown | null): boolean => {
+        if (fault === null || excludes(accepted, fault, resolution)) return false;
+        // By hand most parts of a network would be named, were it enough that it may be left out.
+        return step.verb === 'measure'
+          ? !possible(computed, fault, resolution).has('within')
+          : excludes(computed, fault, resolution);
+      };
+      if (sides.some(({ world }) => near.faults(world).some(isTypical))) tell('expect-admits-fault');
     }
     const provesNothing = (world: World): boolean => {
-      const circuit = of === undefined ? null : circuitOf(procedure, world, of);
+      const circuit = near.circuit(world);
       if (accepted === null || circuit === null || circuit.least === Infinity) return false;
-      return monitor !== undefined && someReadingProves(monitor, circuit) === false;
+      return someReadingProves(display, circuit, display.leads) === false;
     };
     if (
       expect === null &&
-      !toldCoarse.has(loop) &&
-      worlds.some((world) => fitted(world).length === 0 && provesNothing(world))
+      !toldCoarse.has(of) &&
+      worlds.some((world) => near.loads(world).length === 0 && provesNothing(world))
     ) {
-      told.push({ rule: 'meter-too-coarse', step, loop });
-      toldCoarse.add(loop);
+      tell('meter-too-coarse');
+      toldCoarse.add(of);
     }
     return told;
   });

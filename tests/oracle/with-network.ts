@@ -9,6 +9,30 @@ import { through } from './random-circuit.ts';
 
 type Plain = Record<string, unknown>;
 
+const expectedOhms = ['0.1..900 Ω', '0..3.2 Ω', '1.5..2.9 Ω', 'below 5 Ω', 'above 1 Ω', 'open', '100..150 Ω'];
+const expectedVolts = ['0.1..20 V', 'below 0.1 V', '11..14 V', '0..6 V', 'above 4 V'];
+
+const forms: readonly (readonly string[])[] = [
+  ['within', 'else'],
+  ['within', 'outside'],
+  ['within', 'below', 'above', 'open'],
+  ['within', 'open'],
+  ['within', 'above', 'open'],
+  ['else'],
+];
+
+const meters = ['ohms', 'coarse'];
+
+const plainParts: readonly Plain[] = [
+  { kind: 'resistor', resistance: '2.0..2.4 Ω' },
+  { kind: 'resistor', resistance: '118..120..130 Ω' },
+  { kind: 'resistor', resistance: '680 Ω', series: 'E12' },
+  { kind: 'resistor', resistance: '4.7 kΩ', series: 'E24' },
+  { kind: 'cable', resistance: '20..30 mΩ' },
+  { kind: 'thermistor', r25: '2.2 kΩ', beta: '3400 K', tolerance: '3 %', temperature: '20..40 °C' },
+  { kind: 'rtd', r0: '100 Ω', class: 'B', temperature: '-50..150 °C' },
+];
+
 function elementsOf(
   chance: Chance,
   nodes: readonly string[],
@@ -21,9 +45,9 @@ function elementsOf(
   };
   for (let at = 1; at <= chance.whole(2, 4); at += 1) {
     const id = `net-${at}`;
-    parts[id] = chance.happens(0.3)
+    parts[id] = chance.happens(0.25)
       ? { kind: 'initiator', resistance: '1.7..2.3 Ω', live: true }
-      : { kind: 'resistor', resistance: '2.0..2.4 Ω' };
+      : chance.pick(plainParts);
     network.push({ part: id, between: pair() });
   }
   for (const connector of ['N1', 'N2'])
@@ -57,12 +81,19 @@ export function withNetwork(seed: number): string {
     const other = chance.pick(usable.filter((node) => node !== one));
     const bySide = sides.length > 0 && chance.happens(0.4);
     const quantity = chance.pick(['resistance', 'resistance', 'voltage']);
+    const isOhms = quantity === 'resistance';
+    const names = chance.happens(0.3) ? { middling: isOhms ? '30..60 Ω' : '2..4 V' } : null;
+    const expect = chance.pick(isOhms ? expectedOhms : expectedVolts);
+    const outcomes = Object.fromEntries(chance.pick(forms).map((name) => [name, 'next']));
     return {
       measure: quantity,
       across: bySide ? chance.pick(sides) : [one, other],
-      with: 'ohms',
-      ...(chance.happens(0.6) ? { expect: quantity === 'voltage' ? '0.1..20 V' : '0.1..900 Ω' } : {}),
-      ...(chance.happens(0.6) ? { outcomes: { within: 'next', else: 'next' } } : {}),
+      with: chance.pick(meters),
+      ...(chance.happens(0.5) ? { expect } : {}),
+      ...(names === null ? {} : { windows: names }),
+      ...(chance.happens(0.7)
+        ? { outcomes: names === null ? outcomes : { ...outcomes, middling: 'next' } }
+        : {}),
     };
   };
   const steps: PlainStep[] = [...written];
@@ -80,17 +111,32 @@ export function withNetwork(seed: number): string {
     ]);
     steps.splice(chance.whole(0, steps.length), 0, step);
   }
+  // A measurement that is come to with a connector plugged or not.
+  if (chance.happens(0.3)) {
+    const fork: PlainStep[] = [
+      { inspect: 'Look.', outcomes: { ok: 'forked', defect: 'next' } },
+      { unplug: chance.pick(['N1', 'N2']), warning: 'Stay clear.' },
+      { ...measured(), id: 'forked' },
+    ];
+    steps.splice(chance.whole(0, steps.length), 0, ...fork);
+  }
   const ohms = {
     kind: 'multimeter',
     zeroed: true,
     resistance: { range: '0..1 kΩ', accuracy: '1 %', resolution: '0.1 Ω' },
     voltage: { range: '0..40 V', accuracy: '1 %', resolution: '0.01 V', input: '10 MΩ' },
   };
+  const coarse = {
+    kind: 'multimeter',
+    leads: '0.1..0.3 Ω',
+    resistance: { range: '0..400 Ω', accuracy: '0.8 % + 3 digits', resolution: '0.1 Ω' },
+    voltage: { range: '0..10 V', accuracy: '0.5 % + 2 digits', resolution: '0.1 V', input: '9..11 kΩ' },
+  };
   return stringify(
     {
       ...circuit,
       sources,
-      instruments: { ...circuit.instruments, ohms },
+      instruments: { ...circuit.instruments, ohms, coarse },
       parts: { ...circuit.parts, ...parts },
       connectors: {
         ...circuit.connectors,

@@ -1,0 +1,153 @@
+import type { Multimeter, Procedure } from '../../server/src/text/procedure.ts';
+import { measureWrongs } from './network.ts';
+import { ohmsBetween, potentialOf } from './solve.ts';
+import type { Link } from './solve.ts';
+import { shownBy } from './values.ts';
+import type { Interval, Shown } from './values.ts';
+import { allWays, asBuilt, between, hangingOn, isOn, joinedBySources, pointsOf } from './ways.ts';
+import type { Measuring, Way } from './ways.ts';
+import type { World } from './world.ts';
+
+/*
+ * What a multimeter shows between two points of a sound circuit. Ohms rise with each part, so two sums are enough; volts
+ * are tried at every corner of all that they rest on.
+ */
+
+const end = (ways: readonly Way[], which: keyof Interval): Link[] =>
+  ways.map(({ a, b, ohms }) => ({ a, b, ohms: ohms?.[which] ?? 0 }));
+
+/** Ohms between the probes, without the leads. null: not known. */
+export function ohmsAcross(step: Measuring, ways: readonly Way[]): Interval | null {
+  const [from, to] = pointsOf(step);
+  const met = [...between(ways, from, to)];
+  if (met.some(({ ohms }) => ohms === null)) return null;
+  return {
+    least: ohmsBetween(end(met, 'least'), from, to),
+    most: ohmsBetween(end(met, 'most'), from, to),
+  };
+}
+
+/** Every choice of one end for each way. */
+function corners(ways: readonly Way[]): Link[][] {
+  return ways.reduce<Link[][]>(
+    (sofar, { a, b, ohms }) =>
+      [...new Set([ohms?.least ?? 0, ohms?.most ?? 0])].flatMap((each) =>
+        sofar.map((links) => [...links, { a, b, ohms: each }]),
+      ),
+    [[]],
+  );
+}
+
+interface Held {
+  readonly plus: string;
+  readonly volts: Interval;
+}
+
+/** The sources that are on, all with their minus at ground. null: not known. */
+function heldBy(procedure: Procedure, world: World): Held[] | null {
+  const on = procedure.network.elements.filter(
+    ({ kind, id }) => kind === 'source' && isOn(procedure, world, id),
+  );
+  const held = on.map(({ id, between: [plus, minus] }): Held | null => {
+    const volts = (procedure.sources.get(id) ?? procedure.regulated.get(id))?.voltage ?? null;
+    if (minus !== 'ground') throw new Error('The oracle knows sources with their minus at ground only.');
+    return volts === null ? null : { plus, volts };
+  });
+  const known = held.filter((each) => each !== null);
+  return known.length < held.length ? null : known;
+}
+
+/** Two sources are on side by side, with nothing between them: none of them can hold its voltage. */
+const isConflict = (held: readonly Held[]): boolean =>
+  new Set(held.map(({ plus }) => plus)).size < held.length;
+
+/** Volts of the first probe over the second, with the meter between them. null: not known. */
+export function voltsAcross(
+  procedure: Procedure,
+  world: World,
+  step: Measuring,
+  ways: readonly Way[],
+): Interval | null {
+  const input = procedure.multimeters.get(step.with)?.voltage?.input ?? null;
+  const held = heldBy(procedure, world);
+  if (input === null || held === null || isUndefined(procedure, world, step)) return null;
+  const [from, to] = pointsOf(step);
+  const meter: Way = { a: from, b: to, ohms: input, thing: null, monitor: null, source: null };
+  const conducting = [...ways.filter(({ source, monitor }) => source === null && monitor === null), meter];
+  const points = [...new Set([from, to, 'ground', ...held.map(({ plus }) => plus)])];
+  const met = new Set(
+    points.flatMap((one, at) =>
+      points.slice(at + 1).flatMap((other) => [...between(conducting, one, other)]),
+    ),
+  );
+  if (![...met].some(({ a, b }) => held.some(({ plus }) => plus === a || plus === b)))
+    return { least: 0, most: 0 };
+  if ([...met].some(({ ohms }) => ohms === null)) return null;
+  const volts = held.reduce<(readonly (readonly [string, number])[])[]>(
+    (sofar, { plus, volts: { least, most } }) =>
+      [...new Set([least, most])].flatMap((each) => sofar.map((held) => [...held, [plus, each] as const])),
+    [[['ground', 0]]],
+  );
+  const found = corners([...met]).flatMap((links) =>
+    volts.map((potentials) => {
+      const at = (node: string) => potentialOf(links, new Map(potentials), node);
+      const [one, other] = [at(from), at(to)];
+      // What hangs on nothing but the meter has no voltage over its other probe.
+      return one === null || other === null ? 0 : one - other;
+    }),
+  );
+  // Too many to be arguments of one call.
+  return found.reduce<Interval>(
+    ({ least, most }, each) => ({ least: Math.min(least, each), most: Math.max(most, each) }),
+    { least: Infinity, most: -Infinity },
+  );
+}
+
+/** A voltmeter shows the same on either side of zero. */
+function voltsShown({ voltage }: Multimeter, volts: Interval): Shown | null {
+  const { range, accuracy, resolution } = voltage ?? {};
+  if (!range || !accuracy || !resolution) return null;
+  const { fraction, constant, digits } = accuracy;
+  const error = (each: number) => Math.abs(each) * fraction + constant + digits * resolution;
+  const least = volts.least - error(volts.least);
+  const most = volts.most + error(volts.most);
+  const end = range.most;
+  if (least > end || most < -end) return { number: null, canBeOpen: true };
+  return {
+    number: { least: Math.max(least, -end), most: Math.min(most, end) },
+    canBeOpen: least < -end || most > end,
+  };
+}
+
+function isInTheWay(procedure: Procedure, world: World, step: Measuring): boolean {
+  const wrongs = measureWrongs(procedure, world, step);
+  return wrongs.some(({ rule }) => rule === 'impossible' || rule === 'monitor-in-the-way');
+}
+
+/** Whether nothing can be computed of a voltage, since its sources are against each other. */
+export function isUndefined(procedure: Procedure, world: World, step: Measuring): boolean {
+  const held = step.quantity === 'voltage' ? heldBy(procedure, world) : null;
+  if (held === null || !isConflict(held) || isInTheWay(procedure, world, step)) return false;
+  const ways = [...allWays(procedure, asBuilt(world)), ...joinedBySources(procedure)];
+  const near = pointsOf(step).map((point) => hangingOn(ways, point));
+  return held.some(({ plus }) => near.some((points) => points.has(plus)));
+}
+
+/** What is shown where the bench conducts by these ways. null: not known, or something is in the way. */
+export function shownAcross(
+  procedure: Procedure,
+  world: World,
+  step: Measuring,
+  ways: readonly Way[] = allWays(procedure, world),
+): Shown | null {
+  const meter = procedure.multimeters.get(step.with);
+  if (meter === undefined || isInTheWay(procedure, world, step)) return null;
+  if (step.quantity === 'voltage') {
+    const volts = voltsAcross(procedure, world, step, ways);
+    return volts === null ? null : voltsShown(meter, volts);
+  }
+  const ohms = ohmsAcross(step, ways);
+  const leads = meter.zeroed ? { least: 0, most: 0 } : meter.leads;
+  if (ohms === null || leads === null || meter.resistance === null) return null;
+  return shownBy(meter.resistance, { least: ohms.least + leads.least, most: ohms.most + leads.most });
+}
