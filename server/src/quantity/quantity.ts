@@ -11,4 +11,4 @@ export { formatAccuracy, formatLimit, formatQuantity, formatSpan, formatWait, fo
 export type { Accuracy, Limit, Span } from './span.ts';
 export { isMoreThanTenth } from './tenth.ts';
 export type { Window } from './window.ts';
-export { formatWindow, roundInward, roundOutward } from './window.ts';
+export { formatOnDisplay, formatWindow, roundInward, roundOutward } from './window.ts';
