@@ -27,8 +27,8 @@ export interface Proves {
 }
 
 export interface ShownByHand {
-  /** The parts and connectors that lie on some way between the probes. */
-  readonly things: ReadonlySet<Id>;
+  /** The parts and connectors that lie on some way between the probes; unknown where a value could not be read. */
+  readonly things: ReadonlySet<Id> | 'unknown';
   /** All that have to be mated for it. */
   readonly connectors: readonly Id[];
 }
@@ -83,7 +83,8 @@ export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Wat
   const byHand = new Map(
     procedure.steps.flatMap((step) => {
       const shown = proves.measured(step);
-      return shown?.things.has(id) === true ? [[step, shown] as const] : [];
+      if (shown === null || (shown.things !== 'unknown' && !shown.things.has(id))) return [];
+      return [[step, shown] as const];
     }),
   );
   return verificationWatcher(
