@@ -118,6 +118,7 @@ const severityText = { error: 'Error', warning: 'Warning', information: 'Informa
 /** Enough of a SHA-256 to tell cards apart by eye. */
 const shortLength = 12;
 
+/** The foot of a narrow page has two lines: the date and the stamp stay on one. A bar would let a line break behind it. */
 const noBreak = '\u00a0';
 
 function stampOf(procedure: Procedure, stamp: CardStamp): CardModel['stamp'] {
@@ -132,7 +133,7 @@ function stampOf(procedure: Procedure, stamp: CardStamp): CardModel['stamp'] {
       { label: 'SHA-256, short', words: [{ strong: short }] },
       { label: 'SHA-256, full', words: [stamp.sha256] },
     ],
-    running: `${shortened(procedure.title)}${revision} ${`| ${stamp.date} | ${short}`.replaceAll(' ', noBreak)}`,
+    running: `${shortened(procedure.title)}${revision}, ${`${stamp.date}, ${short}`.replaceAll(' ', noBreak)}`,
   };
 }
 
