@@ -122,3 +122,10 @@ test('breaking a text into lines loses nothing and keeps to the width', () => {
     }),
   );
 });
+
+test('a line of a drawing is never broken before a unit', () => {
+  expect(wrapText('NTC, 2.2 kΩ at 25 °C, B 3500 K, ± 3 %, at coolant', 30)).toEqual([
+    'NTC, 2.2 kΩ at 25 °C, B',
+    '3500 K, ± 3 %, at coolant',
+  ]);
+});

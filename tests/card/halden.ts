@@ -343,6 +343,7 @@ export const input: CardInput = {
     {
       index: 3,
       of: 'stage-1-loop',
+      quantity: 'resistance',
       printed: '1.72..2.94 Ω',
       from: 'computed',
       nominal: '2.32 Ω',
@@ -351,6 +352,7 @@ export const input: CardInput = {
     {
       index: 3,
       of: 'stage-2-loop',
+      quantity: 'resistance',
       printed: '1.72..2.94 Ω',
       from: 'computed',
       nominal: '2.32 Ω',
@@ -359,12 +361,21 @@ export const input: CardInput = {
     {
       index: 13,
       of: 'stage-1-loop',
+      quantity: 'resistance',
       printed: '1.96..3.63 Ω',
       from: 'computed',
       nominal: '2.78 Ω',
       rows: [],
     },
-    { index: 19, of: 'stage-1-loop', printed: '2.40..3.60 Ω', from: 'expect', nominal: null, rows: [] },
+    {
+      index: 19,
+      of: 'stage-1-loop',
+      quantity: 'resistance',
+      printed: '2.40..3.60 Ω',
+      from: 'expect',
+      nominal: null,
+      rows: [],
+    },
   ],
   proofs: [],
   codes: [

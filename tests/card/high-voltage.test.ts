@@ -40,10 +40,16 @@ describe('a proof', () => {
     );
     expect(proof.details.map(plainWords)).toEqual([
       '1. Known source: measure the battery. It must show 11.9..13.1 V.',
-      '2. Here: measure at K7, end side, between the two poles, then from each of them to ground. Dead is below 59.5 V, each time.',
+      '2. Here: measure at K7, end side, between the two poles, then from each of them to ground. Dead is below 59.5 V each time, whatever the sign.',
       '3. Known source again: measure the battery. It must show 11.9..13.1 V as before.',
     ]);
-    expect(proof.blanks).toHaveLength(3);
+    expect(proof.blanks).toEqual([
+      'Known source',
+      'Between the two',
+      'First to ground',
+      'Second to ground',
+      'Known source again',
+    ]);
   });
 
   test('goes on when it is dead, and ends the work when it is not', () => {
@@ -105,10 +111,12 @@ test('the panel warns of what is there: high voltage, and stages only where ther
 
 test('what is needed and assumed names the meter, the source and what leads it', () => {
   const needs = model.needs.groups.flatMap(({ items }) => items.map(plainWords));
-  expect(needs).toContain('hand-meter, a multimeter: DC 0..600 V');
+  expect(needs).toContain(
+    'hand-meter, a multimeter. The windows assume, at its worst: DC 0..600 V, an error up to 0.5 % + 2 digits, steps of 0.1 V',
+  );
   const facts = model.assumptions.facts.map(({ label, words }) => `${label}: ${plainWords(words)}`);
   expect(facts).toContain(
-    'High voltage: traction, 320..410 V, taken away by opening S1, led by K7, dead below 60 V',
+    'High voltage: traction, 320..410 V, taken away by opening S1, carried by K7, dead below 60 V',
   );
   expect(facts).toContain(
     'Instrument: hand-meter on volts: error at most 0.5 % + 2 digits, last digit 0.1 V, 10 MΩ between its probes',
@@ -117,6 +125,6 @@ test('what is needed and assumed names the meter, the source and what leads it',
 
 test('the drawing says at which connectors there is more than the loop', () => {
   const [drawing] = model.drawings.loops;
-  expect(drawing?.description).toContain('leads traction (HIGH VOLTAGE, 320..410 V)');
+  expect(drawing?.description).toContain('carries traction (HIGH VOLTAGE, 320..410 V)');
   expect(drawing?.description).toContain('takes traction away (HIGH VOLTAGE, 320..410 V)');
 });

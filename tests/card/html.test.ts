@@ -159,6 +159,8 @@ describe('on paper', () => {
   test('each page is numbered out of all, and bears the short stamp', () => {
     expect(html).toContain('counter(page) " / " counter(pages)');
     expect(html).toMatch(/@bottom-left \{ content: "[^"]*9f2c4e0b7d1a"/);
+    // A comma, then a space that no line breaks at: the date and the stamp stay together.
+    expect(html).toContain('17\\2c \\a0 9f2c4e0b7d1a');
   });
 
   test('a step is not divided, and the paper is the one asked for', () => {

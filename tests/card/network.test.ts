@@ -82,6 +82,33 @@ test('asks for the windows by name first', () => {
   ]);
 });
 
+test('a voltmeter that shows no number is beyond its range, never open', () => {
+  const rows = stepOf('3').outcomes?.rows ?? [];
+  expect(lines(rows.map(({ when }) => when)).join(' ')).toBe(
+    'Shows -0.10..0.10 V Anything else (less; more; no number)',
+  );
+  expect(cardHtml(model).split('id="step-3"')[1]?.split('id="step-4"')[0]).not.toContain('open');
+});
+
+test('says in the list of instruments what the windows assume of each', () => {
+  const items = model.needs.groups.flatMap((group) => lines(group.items));
+  expect(items).toContain(
+    'hand-meter, a multimeter. The windows assume, at its worst: DC 0..40 V, an error up to 0.5 % + 2 digits, steps of 0.01 V; 0..400 Ω, an error up to 0.8 % + 3 digits, steps of 0.1 Ω; leads 0.1..0.3 Ω',
+  );
+});
+
+test('parts of which the same is assumed share a line', () => {
+  const facts = model.assumptions.facts.map(({ words }) => plainWords(words));
+  expect(facts.filter((fact) => fact.startsWith('front-wire-high'))).toEqual([
+    'front-wire-high and front-wire-low: 2.2 m of 0.35 mm² copper (annealed copper, 0.393 % per kelvin; IEC 60028; 5 % less to 20 % more, since IEC 60228 does not list this size)',
+  ]);
+});
+
+test('what is typical is printed to the last digit of the display, as the window beside it', () => {
+  expect(stepOf('3').windows[0]?.remark).toContain('typically 0.00 V;');
+  expect(stepOf('11').windows[0]?.remark).toContain('typically 120.2 Ω;');
+});
+
 test('says what the windows assume of the meter and of the supply', () => {
   const facts = model.assumptions.facts.map(({ label, words }) => `${label}: ${plainWords(words)}`);
   expect(facts).toEqual(

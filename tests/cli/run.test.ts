@@ -1,8 +1,9 @@
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { writeTextFile } from '../../server/src/host/terminal.ts';
 import { rules } from '../../server/src/rules/rules.ts';
 import { ran } from './fake-terminal.ts';
 
@@ -24,6 +25,11 @@ beforeAll(() => {
 });
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
+});
+
+test('a file that cannot be written says why in words', () => {
+  expect(writeTextFile(join(folder, 'none', 'card.html'), '')).toBe('there is no such folder');
+  expect(writeTextFile(folder, '')).toBe('it is a folder');
 });
 
 describe('check', () => {
@@ -165,6 +171,28 @@ describe('windows', () => {
   });
 });
 
+test('things of which the same is assumed share a line, and a voltmeter is never said to be open', () => {
+  const bus = fileURLToPath(new URL('../../procedures/two-wire-bus.procedure.yaml', import.meta.url));
+  const { out } = ran(['windows', bus, '--why', '--step', 'whole']);
+  expect(out).toContain(
+    'front-wire-high, front-wire-low, rear-wire-high, rear-wire-low, door-wire-high, door-wire-low: annealed',
+  );
+  const quiet = ran(['windows', bus, '--why', '--step', '3']).out;
+  expect(quiet).toContain('no number beyond 40 V');
+  expect(quiet).not.toContain('open beyond');
+});
+
+test('what could not be read is not held against a repair', () => {
+  const bus = readFileSync(new URL('../../procedures/two-wire-bus.procedure.yaml', import.meta.url), 'utf8');
+  for (const [right, wrong] of [
+    ['resolution: 0.1 Ω', 'resolution: 0.1 furlong'],
+    ['20..50 kΩ', '50..20 kΩ'],
+  ] as const) {
+    const { out } = ran(['check', '-', '--name', 'bus.procedure.yaml'], bus.replace(right, wrong));
+    expect(out).toContain('1 error, 0 warnings');
+  }
+});
+
 describe('windows --why', () => {
   interface Why {
     readonly 'root-sum-square': { readonly least: number; readonly most: number };
@@ -245,6 +273,21 @@ steps: [{ measure: voltage, across: [plus, ground], with: hand-meter }]
     expect(byNumber.out).toMatch(/^Step 3 /);
     expect(byNumber.out).not.toMatch(/\nStep /);
     expect(byNumber.out).not.toContain('squares');
+  });
+
+  test('--step takes the number of a step in a routine as it is printed', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'ohmwright-'));
+    const file = join(folder, 'calls.procedure.yaml');
+    writeFileSync(
+      file,
+      readFileSync(
+        new URL('../../procedures/driver-airbag-resistance.procedure.yaml', import.meta.url),
+        'utf8',
+      ).replace('  power-up:\n    steps:\n', '  power-up:\n    steps:\n      - read: stage-1-loop\n'),
+    );
+    expect(ran(['windows', file, '--step', '12.1']).out).toMatch(/^Step 12\.1 {2}read stage-1-loop/);
+    expect(ran(['windows', file, '--step', '1']).exit).toBe(2);
+    rmSync(folder, { recursive: true });
   });
 
   test.each(['1', 'make-safe', '999', 'nowhere'])('--step %s, which reads nothing, cannot run', (step) => {

@@ -38,7 +38,7 @@ describe('high voltage in the editor', () => {
       'wait 5 min before hands touch what it feeds, and prove traction dead.',
     );
     expect(said('with: hand-meter', 'with: hand|-meter')).toContain('multimeter, DC 0..600 V');
-    expect(said('- unplug: K7', '- unplug: K|7')).toContain('leads traction past its loops');
+    expect(said('- unplug: K7', '- unplug: K|7')).toContain('carries traction past its loops');
     expect(said('- prove-dead: traction', '- prove|-dead: traction')).toMatch(/Three measurements/);
   });
 

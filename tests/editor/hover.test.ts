@@ -17,14 +17,14 @@ describe('the hover', () => {
   test('of a reading step says the window, bench by bench, and where the width comes from', () => {
     const text = said('- read: stage-1-loop', '- re|ad: stage-1-loop');
     expect(text).toContain('**stage-1-loop** reads **1.64..2.81 Ω** (computed)');
-    expect(text).toContain('as built, ignition on: worst case 1.65 Ω to 2.809 Ω, nominal 2.217 Ω');
+    expect(text).toContain('as built, ignition on: worst case 1.650 Ω to 2.809 Ω, nominal 2.217 Ω');
     // The stage is 1.7..2.3 Ω wide 0.6, the coupling twice 0.05..0.15 Ω wide 0.2, K30 twice 2..15 mΩ wide 0.026, the
     // instrument at 2.217 Ω twice 0.03 * 2.217 + 0.1 wide 0.333: of 1.159 in all that is 52, 29, 17 and 2 %.
     expect(text).toMatch(
       /```text\nstage-1 +█+▌? +52 %\ncontrol-unit +█+▌? +29 %\ncoil-coupling +█+▌? +17 %\nK30 +█?▌? +2 %\n```/,
     );
     // Twice the root of 0.3², 0.1² (both conductors together), twice 0.0065² and 0.1665², over √3, is 0.4128.
-    expect(text).toContain('Root sum of squares: 1.804 Ω to 2.63 Ω, about 95 of 100 sound circuits.');
+    expect(text).toContain('Root sum of squares: 1.804 Ω to 2.630 Ω, about 95 of 100 sound circuits.');
     expect(text).toContain('- ambient temperature: ');
     expect(text).toContain(
       '- error of control-unit: at most 3 % + 0.1 Ω, open beyond 10 Ω (stated in this file)',
@@ -111,6 +111,15 @@ describe('the hover in a network', () => {
   test('of a node says what ends there', () => {
     expect(about('across: [bus-high, ground]', 'across: [bus-|high, ground]')).toBe(
       '**bus-high**: node of front-wire-high, rear-wire-high, door-wire-high',
+    );
+  });
+
+  test('of a side says the nodes of its pins, since no instrument is on either', () => {
+    expect(about('across: K70.unit', 'across: K70.un|it')).toBe(
+      '**K70.unit**: the side with pin 1 at front-high, pin 2 at front-low',
+    );
+    expect(about('across: K70.harness', 'across: K70.har|ness')).toContain(
+      'pin 1 at front-end-high, pin 2 at front-end-low',
     );
   });
 

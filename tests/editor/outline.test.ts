@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { DocumentSymbol } from 'vscode-languageserver-types';
 import { outline } from '../../server/src/editor/outline.ts';
@@ -41,6 +42,24 @@ describe('the outline', () => {
       }
     };
     check(outline(opened(template)));
+  });
+
+  test('shows the network, regulated supplies, and what is entered', () => {
+    const shippedNames = (name: string): string[] =>
+      names(
+        outline(
+          opened(readFileSync(new URL(`../../procedures/${name}.procedure.yaml`, import.meta.url), 'utf8')),
+        ),
+      );
+    const bus = shippedNames('two-wire-bus');
+    expect(bus.slice(0, 3)).toEqual(['sources', '  battery', '  bus-bias']);
+    const from = bus.indexOf('network');
+    expect(bus.slice(from, from + 2)).toEqual([
+      'network',
+      '  front-termination from front-high to front-low',
+    ]);
+    expect(bus.slice(from).indexOf('steps')).toBe(19);
+    expect(shippedNames('coolant-sensor').slice(0, 2)).toEqual(['entries', '  coolant']);
   });
 
   test('of a text that is broken shows what could be read', () => {

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import {
   formatAccuracy,
+  formatDigits,
   formatLimit,
+  formatOnDisplay,
   formatQuantity,
   formatSpan,
   formatWait,
@@ -9,6 +11,34 @@ import {
   formatWire,
   roundOutward,
 } from '../../server/src/quantity/quantity.ts';
+
+describe('a computed value with four digits', () => {
+  test.each([
+    [3, 'resistance', '3.000 Ω'],
+    [1000, 'resistance', '1.000 kΩ'],
+    [124.96, 'resistance', '125.0 Ω'],
+    [999.96, 'resistance', '1.000 kΩ'],
+    [0.30004, 'resistance', '0.3000 Ω'],
+    [0.0123456, 'resistance', '12.35 mΩ'],
+    [12345678, 'resistance', '12.35 MΩ'],
+    [-0.02, 'voltage', '-20.00 mV'],
+    [0, 'voltage', '0 V'],
+  ] as const)('%d as %s is %s', (value, dimension, text) => {
+    expect(formatDigits(value, 4, dimension)).toBe(text);
+  });
+});
+
+describe('one number as a display shows it', () => {
+  test.each([
+    [3.1013, 0.01, 'resistance', '3.10 Ω'],
+    [120.25, 1, 'resistance', '120 Ω'],
+    [1000.2, 1, 'resistance', '1.000 kΩ'],
+    [0.004, 0.01, 'voltage', '0.00 V'],
+    [-0.018, 0.01, 'voltage', '-0.02 V'],
+  ] as const)('%d at steps of %d as %s is %s', (value, step, dimension, text) => {
+    expect(formatOnDisplay(value, step, dimension)).toBe(text);
+  });
+});
 
 describe('one value in a sentence', () => {
   test.each([

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { readProcedure } from '../../server/src/text/read-procedure.ts';
 import { expectMarked } from './marked.ts';
 
 const base = `format: 1
@@ -118,6 +120,35 @@ describe('an element', () => {
 
   test('may end at the terminal of a loop', () => {
     expectMarked(instead(pump, '  - { part: pump, between: [far, K5.end.1] }\n'));
+  });
+});
+
+describe('what a voltage is expected to be', () => {
+  const quiet = readFileSync(
+    new URL('../../procedures/two-wire-bus.procedure.yaml', import.meta.url),
+    'utf8',
+  );
+  const findingsWith = (expected: string): readonly string[] => {
+    const text = quiet.replace('expect: -0.1..0.1 V', `expect: ${expected}`);
+    expect(text === quiet).toBe(expected === '-0.1..0.1 V');
+    return readProcedure({ id: 'bus', text }).findings.map(({ message }) => message);
+  };
+
+  test.each(['-0.1..0.1 V', '-12.8 V ± 5 %', 'above -0.5 V', 'below -11 V'])(
+    'may lie on either side of zero: %s',
+    (expected) => {
+      expect(findingsWith(expected)).toEqual([]);
+    },
+  );
+
+  test('still runs from the least to the most', () => {
+    expect(findingsWith('-0.1..-0.2 V')).toEqual([expect.stringContaining('runs backwards')]);
+  });
+
+  test('a resistance never does', () => {
+    const text = quiet.replace('windows: { one-end: 110..140 Ω }', 'windows: { one-end: -110..140 Ω }');
+    const [found] = readProcedure({ id: 'bus', text }).findings;
+    expect(found?.message).toContain('never negative');
   });
 });
 

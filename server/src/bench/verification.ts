@@ -27,8 +27,8 @@ export interface Proves {
 }
 
 export interface ShownByHand {
-  /** The parts and connectors that lie on some way between the probes. */
-  readonly things: ReadonlySet<Id>;
+  /** The parts and connectors that lie on some way between the probes; unknown where a value could not be read. */
+  readonly things: ReadonlySet<Id> | 'unknown';
   /** All that have to be mated for it. */
   readonly connectors: readonly Id[];
 }
@@ -83,7 +83,7 @@ export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Wat
   const byHand = new Map<Step, ShownByHand>();
   for (const step of procedure.steps) {
     const shown = step.verb === 'measure' ? proves.measured(step) : null;
-    if (shown?.things.has(id) === true) byHand.set(step, shown);
+    if (shown !== null && (shown.things === 'unknown' || shown.things.has(id))) byHand.set(step, shown);
   }
   return verificationWatcher(
     `the repair of ${id} and what is open in its circuits`,

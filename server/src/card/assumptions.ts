@@ -1,4 +1,4 @@
-import type { Id, MeterRange, Procedure, Source } from '../text/procedure.ts';
+import type { Id, MeterRange, Part, Procedure, Source } from '../text/procedure.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
 import { basisInWords } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
@@ -76,7 +76,7 @@ function highVoltage({ sources, connectors }: Procedure): readonly Fact[] {
       ...(carriers.length === 0
         ? []
         : [
-            ', led by ',
+            ', carried by ',
             ...listedIds(
               carriers.map((connector) => connector.id),
               'and',
@@ -174,40 +174,43 @@ function monitors(procedure: Procedure): readonly Fact[] {
   });
 }
 
-/** Connectors with the same contact resistance share a line. */
-function contacts(procedure: Procedure): readonly Fact[] {
-  const byValue = new Map<string, Id[]>();
-  for (const { id, contact } of procedure.connectors.values()) {
-    if (contact === null) continue;
-    const text = formatSpan(contact, 'resistance');
-    byValue.set(text, [...(byValue.get(text) ?? []), id]);
-  }
-  return [...byValue].map(([text, ids]) => ({
-    label: 'Contact resistance',
-    words: [...listedIds(ids, 'and'), `: ${text} each pin`],
-  }));
+/** Things of which the same is to be said share a line. */
+function shared(label: string, said: readonly (readonly [id: Id, text: string])[]): readonly Fact[] {
+  const byText = new Map<string, Id[]>();
+  for (const [id, text] of said) byText.set(text, [...(byText.get(text) ?? []), id]);
+  return [...byText].map(([text, ids]) => ({ label, words: [...listedIds(ids, 'and'), `: ${text}`] }));
 }
 
-function shortingBars(procedure: Procedure): readonly Fact[] {
-  return [...procedure.connectors.values()].flatMap(({ id, shortingBar: bar }): readonly Fact[] => {
+function contacts({ connectors }: Procedure): readonly Fact[] {
+  const said = [...connectors.values()].flatMap(({ id, contact }) =>
+    contact === null ? [] : [[id, `${formatSpan(contact, 'resistance')} each pin`] as const],
+  );
+  return shared('Contact resistance', said);
+}
+
+function shortingBars({ connectors }: Procedure): readonly Fact[] {
+  const said = [...connectors.values()].flatMap(({ id, shortingBar: bar }) => {
     if (bar === null) return [];
     const pins = bar.pins === null ? '' : `, pins ${bar.pins[0]} and ${bar.pins[1]}`;
     const value = bar.resistance === null ? '' : `, ${formatSpan(bar.resistance, 'resistance')}`;
-    return [
-      {
-        label: 'Shorting bar',
-        words: [{ id }, `: ${bar.side} side${pins}, closes when ${bar.closes}${value}`],
-      },
-    ];
+    return [[id, `${bar.side} side${pins}, closes when ${bar.closes}${value}`] as const];
   });
+  return shared('Shorting bar', said);
 }
 
 function parts(procedure: Procedure): readonly Fact[] {
-  return [...procedure.parts.values()].flatMap((part): readonly Fact[] => {
+  const said = [...procedure.parts.values()].flatMap((part) => {
     const value = valueText(part);
-    if (value === null) return [];
-    return [{ label: 'Part', words: [{ id: part.id }, `: ${value}${basisText(part.resistance)}`] }];
+    return value === null
+      ? []
+      : [[part.id, `${value}${basisText(part.resistance)}${noFireText(part)}`] as const];
   });
+  return shared('Part', said);
+}
+
+/** The current that must not fire a stage, where it is stated: what test currents were held against. */
+function noFireText({ noFire }: Part): string {
+  return noFire === null ? '' : `, no-fire current ${formatSpan(noFire, 'current')}`;
 }
 
 /** Loads of which the resistance is estimated or usual: the others stand under what is needed. */

@@ -44,6 +44,11 @@ export function buildCard(input: CardInput): CardModel {
       heading: 'Steps',
       explanations: [
         'Do one step, tick it, then read the next. Do nothing that is not on the card. If something is not as the card says, stop.',
+        ...(input.codes.every(({ codes }) => codes.length === 0)
+          ? []
+          : [
+              'Codes that a step says to expect come from this work. By themselves they do not mean a new fault.',
+            ]),
       ],
       done: 'Done',
       codes: 'Codes to expect',
@@ -113,6 +118,9 @@ const severityText = { error: 'Error', warning: 'Warning', information: 'Informa
 /** Enough of a SHA-256 to tell cards apart by eye. */
 const shortLength = 12;
 
+/** The foot of a narrow page has two lines: the date and the stamp stay on one. A bar would let a line break behind it. */
+const noBreak = '\u00a0';
+
 function stampOf(procedure: Procedure, stamp: CardStamp): CardModel['stamp'] {
   const short = stamp.sha256.slice(0, shortLength);
   const revision = procedure.revision === null ? '' : `, revision ${procedure.revision}`;
@@ -125,7 +133,7 @@ function stampOf(procedure: Procedure, stamp: CardStamp): CardModel['stamp'] {
       { label: 'SHA-256, short', words: [{ strong: short }] },
       { label: 'SHA-256, full', words: [stamp.sha256] },
     ],
-    running: `${shortened(procedure.title)}${revision} | ${stamp.date} | ${short}`,
+    running: `${shortened(procedure.title)}${revision}, ${`${stamp.date}, ${short}`.replaceAll(' ', noBreak)}`,
   };
 }
 

@@ -21,16 +21,16 @@ export function toEnter(procedure: Procedure, readings: readonly CardReading[]):
   });
 }
 
-export function tableFor(procedure: Procedure, loop: Id, { rows }: CardReading): CardTable | null {
+export function tableFor(procedure: Procedure, loop: Id, { rows, quantity }: CardReading): CardTable | null {
   const [first] = rows;
   if (first === undefined) return null;
   const asked = first.entered.map(({ entry }) => procedure.entries.get(entry)?.ask ?? entry);
   return {
     caption: [{ id: loop }, ': take the row of what you measured. On the border of two rows either holds.'],
-    headings: [...asked, 'Should show'],
+    headings: [...(asked.length === 1 ? ['Measured'] : asked), 'Should show'],
     rows: rows.map(({ entered, printed }) => ({
       entered: entered.map(({ range }) => range),
-      window: printedWindow(printed).large,
+      window: printedWindow(printed, quantity).large,
     })),
   };
 }

@@ -59,7 +59,7 @@ function sourcesAt({ sources }: Procedure, { id, carries }: Connector): readonly
     const kind = source.kind === 'high-voltage' ? 'HIGH VOLTAGE' : 'voltage';
     if (source.kind === 'high-voltage' && source.isolatedBy === id)
       return [`takes ${source.id} away (${kind}${volts})`];
-    return carries.includes(source.id) ? [`leads ${source.id} (${kind}${volts})`] : [];
+    return carries.includes(source.id) ? [`carries ${source.id} (${kind}${volts})`] : [];
   });
 }
 

@@ -26,8 +26,10 @@ const unprintable =
 
 /** A quoted CSS string in which nothing but letters, digits and spaces stands for itself. */
 export function cssString(text: string): string {
-  const escaped = Array.from(text.replaceAll(unprintable, '\ufffd').replaceAll(/\s+/g, ' '), (character) =>
-    /[A-Za-z0-9 ]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0xfffd).toString(16)} `,
+  const escaped = Array.from(
+    text.replaceAll(unprintable, '\ufffd').replaceAll(/[^\S\u00a0]+/g, ' '),
+    (character) =>
+      /[A-Za-z0-9 ]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0xfffd).toString(16)} `,
   );
   return `"${escaped.join('')}"`;
 }

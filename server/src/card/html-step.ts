@@ -1,6 +1,6 @@
 import type { Markup } from './escape.ts';
 import { markup } from './escape.ts';
-import { noticeHtml, wordsHtml } from './html-words.ts';
+import { noticeHtml, textHtml, wordsHtml } from './html-words.ts';
 import type { CardModel, CardOutcome, CardStep, CardTable, CardWindow, Left } from './model.ts';
 
 type Labels = CardModel['steps'];
@@ -9,7 +9,7 @@ type Labels = CardModel['steps'];
 export function stepHtml(step: CardStep, labels: Labels): Markup {
   return markup`<li class="step ${step.kind}" id="step-${step.number}">
 ${step.notices.map((notice) => noticeHtml(notice, 'in-step'))}<div class="row">
-<p class="number${depthOf(step)}">${step.number}</p>
+<p class="number${sizeOf(step)}">${step.number}</p>
 <div class="body">
 ${step.reachedFrom === null ? null : markup`<p class="from">${wordsHtml(step.reachedFrom)}</p>`}
 <p class="action">${wordsHtml(step.action)}</p>
@@ -21,10 +21,11 @@ ${step.kind === 'call' ? null : markup`<p class="tick"><span class="box"></span>
 `;
 }
 
-/** Numbers of steps in routines are longer, and so are set smaller. */
-function depthOf({ number }: CardStep): string {
-  const depth = number.split('.').length - 1;
-  return depth === 0 ? '' : depth === 1 ? ' inner' : ' inmost';
+/** Numbers of steps in routines are longer, and so are set smaller: as large as their column holds. */
+function sizeOf({ number }: CardStep): string {
+  if (number.length <= 3 && !number.includes('.')) return '';
+  if (number.length <= 5) return ' inner';
+  return number.length === 6 ? ' inmost' : ' deep';
 }
 
 function blanksHtml(blanks: readonly string[]): Markup | null {
@@ -40,29 +41,40 @@ function windowsHtml(windows: readonly CardWindow[], { columns }: Labels): Marku
 <tbody>
 ${windows.map(
   ({ of, window, remark }) =>
-    markup`<tr><th scope="row">${wordsHtml(of)}</th><td class="window"><strong>${window}</strong>${remark === null ? null : markup`<span class="remark">${remark}</span>`}</td><td class="blank"></td></tr>
+    markup`<tr><th scope="row">${wordsHtml(of)}</th><td class="window"><strong>${textHtml(window)}</strong>${remark === null ? null : markup`<span class="remark">${remark}</span>`}</td><td class="blank"></td></tr>
 `,
 )}</tbody></table>
 ${windows.map(({ table }) => (table === null ? null : tableHtml(table)))}`;
 }
 
+/** A table of more rows stands in two halves side by side, so that it keeps to one page with its step. */
+const longestTable = 8;
+
 function tableHtml({ caption, headings, rows }: CardTable): Markup {
-  return markup`<table class="windows by-entry">
-<caption>${wordsHtml(caption)}</caption>
+  const half = Math.ceil(rows.length / 2);
+  const parts =
+    rows.length > longestTable && headings.length === 2 ? [rows.slice(0, half), rows.slice(half)] : [rows];
+  return markup`<div class="by-entry">
+<p>${wordsHtml(caption)}</p>
+<div>${parts.map(
+    (part) => markup`<table class="windows">
 <thead><tr>${headings.map((heading) => markup`<th scope="col">${heading}</th>`)}</tr></thead>
 <tbody>
-${rows.map(
+${part.map(
   ({ entered, window }) =>
-    markup`<tr>${entered.map((range) => markup`<th scope="row">${range}</th>`)}<td class="window"><strong>${window}</strong></td></tr>
+    markup`<tr>${entered.map((range) => markup`<th scope="row">${range}</th>`)}<td class="window"><strong>${textHtml(window)}</strong></td></tr>
 `,
 )}</tbody></table>
+`,
+  )}</div>
+</div>
 `;
 }
 
 function codesHtml({ codes }: CardStep, labels: Labels): Markup | null {
   if (codes === null) return null;
   return markup`<div class="codes"><p class="label">${labels.codes}</p>
-${codes.lines.map((line) => markup`<p>${wordsHtml(line)}</p>`)}<p>${codes.remark}</p></div>
+${codes.lines.map((line) => markup`<p>${wordsHtml(line)}</p>`)}</div>
 `;
 }
 
@@ -76,7 +88,8 @@ ${outcomes.rows.map(wayHtml)}</ul>
 function wayHtml({ when, then, to, isNext }: CardOutcome): Markup {
   const target =
     to === null || to === 'end' ? null : markup` <a class="target" href="#step-${to.step}">${to.step}</a>`;
-  return markup`<li${isNext ? markup` class="onward"` : null}><span class="small-box"></span><span class="when">${wordsHtml(when)}</span><span class="arrow" aria-hidden="true">→</span><span class="then">${then}${target}</span></li>
+  const kind = isNext ? markup` class="onward"` : to === null ? markup` class="halt"` : null;
+  return markup`<li${kind}><span class="small-box"></span><span class="when">${wordsHtml(when)}</span><span class="arrow" aria-hidden="true">→</span><span class="then">${then}${target}</span></li>
 `;
 }
 

@@ -1,3 +1,4 @@
+import { amount } from './amount.ts';
 import type { Markup } from './escape.ts';
 import { markup } from './escape.ts';
 import type { Notice, Piece, Words } from './model.ts';
@@ -13,14 +14,11 @@ function pieceHtml(piece: Piece): Markup {
   return markup`<a href="#step-${piece.step}">${piece.step}</a>`;
 }
 
-/** A number stays on one line with its unit. */
+/** What is between two amounts, and the amounts, in turn. */
 export function textHtml(text: string): Markup {
   const parts = text.split(amount);
   return markup`${parts.map((part, index) => (index % 2 === 0 ? part : markup`<span class="amount">${part}</span>`))}`;
 }
-
-/** What is between two amounts, and the amounts, in turn: one group, so that `split` keeps them. */
-const amount = /(\d[\d.]* (?:[µmkMG]?Ω|[µm]?[AFV]|kV|°C|mm²|m|s|min|h|%)(?![\p{L}\d]))/u;
 
 /** A notice: its word always, the safety alert symbol for those that are about getting hurt. */
 export function noticeHtml(notice: Notice, place: 'panel' | 'in-step'): Markup {

@@ -1,5 +1,5 @@
 import type { Finding } from '../text/finding.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure, Quantity } from '../text/procedure.ts';
 
 /*
  * The printable card as plain data. Every word that is printed is decided here; a form (HTML, later others) decides only
@@ -13,6 +13,7 @@ export interface CardReading {
   /** Of the step. */
   readonly index: number;
   readonly of: string;
+  readonly quantity: Quantity;
   /** The accepted window as every face prints it: `1.96..3.63 Ω`, or `open`. */
   readonly printed: string;
   readonly from: 'expect' | 'computed';
@@ -185,7 +186,7 @@ export interface CardStep {
   readonly details: readonly Words[];
   readonly windows: readonly CardWindow[];
   readonly blanks: readonly string[];
-  readonly codes: { readonly lines: readonly Words[]; readonly remark: string } | null;
+  readonly codes: { readonly lines: readonly Words[] } | null;
   readonly outcomes: { readonly introduction: string | null; readonly rows: readonly CardOutcome[] } | null;
   readonly left: (Left & { readonly sometimes: Left | null }) | null;
 }

@@ -1,6 +1,6 @@
 import { isMeant, membersOf } from '../text/mentioned.ts';
 import { stepNumber } from '../text/where.ts';
-import type { Id, Load, Monitor, Multimeter, Procedure } from '../text/procedure.ts';
+import type { Id, Load, MeterRange, Monitor, Multimeter, Procedure, Quantity } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
@@ -42,17 +42,26 @@ function monitorWords(monitor: Monitor): Words {
 }
 
 function multimeterWords({ id, resistance, voltage, leads, zeroed }: Multimeter): Words {
-  const volts = voltage?.range ?? null;
-  const least = resistance?.range ?? null;
-  const last = resistance?.further.at(-1)?.range ?? least;
-  const ohms = least === null || last === null ? null : { ...least, most: last.most };
   const figures = [
-    volts === null ? null : `DC ${formatSpan(volts, 'voltage')}`,
-    ohms === null ? null : formatSpan(ohms, 'resistance'),
-    leads === null ? null : `leads ${formatSpan(leads, 'resistance')}`,
-    zeroed ? 'leads zeroed' : null,
-  ].filter((figure) => figure !== null);
-  return [{ id }, `, a multimeter${figures.length === 0 ? '' : `: ${figures.join(', ')}`}`];
+    ...(voltage === null ? [] : [`DC ${rangeText(voltage, 'voltage')}`]),
+    ...(resistance === null
+      ? []
+      : [resistance, ...resistance.further].map((range) => rangeText(range, 'resistance'))),
+    ...(leads === null ? [] : [`leads ${formatSpan(leads, 'resistance')}`]),
+    ...(zeroed ? ['leads zeroed'] : []),
+  ].filter((figure) => figure !== '');
+  const windows = figures.length === 0 ? '' : `. The windows assume, at its worst: ${figures.join('; ')}`;
+  return [{ id }, `, a multimeter${windows}`];
+}
+
+/** `0..400 Ω, an error up to 0.8 % + 3 digits, steps of 0.1 Ω`. */
+function rangeText({ range, accuracy, resolution }: MeterRange, quantity: Quantity): string {
+  const figures = [
+    range === null ? null : formatSpan(range, quantity),
+    accuracy === null ? null : `an error up to ${formatAccuracy(accuracy, quantity)}`,
+    resolution === null ? null : `steps of ${digitText(resolution, quantity === 'voltage' ? 'V' : 'Ω')}`,
+  ];
+  return figures.filter((figure) => figure !== null).join(', ');
 }
 
 function usedLoads(procedure: Procedure): readonly Id[] {

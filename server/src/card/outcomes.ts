@@ -104,7 +104,7 @@ function destination(procedure: Procedure, index: number, target: Target): Omit<
   const step = target === null ? undefined : procedure.steps[target];
   if (step === undefined) return { then: 'a step that is not in the file', to: null, isNext: false };
   const number = stepNumber(step);
-  if (target === index + 1) return { then: 'go on with the next step:', to: { step: number }, isNext: true };
+  if (target === index + 1) return { then: 'next step:', to: { step: number }, isNext: true };
   return { then: 'go to step', to: { step: number }, isNext: false };
 }
 
@@ -166,7 +166,8 @@ function oneWords(
       !(outcome.name === 'outside' && name === 'within') &&
       canShow(name, windowOf(reading)),
   );
-  const listed = rest.map((name) => classShort(name, windowOf(reading))).join('; ');
+  const beside = named.has('within') && !named.has('window');
+  const listed = rest.map((name) => classShort(name, windowOf(reading), beside)).join('; ');
   return [listed === '' ? 'Anything else' : `Anything else (${listed})`];
 }
 

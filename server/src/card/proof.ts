@@ -23,10 +23,17 @@ export function sayProof(procedure: Procedure, step: Proof, proof: CardProof | u
     ],
     details: [
       [{ strong: '1. Known source: ' }, 'measure ', ...known, '. It ', ...must, '.'],
-      [{ strong: '2. Here: ' }, 'measure ', ...placeWords(step.at), '. Dead is ', ...dead, ', each time.'],
+      [
+        { strong: '2. Here: ' },
+        'measure ',
+        ...placeWords(step.at),
+        '. Dead is ',
+        ...dead,
+        ' each time, whatever the sign.',
+      ],
       [{ strong: '3. Known source again: ' }, 'measure ', ...known, '. It ', ...must, ' as before.'],
     ],
-    blanks: ['Known source', 'Here', 'Known source again'],
+    blanks: ['Known source', 'Between the two', 'First to ground', 'Second to ground', 'Known source again'],
   };
 }
 

@@ -80,10 +80,23 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'stop':
       return { ...act([{ strong: 'Stop here. ' }, closed(step.text)]), kind: 'stop' };
     case 'run':
-      return { ...act([{ strong: step.runs }, ': do the steps that follow.']), kind: 'call' };
+      return { ...act([{ strong: step.runs }, ...callWords(procedure, step)]), kind: 'call' };
     case 'broken':
       return { ...act(['This step could not be read from the file.']), kind: 'broken' };
   }
+}
+
+/** Which steps a call stands for: the first and the last of its own. */
+function callWords({ steps }: Procedure, { index, calls }: Step): Words {
+  const end = steps.findIndex((step, at) => at > index && step.calls.length <= calls.length);
+  const own = steps
+    .slice(index + 1, end === -1 ? steps.length : end)
+    .filter((step) => step.calls.length === calls.length + 1)
+    .map(stepNumber);
+  const [first, last] = [own[0], own.at(-1)];
+  if (first === undefined || last === undefined) return [': nothing is to be done.'];
+  if (own.length === 1) return [': do step ', { step: first }, '.'];
+  return [': do steps ', { step: first }, ' to ', { step: last }, '.'];
 }
 
 const ignitionText = {

@@ -79,10 +79,7 @@ function codesAt(input: CardInput, index: number): CardStep['codes'] {
       ? []
       : [[noun, ...listed(named, 'and'), ` ${named.length === 1 ? verb : plural(verb)} here.`]];
   };
-  return {
-    lines: [...line(true, 'is expected'), ...line(false, 'is possible')],
-    remark: 'It comes from this work and by itself does not mean a new fault.',
-  };
+  return { lines: [...line(true, 'is expected'), ...line(false, 'is possible')] };
 }
 
 function plural(verb: string): string {

@@ -10,8 +10,11 @@ export const stepStyle = `
 .row { display: flex; }
 .number { flex: none; width: 15mm; font-size: 23pt; line-height: 1; font-weight: bold; }
 .number.inner { font-size: 16pt; line-height: 1.3; }
-.number.inmost { font-size: 12pt; line-height: 1.5; }
+.number.inmost { font-size: 12.5pt; line-height: 1.45; }
+.number.deep { font-size: 10.5pt; line-height: 1.7; overflow-wrap: anywhere; }
 .number.inner, .number.inmost { white-space: nowrap; }
+.call { padding: 1.5mm 0; break-after: avoid; }
+.call + .step { border-top: 0; }
 .call .action { font-size: 13pt; }
 .body { flex: 1; min-width: 0; }
 .tick { flex: none; position: relative; width: 13mm; }
@@ -22,8 +25,10 @@ export const stepStyle = `
 .conclude .action { border: 0.5mm solid var(--ink); padding: 1.5mm 3mm; }
 .stop .row { border: 0.8mm solid var(--ink); padding: 2.5mm 1.5mm 2.5mm 2.5mm; }
 .stop .number { width: 12.5mm; }
-.blanks { display: flex; gap: 6mm; margin-top: 1mm; }
-.blanks li { display: flex; align-items: flex-end; flex: 1; height: 9mm; }
+.blanks { display: flex; flex-wrap: wrap; gap: 0 6mm; margin-top: 1mm; }
+.blanks li { display: flex; align-items: flex-end; flex: 1 1 40%; min-height: 9mm; }
+.blanks .label { overflow-wrap: normal; }
+.blanks .line { min-width: 12mm; }
 .windows { margin-top: 2mm; border: 0.3mm solid var(--ink); }
 .windows th, .windows td { border-right: 0.3mm solid var(--ink); padding: 1mm 2.5mm; }
 .windows thead th { font-size: 10pt; border-bottom: 0.3mm solid var(--ink); padding: 0.6mm 2.5mm; }
@@ -32,8 +37,13 @@ export const stepStyle = `
 .windows .window strong { display: block; font-size: 17pt; line-height: 1.2; }
 .windows .remark { font-size: 9.5pt; }
 .windows .blank { width: 25%; }
-.by-entry caption { text-align: left; font-size: 10pt; padding-bottom: 0.6mm; }
-.by-entry .window strong { font-size: 13pt; }
+.by-entry { margin-top: 2mm; }
+.by-entry > p { font-size: 10pt; margin-bottom: 0.6mm; }
+.by-entry > div { display: flex; align-items: flex-start; gap: 2mm; }
+.by-entry .windows { flex: 1; width: auto; margin: 0; }
+.by-entry .windows th { width: auto; white-space: nowrap; }
+.by-entry .windows td:last-child { border-right: 0; }
+.by-entry .windows .window strong { font-size: 13pt; }
 .codes { margin-top: 2mm; padding-left: 3mm; border-left: 1.2mm solid var(--ink); }
 .codes .label { font-weight: bold; }
 .ways { margin-top: 2mm; }
@@ -42,6 +52,7 @@ export const stepStyle = `
 .when { flex: 1; }
 .arrow { flex: none; width: 9mm; text-align: center; font-weight: bold; }
 .then { flex: none; width: 50mm; }
+.halt .then { width: 62%; }
 .target { font-size: 16pt; line-height: 1; font-weight: bold; white-space: nowrap; }
 .onward .target { font-size: 11.5pt; font-weight: normal; }
 .left { margin-top: 2mm; }
@@ -97,12 +108,17 @@ h1 { font-size: 18pt; }
 .action { font-size: 13pt; }
 .number { width: 13mm; font-size: 21pt; }
 .number.inner { font-size: 14pt; }
-.number.inmost { font-size: 10.5pt; }
+.number.inmost { font-size: 11pt; line-height: 1.6; }
+.number.deep { font-size: 9pt; }
 .stop .number { width: 10.5mm; }
 .tick { width: 12mm; }
+.step { padding: 1.8mm 0; }
+.call { padding: 1mm 0; }
 .arrow { width: 6mm; }
 .then { width: 34mm; }
 .windows th, .windows td { padding: 1mm 1.5mm; }
 .windows tbody th { width: 28%; }
 .windows .window strong { font-size: 15.5pt; }
+.by-entry .windows th, .by-entry .windows td { padding: 0.8mm 1.5mm; }
+.by-entry .windows .window strong { font-size: 12.5pt; }
 `;

@@ -1,4 +1,5 @@
 import type { OutcomeName } from '../text/finding.ts';
+import type { Quantity } from '../text/procedure.ts';
 import type { CardReading, CardRow } from './model.ts';
 
 /**
@@ -6,6 +7,7 @@ import type { CardReading, CardRow } from './model.ts';
  * window is not known.
  */
 export interface PrintedWindow {
+  readonly quantity: Quantity;
   readonly known: boolean;
   /** As it stands large on the card. */
   readonly large: string;
@@ -20,6 +22,7 @@ export interface PrintedWindow {
 }
 
 const base = {
+  quantity: 'resistance',
   known: true,
   least: null,
   most: null,
@@ -31,27 +34,39 @@ const base = {
 export function windowOf(reading: CardReading | undefined): PrintedWindow {
   if (reading === undefined) return { ...base, known: false, large: 'not known' };
   if (reading.rows.length > 0) return windowByRow(reading.rows);
-  return printedWindow(reading.printed);
+  return printedWindow(reading.printed, reading.quantity);
 }
 
 function windowByRow(rows: readonly CardRow[]): PrintedWindow {
-  const open = rows.filter(({ printed }) => printedWindow(printed).openIsWithin).length;
+  const open = rows.filter(({ printed }) => printedWindow(printed, 'resistance').openIsWithin).length;
   const byRow = open === 0 ? 'all-limited' : 'some-limited';
   return { ...base, known: false, large: 'by the table', openIsWithin: open === rows.length, byRow };
 }
 
 /** One printed window, taken apart. */
-export function printedWindow(large: string): PrintedWindow {
-  if (large === '') return { ...base, known: false, large: 'not known' };
-  if (large === 'open') return { ...base, large: 'open (no number)', onlyOpen: true, openIsWithin: true };
-  const [, from, to, unit] = /^([\d.]+)\.\.([\d.]+)\s+(\S+)$/.exec(large) ?? [];
+export function printedWindow(large: string, quantity: Quantity): PrintedWindow {
+  const window = { ...base, quantity };
+  if (large === '') return { ...window, known: false, large: 'not known' };
+  if (large === 'open')
+    return { ...window, large: noNumber[quantity].alone, onlyOpen: true, openIsWithin: true };
+  const [, from, to, unit] = /^(-?[\d.]+?)\.\.(-?[\d.]+)\s+(\S+)$/.exec(large) ?? [];
   if (from !== undefined && to !== undefined && unit !== undefined)
-    return { ...base, large, least: `${from} ${unit}`, most: `${to} ${unit}` };
+    return { ...window, large, least: `${from} ${unit}`, most: `${to} ${unit}` };
   const [, limit, value] = /^(below|above)\s+(.+)$/.exec(large) ?? [];
-  if (value === undefined) return { ...base, large, openIsWithin: large === 'any value' };
-  if (limit === 'below') return { ...base, large, most: value };
-  return { ...base, large: `${large}, or open`, least: value, openIsWithin: true };
+  if (value === undefined) return { ...window, large, openIsWithin: large === 'any value' };
+  if (limit === 'below') return { ...window, large, most: value };
+  return { ...window, large: `${large}, or ${noNumber[quantity].short}`, least: value, openIsWithin: true };
 }
+
+/** What a display shows that has no number: an ohmmeter then says open, a voltmeter only that it is beyond its range. */
+const noNumber: Readonly<Record<Quantity, Record<'alone' | 'reads' | 'short', string>>> = {
+  resistance: { alone: 'open (no number)', reads: 'reads open (no number)', short: 'open' },
+  voltage: {
+    alone: 'no number (beyond its range)',
+    reads: 'shows no number (beyond its range)',
+    short: 'no number',
+  },
+};
 
 /** A class of reading as what the display shows. */
 export function classWords(name: OutcomeName, window: PrintedWindow): string {
@@ -67,14 +82,14 @@ function plainClassWords(name: OutcomeName, window: PrintedWindow): string {
   switch (name) {
     case 'within':
       if (!window.known) return 'shows a number within the window';
-      return window.onlyOpen ? 'reads open (no number)' : `shows ${window.large}`;
+      return window.onlyOpen ? noNumber[window.quantity].reads : `shows ${window.large}`;
     case 'below':
       if (window.onlyOpen) return 'shows a number';
       return window.least === null ? 'shows a number below the window' : `shows less than ${window.least}`;
     case 'above':
       return window.most === null ? 'shows a number above the window' : `shows more than ${window.most}`;
     case 'open':
-      return 'reads open (no number)';
+      return noNumber[window.quantity].reads;
     case 'leak':
       return 'reports a leak to ground or to a supply';
     case 'outside':
@@ -94,9 +109,13 @@ function plainClassWords(name: OutcomeName, window: PrintedWindow): string {
   }
 }
 
-/** The same where several are listed. */
-export function classShort(name: OutcomeName, window: PrintedWindow): string {
-  return name === 'leak' ? 'a leak' : classWords(name, window).replace(/^(shows|reads) /, '');
+/** The same where several are listed; `beside`: next to a line for what is within, so that no number is said twice. */
+export function classShort(name: OutcomeName, window: PrintedWindow, beside: boolean): string {
+  if (name === 'leak') return 'a leak';
+  if (beside && name === 'below' && !window.onlyOpen) return 'less';
+  if (beside && name === 'above') return 'more';
+  if (name === 'open' && window.byRow !== 'some-limited') return noNumber[window.quantity].short;
+  return classWords(name, window).replace(/^(shows|reads) /, '');
 }
 
 /** Whether a reading can fall into a class at all, held against its window. */
@@ -104,7 +123,9 @@ export function canShow(name: OutcomeName, window: PrintedWindow): boolean {
   switch (name) {
     case 'below':
       return (
-        !window.known || window.onlyOpen || (window.least !== null && Number.parseFloat(window.least) > 0)
+        !window.known ||
+        window.onlyOpen ||
+        (window.least !== null && (window.quantity === 'voltage' || Number.parseFloat(window.least) > 0))
       );
     case 'above':
       return !window.known || window.most !== null;

@@ -1,6 +1,8 @@
+import { amount } from './amount.ts';
+
 /**
- * Breaks a text into lines of at most `width` characters: at spaces, behind hyphens, and inside a word only where it is
- * longer than a line. Where no layout engine is at hand (a drawing), a line that is too long would be cut off.
+ * Breaks a text into lines of at most `width` characters: at spaces but not before a unit, behind hyphens, and inside a
+ * word only where it is longer than a line. Where no layout engine is at hand (a drawing), a line that is too long would be cut off.
  */
 export function wrapText(text: string, width: number): readonly string[] {
   const lines: string[] = [];
@@ -13,14 +15,19 @@ export function wrapText(text: string, width: number): readonly string[] {
     } else line = joined;
   }
   if (line.trimEnd() !== '') lines.push(line.trimEnd());
-  return lines;
+  return lines.map((one) => one.replaceAll(noBreak, ' '));
 }
+
+const noBreak = '\u00a0';
 
 function chunksOf(text: string, width: number): readonly string[] {
   const words =
     text
       .replaceAll(/\s+/g, ' ')
       .trim()
+      .split(amount)
+      .map((part, index) => (index % 2 === 0 ? part : part.replaceAll(' ', noBreak)))
+      .join('')
       .match(/[^ -]*-+ ?|[^ -]+ ?| /g) ?? [];
   return words.flatMap((word) => {
     const characters = Array.from(word);

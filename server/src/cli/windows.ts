@@ -1,4 +1,5 @@
 import { finish } from '../bench/work.ts';
+import { stepNumber } from '../text/where.ts';
 import { analyse } from '../project/analysis.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Analysis } from '../project/analysis.ts';
@@ -50,7 +51,7 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
 
 function stepsAsked(analysis: Analysis, wanted: string | undefined): ReadonlySet<number> {
   const { steps } = analysis.procedure().value;
-  const isWanted = ({ number, id }: (typeof steps)[number]): boolean =>
-    wanted === undefined || String(number) === wanted || id === wanted;
+  const isWanted = (step: (typeof steps)[number]): boolean =>
+    wanted === undefined || stepNumber(step) === wanted || step.id === wanted;
   return new Set(steps.flatMap((step, index) => (isWanted(step) ? [index] : [])));
 }

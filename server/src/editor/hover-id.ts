@@ -25,7 +25,7 @@ export function describeId(procedure: Procedure, written: string): readonly stri
   const [id = '', side] = written.split('.');
   const connector = procedure.connectors.get(id);
   if (side !== undefined)
-    return connector === undefined ? [] : [`**${written}**: ${sideInWords(connector, side)}`];
+    return connector === undefined ? [] : [`**${written}**: ${sideInWords(procedure, connector, side)}`];
   const found = ofCircuit(procedure, id) ?? ofNode(procedure, id) ?? ofStep(procedure, id);
   return found === null ? [] : [`**${id}**: ${found}`];
 }
@@ -103,16 +103,27 @@ function connectorInWords({ contact, shortingBar, carries }: Connector): string 
     shortingBar === null
       ? ''
       : `, shorting bar on the ${shortingBar.side} side that closes when ${shortingBar.closes}`;
-  const carried = carries.length === 0 ? '' : `, leads ${carries.join(', ')} past its loops`;
+  const carried = carries.length === 0 ? '' : `, carries ${carries.join(', ')} past its loops`;
   return `connector${contacts}${bar}${carried}`;
 }
 
-function sideInWords(connector: Connector, side: string): string {
-  const where =
-    side === connector.sides[0] ? 'the side towards the instrument' : 'the side away from the instrument';
+function sideInWords(procedure: Procedure, connector: Connector, side: string): string {
+  const where = whereSideIs(procedure, connector, side);
   const bar = connector.shortingBar;
   if (bar?.side !== side) return where;
   return `${where}; its shorting bar closes when ${bar.closes}, in parallel with a load that is fitted here`;
+}
+
+/** A side in a loop is nearer the instrument or not; in the network alone it has the nodes that its pins lead to. */
+function whereSideIs({ network }: Procedure, { id, sides }: Connector, side: string): string {
+  const end = side === sides[0] ? 0 : 1;
+  const pins = network.elements.flatMap((element) =>
+    element.kind === 'connector' && element.id === id
+      ? [`pin ${element.pin} at ${element.between[end]}`]
+      : [],
+  );
+  if (pins.length > 0) return `the side with ${pins.join(', ')}`;
+  return end === 0 ? 'the side towards the instrument' : 'the side away from the instrument';
 }
 
 function loadInWords({ kind, resistance, opensShortingBar }: Load): string {

@@ -11,7 +11,8 @@ import { stepInWords } from '../text/step-in-words.ts';
 export function outline(document: EditorDocument): DocumentSymbol[] {
   const { value } = document.analysis.procedure();
   const groups: readonly [string, SymbolKind, Iterable<{ readonly id: string; readonly path: Path }>][] = [
-    ['sources', SymbolKind.Event, value.sources.values()],
+    ['entries', SymbolKind.Variable, value.entries.values()],
+    ['sources', SymbolKind.Event, [...value.sources.values(), ...value.regulated.values()]],
     ['instruments', SymbolKind.Interface, [...value.monitors.values(), ...value.multimeters.values()]],
     ['loads', SymbolKind.Constant, value.loads.values()],
     ['parts', SymbolKind.Field, value.parts.values()],
@@ -21,11 +22,32 @@ export function outline(document: EditorDocument): DocumentSymbol[] {
   ];
   const circuit = groups.flatMap(([section, kind, entries]) => {
     const own = [...entries].filter(({ path }) => !value.elsewhere.has(sectionAndId(path)));
-    const below = own.map(({ id, path }) => symbol(document, id, kind, path));
+    const below = own.map(({ id, path }) => symbol(document, id, kind, path)).sort(byPlace);
     return below.length === 0 ? [] : [parent(document, section, SymbolKind.Namespace, [section], below)];
   });
   const own = value.steps.filter(({ calls }) => calls.length === 0);
-  return [...circuit, ...routineSymbols(document), ...stepSymbols(document, own)];
+  return [
+    ...circuit,
+    ...networkSymbols(document),
+    ...routineSymbols(document),
+    ...stepSymbols(document, own),
+  ];
+}
+
+function byPlace(
+  { range: { start: one } }: DocumentSymbol,
+  { range: { start: other } }: DocumentSymbol,
+): number {
+  return one.line - other.line || one.character - other.character;
+}
+
+/** What stands between the nodes, in the order of the file. */
+function networkSymbols(document: EditorDocument): DocumentSymbol[] {
+  const { elements } = document.analysis.procedure().value.network;
+  const below = elements.map(({ id, between: [from, to], path }) =>
+    symbol(document, `${id} from ${from} to ${to}`, SymbolKind.Class, path),
+  );
+  return below.length === 0 ? [] : [parent(document, 'network', SymbolKind.Namespace, ['network'], below)];
 }
 
 /** The routines of the file, each with its steps as the first call does them. */

@@ -173,6 +173,7 @@ export const measureStep = step('measure', 'Measures with a hand-held instrument
     'The accepted window. Without it the computed one is accepted.',
     '57..63 Ω',
     'above 11 V',
+    '-0.1..0.1 V',
     'open',
   ).optional(),
   windows: windows('114..126 Ω', 'below 0.5 V'),

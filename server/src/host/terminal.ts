@@ -30,7 +30,22 @@ export function writeTextFile(path: string, text: string): string | null {
     writeFileSync(path, text);
     return null;
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return whyNotWritten(error);
+  }
+}
+
+function whyNotWritten(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  switch (code) {
+    case 'ENOENT':
+      return 'there is no such folder';
+    case 'EACCES':
+    case 'EROFS':
+      return 'nothing may be written there';
+    case 'EISDIR':
+      return 'it is a folder';
+    default:
+      return error instanceof Error ? error.message : String(error);
   }
 }
 

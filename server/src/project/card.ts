@@ -3,12 +3,13 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Work } from '../bench/work.ts';
 import { buildCard } from '../card/build.ts';
 import type { CardModel, CardReading } from '../card/model.ts';
-import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
+import { formatOnDisplay, formatSpan } from '../quantity/quantity.ts';
+import { stepShowing } from '../readings/accepted.ts';
 import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
-import type { Quantity, Step } from '../text/procedure.ts';
+import type { Step } from '../text/procedure.ts';
 import type { Analysis } from './analysis.ts';
 
 export interface CardOptions {
@@ -63,13 +64,14 @@ function stampOf(analysis: Analysis): string {
 function cardReading(reading: Reading, step: Step | undefined): readonly CardReading[] {
   if (step === undefined || reading.accepted === null) return [];
   const nominals = new Set(
-    reading.good.map((good) => nominalOf(good.indication?.value?.nominal ?? null, reading.quantity)),
+    reading.good.map((good) => nominalOf(good.indication?.value?.nominal ?? null, reading)),
   );
   const [nominal = null] = nominals;
   return [
     {
       index: reading.index,
       of: reading.of,
+      quantity: reading.quantity,
       printed: reading.printed,
       from: (step.verb === 'read' || step.verb === 'measure') && step.expect !== null ? 'expect' : 'computed',
       nominal: nominals.size === 1 && reading.byEntry.length === 0 ? nominal : null,
@@ -81,6 +83,8 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
   ];
 }
 
-function nominalOf(amount: number | null, quantity: Quantity): string | null {
-  return amount === null ? null : formatQuantity(Number(amount.toPrecision(3)), quantity);
+/** To the last digit of the display, as the window beside it. */
+function nominalOf(amount: number | null, { instrument, quantity, accepted }: Reading): string | null {
+  if (amount === null || accepted === null) return null;
+  return formatOnDisplay(amount, stepShowing(instrument, accepted), quantity);
 }

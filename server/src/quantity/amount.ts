@@ -27,17 +27,19 @@ export interface Cursor {
   readonly dimension: Dimension;
   /** What is expected, as a noun phrase with an example. */
   readonly expected: string;
+  /** Whether a value may lie below zero although its dimension does not: a voltage from one point to another. */
+  readonly signed: boolean;
   next: number;
 }
 
 /** Scans a text. An empty one is a failure already. */
-export function begin(text: string, dimension: Dimension, expected: string): Parsed<Cursor> {
+export function begin(text: string, dimension: Dimension, expected: string, signed = false): Parsed<Cursor> {
   const scanned = scan(text);
   if (scanned.problem !== undefined) return failedBy(scanned.problem);
   if (scanned.tokens.length === 0) {
     return failed(`Nothing is written here; expected ${expected}.`, { from: 0, to: text.length });
   }
-  return parsed({ text, tokens: scanned.tokens, dimension, expected, next: 0 });
+  return parsed({ text, tokens: scanned.tokens, dimension, expected, signed, next: 0 });
 }
 
 export function peek(cursor: Cursor): Token | undefined {
@@ -122,9 +124,13 @@ export function expectEnd(cursor: Cursor): Failed | undefined {
 /** In °C. */
 const absoluteZero: Decimal = { coefficient: -27315n, exponent: -2 };
 
-/** Fails where a value lies below zero, or a temperature not above absolute zero. */
-export function expectNotNegative(value: Decimal, at: Stretch, dimension: Dimension): Failed | undefined {
-  if (value.coefficient >= 0n) return undefined;
+/** Fails where a value lies below zero that may not, or a temperature not above absolute zero. */
+export function expectNotNegative(
+  value: Decimal,
+  at: Stretch,
+  { dimension, signed }: Pick<Cursor, 'dimension' | 'signed'>,
+): Failed | undefined {
+  if (value.coefficient >= 0n || signed) return undefined;
   if (hasZeroAsLeast(dimension)) return failed(`${capital(nameOf(dimension))} is never negative.`, at);
   return compare(value, absoluteZero) > 0 ? undefined : failed('A temperature lies above -273.15 °C.', at);
 }

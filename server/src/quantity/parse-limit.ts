@@ -6,9 +6,9 @@ import type { Parsed } from './parsed.ts';
 import { failed, parsed } from './parsed.ts';
 import type { Limit } from './span.ts';
 
-/** Reads one bound: `below 1.0 Ω` or `above 4.5 Ω`, in the base unit of the dimension. */
-export function parseLimit(text: string, dimension: Dimension): Parsed<Limit> {
-  const begun = begin(text, dimension, describeQuantity('limit', dimension));
+/** Reads one bound: `below 1.0 Ω` or `above 4.5 Ω`, in the base unit of the dimension; `signed`: it may lie below zero. */
+export function parseLimit(text: string, dimension: Dimension, signed = false): Parsed<Limit> {
+  const begun = begin(text, dimension, describeQuantity('limit', dimension), signed);
   if (!begun.ok) return begun;
   const cursor = begun.value;
   const side = peek(cursor);
@@ -25,7 +25,7 @@ export function parseLimit(text: string, dimension: Dimension): Parsed<Limit> {
   if (left !== undefined) return left;
   const amount = toAmount(written.value, cursor);
   if (!amount.ok) return amount;
-  const negative = expectNotNegative(amount.value.value, written.value, dimension);
+  const negative = expectNotNegative(amount.value.value, written.value, cursor);
   if (negative !== undefined) return negative;
   const value = toNumber(amount.value.value);
   return parsed(side.text === 'below' ? { below: value } : { above: value });

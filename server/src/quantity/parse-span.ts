@@ -11,10 +11,10 @@ import type { Span } from './span.ts';
 
 /**
  * Reads a value with its spread: `2.0 Ω`, `2.0 Ω ± 0.3 Ω`, `2.2 kΩ ± 1 %` (of the nominal), `1.7..2.3 Ω` (the nominal is
- * the midpoint), `1.7..2.0..2.3 Ω`. The result is in the base unit of the dimension.
+ * the midpoint), `1.7..2.0..2.3 Ω`. The result is in the base unit of the dimension. `signed`: it may lie below zero.
  */
-export function parseSpan(text: string, dimension: Dimension): Parsed<Span> {
-  const begun = begin(text, dimension, describeQuantity('ranged', dimension));
+export function parseSpan(text: string, dimension: Dimension, signed = false): Parsed<Span> {
+  const begun = begin(text, dimension, describeQuantity('ranged', dimension), signed);
   if (!begun.ok) return begun;
   const cursor = begun.value;
   const first = takeWritten(cursor);
@@ -35,9 +35,7 @@ export function parseExact(text: string, dimension: Dimension): Parsed<number> {
   if (left !== undefined) return left;
   const amount = toAmount(written.value, cursor);
   if (!amount.ok) return amount;
-  return (
-    expectNotNegative(amount.value.value, written.value, dimension) ?? parsed(toNumber(amount.value.value))
-  );
+  return expectNotNegative(amount.value.value, written.value, cursor) ?? parsed(toNumber(amount.value.value));
 }
 
 function withTolerance(nominal: Written, plusMinus: Stretch, cursor: Cursor): Parsed<Span> {
@@ -51,7 +49,7 @@ function withTolerance(nominal: Written, plusMinus: Stretch, cursor: Cursor): Pa
     if (!width.ok) return width;
     const middle = toAmount(nominal, cursor, width.value.unit);
     if (!middle.ok) return middle;
-    return around(nominal, middle.value.value, tolerance.value, width.value.value, cursor.dimension);
+    return around(nominal, middle.value.value, tolerance.value, width.value.value, cursor);
   }
   const middle = toAmount(nominal, cursor);
   if (!middle.ok) return middle;
@@ -61,8 +59,8 @@ function withTolerance(nominal: Written, plusMinus: Stretch, cursor: Cursor): Pa
       to: tolerance.value.to,
     });
   }
-  const width = multiply(middle.value.value, shift(percent, -2));
-  return around(nominal, middle.value.value, tolerance.value, width, cursor.dimension);
+  const width = multiply(magnitude(middle.value.value), shift(percent, -2));
+  return around(nominal, middle.value.value, tolerance.value, width, cursor);
 }
 
 function around(
@@ -70,20 +68,24 @@ function around(
   nominal: Decimal,
   toleranceAt: Written,
   width: Decimal,
-  dimension: Dimension,
+  cursor: Cursor,
 ): Parsed<Span> {
-  const negative = expectNotNegative(nominal, nominalAt, dimension);
+  const negative = expectNotNegative(nominal, nominalAt, cursor);
   if (negative !== undefined) return negative;
   const toleranceBelowZero = toleranceAt.terms.some(({ number }) => number.value.coefficient < 0n);
   if (toleranceBelowZero) return failed('A tolerance is never negative: ± has both signs.', toleranceAt);
   const least = subtract(nominal, width);
-  if (expectNotNegative(least, toleranceAt, dimension) !== undefined) {
+  if (expectNotNegative(least, toleranceAt, cursor) !== undefined) {
     return failed(
-      `With this tolerance the value would reach below ${dimension === 'temperature' ? '-273.15 °C' : 'zero'}.`,
+      `With this tolerance the value would reach below ${cursor.dimension === 'temperature' ? '-273.15 °C' : 'zero'}.`,
       toleranceAt,
     );
   }
   return parsed({ least: toNumber(least), nominal: toNumber(nominal), most: toNumber(add(nominal, width)) });
+}
+
+function magnitude(value: Decimal): Decimal {
+  return value.coefficient < 0n ? { ...value, coefficient: -value.coefficient } : value;
 }
 
 function asPercentage({ terms }: Written): Decimal | undefined {
@@ -104,7 +106,7 @@ function asRange(first: Written, cursor: Cursor): Parsed<Span> {
   if (!values.ok) return values;
   for (const [index, value] of values.value.entries()) {
     const at = written[index] ?? first;
-    const negative = expectNotNegative(value, at, cursor.dimension);
+    const negative = expectNotNegative(value, at, cursor);
     if (negative !== undefined) return negative;
     const before = values.value[index - 1];
     if (before !== undefined && compare(before, value) > 0) {

@@ -18,6 +18,16 @@ export function formatQuantity(value: number, dimension: Dimension): string {
   return `${plainText(inUnit(clean, unit))} ${unit.symbol}`;
 }
 
+/** A computed value with all of its significant digits, zeros too: `3.000 Ω`, `20.00 mV`; nothing at all is `0 V`. */
+export function formatDigits(value: number, digits: number, dimension: Dimension): string {
+  if (!Number.isFinite(value) || value === 0) return formatQuantity(value, dimension);
+  const rounded = Number(value.toPrecision(digits));
+  const unit = unitFor(rounded, dimension);
+  const shown = inUnit(rounded, unit);
+  const before = Math.floor(Math.log10(Math.abs(toNumber(shown)))) + 1;
+  return `${plainText(shown, Math.max(0, digits - before))} ${unit.symbol}`;
+}
+
 /** A wait that somebody must keep, in seconds: rounded up to whole seconds, never down. `2 min 41 s`. */
 export function formatWait(seconds: number): string {
   return formatQuantity(Math.ceil(seconds - 1e-9), 'time');

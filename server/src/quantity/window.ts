@@ -65,6 +65,15 @@ export function formatWindow(window: Window, resolution: number, dimension: Dime
   return `${text(least)}..${text(most)} ${unit.symbol}`;
 }
 
+/** One number as a display with this step shows it, rounded to the nearest step: `3.10 Ω`. */
+export function formatOnDisplay(value: number, resolution: number, dimension: Dimension): string {
+  const step = decimalFromNumber(resolution);
+  const half = multiply(step, { coefficient: 5n, exponent: -1 });
+  const shown = resolution > 0 ? toNumber(stepAtOrBelow(add(decimalFromNumber(value), half), step)) : value;
+  const unit = unitKeepingStep(Math.abs(shown), resolution, dimension);
+  return `${plainText(inUnit(shown, unit), decimalPlaces(inUnit(resolution, unit)))} ${unit.symbol}`;
+}
+
 /** A smaller unit is taken only where the display step is a decimal of it, else the digits would promise more than it shows. */
 function unitKeepingStep(greatest: number, resolution: number, dimension: Dimension): Unit {
   const wanted = unitFor(greatest, dimension);

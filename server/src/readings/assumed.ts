@@ -57,7 +57,7 @@ function instrument({ id, quantity, accuracy, range, leads }: ReadBy): readonly 
   return [
     {
       what: `error of ${id}`,
-      value: `at most ${formatAccuracy(accuracy, quantity)}, open beyond ${formatQuantity(range.most, quantity)}`,
+      value: `at most ${formatAccuracy(accuracy, quantity)}, ${quantity === 'voltage' ? 'no number' : 'open'} beyond ${formatQuantity(range.most, quantity)}`,
       source: inFile,
     },
     ...(leads === null

@@ -49,7 +49,7 @@ export function basisInWords(model: PartModel): string | null {
 
 const wireSources = {
   listed: 'IEC 60028; at most as IEC 60228 class 5, plain or coated wires',
-  unlisted: 'IEC 60028; 5 % less to 20 % more, IEC 60228 does not list this size',
+  unlisted: 'IEC 60028; 5 % less to 20 % more, since IEC 60228 does not list this size',
   gauge: 'IEC 60028, ASTM B258; 15 % less to 10 % more for its strands',
 } as const;
 

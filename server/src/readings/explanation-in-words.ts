@@ -19,7 +19,9 @@ export function likelyInWords({ entered, quantity, rootSumSquare, drawn }: Expla
     `root sum of squares${at}: ${amountInWords(least, quantity)} to ${amountInWords(most, quantity)}, about 95 of 100 sound circuits`,
     ...(drawn === null
       ? []
-      : [`95 of 100 among ${drawn.draws} drawn${at}: ${drawnInWords(drawn, quantity)}`]),
+      : [
+          `of ${drawn.draws} sound circuits drawn at random, the middle 95 of 100${at}: ${drawnInWords(drawn, quantity)}`,
+        ]),
   ];
 }
 
@@ -50,6 +52,12 @@ function percent(share: number): string {
   return share < leastToldAlone ? ' <1 %' : `${Math.round(100 * share)} %`.padStart(5);
 }
 
+/** Things of which the same is assumed share a line. */
 export function assumedInWords({ assumed }: Explanation): readonly string[] {
-  return assumed.map(({ what, value, source }) => `${what}: ${value} (${source})`);
+  const byText = new Map<string, string[]>();
+  for (const { what, value, source } of assumed) {
+    const text = `${value} (${source})`;
+    byText.set(text, [...(byText.get(text) ?? []), what]);
+  }
+  return [...byText].map(([text, things]) => `${things.join(', ')}: ${text}`);
 }

@@ -7,7 +7,8 @@ import { ownersBetween } from './obstacles.ts';
 import type { Reading, Readings } from './reading.ts';
 
 /**
- * A reading proves nothing where an open circuit is within its window. A window that is not known is not held against it.
+ * A reading proves nothing where an open circuit is within its window. A window that is not known is not held against it,
+ * nor is a measurement of what could not be read.
  */
 export function provesBy(procedure: Procedure, readings: Readings): Proves {
   return {
@@ -25,10 +26,11 @@ function tellsOpen(reading: Reading | undefined): boolean {
 function measuredBy(procedure: Procedure, readings: Readings, step: Step): ShownByHand | null {
   if (step.verb !== 'measure' || step.quantity !== 'resistance') return null;
   const reading = readings.at(step.index, step.of);
-  if (reading === undefined || !tellsOpen(reading)) return null;
+  if (!tellsOpen(reading)) return null;
+  if (reading === undefined) return { things: 'unknown', connectors: [] };
   const { island, probes } = reading;
   const power = { ignitionOn: false, disconnected: island.sources };
   const built = islandNetwork(procedure, island, { power, hardware: hardwareAtStart });
-  if (built === null || probes === null) return null;
+  if (built === null || probes === null) return { things: 'unknown', connectors: island.connectors };
   return { things: ownersBetween(island, built, probes), connectors: island.connectors };
 }

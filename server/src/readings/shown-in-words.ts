@@ -1,5 +1,5 @@
 import type { Indication } from '../circuit/circuit.ts';
-import { formatQuantity } from '../quantity/quantity.ts';
+import { formatDigits } from '../quantity/quantity.ts';
 import type { Quantity } from '../text/procedure.ts';
 import type { Good } from './good.ts';
 
@@ -18,7 +18,7 @@ export function ohmsInWords(ohms: number): string {
 
 /** Ohms or volts, to four digits. */
 export function amountInWords(amount: number, quantity: Quantity): string {
-  return formatQuantity(Number(amount.toPrecision(4)), quantity);
+  return formatDigits(amount, 4, quantity);
 }
 
 /** What is to be known of a good reading behind what it shows: ` (an outer bound)`; often nothing. */

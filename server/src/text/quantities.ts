@@ -37,14 +37,15 @@ export function span(
   return text === undefined ? null : read(parseSpan(text, dimension), path, report);
 }
 
-/** A span with two different ends. */
+/** A span with two different ends; `signed`: it may lie on either side of zero. */
 export function range(
   text: string | undefined,
   dimension: Dimension,
   path: Path,
   report: Report,
+  signed = false,
 ): Span | null {
-  const found = span(text, dimension, path, report);
+  const found = text === undefined ? null : read(parseSpan(text, dimension, signed), path, report);
   if (found === null || text === undefined || found.least < found.most) return found;
   return refuse(
     path,
@@ -96,8 +97,14 @@ export function accuracy(
   return text === undefined ? null : read(parseAccuracy(text, dimension), path, report);
 }
 
-export function limit(text: string, dimension: Dimension, path: Path, report: Report): Limit | null {
-  return read(parseLimit(text, dimension), path, report);
+export function limit(
+  text: string,
+  dimension: Dimension,
+  path: Path,
+  report: Report,
+  signed = false,
+): Limit | null {
+  return read(parseLimit(text, dimension, signed), path, report);
 }
 
 /** A limit on one side only: `below 1 Ω` for a code that is set when a loop reads too low. */

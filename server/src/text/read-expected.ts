@@ -19,7 +19,11 @@ function windowOf(
   report: Report,
 ): NamedWindow['window'] | null {
   const isLimit = /^\s*(?:below|above)\b/i.test(written);
-  return isLimit ? limit(written, dimension, path, report) : range(written, dimension, path, report);
+  // A voltage from one point to another lies on either side of zero.
+  const signed = dimension === 'voltage';
+  return isLimit
+    ? limit(written, dimension, path, report, signed)
+    : range(written, dimension, path, report, signed);
 }
 
 /** The further windows of a step in written order; null: one could not be read, or two have values in common. */
