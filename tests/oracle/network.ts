@@ -1,4 +1,5 @@
 import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import { namedIn } from './node-names.ts';
 import { allWays, asBuilt, between, hangingOn, joinedBySources, pointsOf } from './ways.ts';
 import type { Measuring, Way } from './ways.ts';
 import type { World, Wrong } from './world.ts';
@@ -21,7 +22,8 @@ export interface NetPiece {
 }
 
 export function netPieces(procedure: Procedure): NetPiece[] {
-  const groups = procedure.network.elements.map(({ between }) => ({ nodes: between.filter(isNode) }));
+  const named = (nodes: readonly string[]): string[] => nodes.map(namedIn(procedure)).filter(isNode);
+  const groups = procedure.network.elements.map((element) => ({ nodes: named(element.between) }));
   for (let merged = true; merged;) {
     merged = false;
     for (const one of groups)
@@ -34,15 +36,17 @@ export function netPieces(procedure: Procedure): NetPiece[] {
   return groups
     .filter(({ nodes }) => nodes.length > 0)
     .map(({ nodes }) => {
-      const here = procedure.network.elements.filter(({ between }) =>
-        between.some((node) => nodes.includes(node)),
+      const here = procedure.network.elements.filter(({ between: ends }) =>
+        named(ends).some((node) => nodes.includes(node)),
       );
-      const members = new Set([...here.map(({ id }) => id), ...nodes]);
+      const withNames = here.flatMap(({ between: ends }) => ends.filter((node) => !node.includes('.')));
+      const members = new Set([...here.map(({ id }) => id), ...withNames.filter(isNode)]);
       const supplied = [...procedure.regulated.values()]
         .filter(({ id }) => members.has(id))
         .map(({ from }) => from);
       return {
-        id: here.flatMap(({ between }) => between.filter(isNode))[0] ?? '',
+        id: withNames.find(isNode) ?? here[0]?.id ?? '',
+        first: procedure.network.elements.findIndex((element) => element === here[0]),
         members,
         connectors: [...new Set(here.flatMap(({ kind, id }) => (kind === 'connector' ? [id] : [])))],
         live: [...members].filter((id) => procedure.parts.get(id)?.live === true),
@@ -52,11 +56,8 @@ export function netPieces(procedure: Procedure): NetPiece[] {
         ),
       };
     })
-    .sort((a, b) => firstAt(procedure, a.id) - firstAt(procedure, b.id));
+    .sort((a, b) => a.first - b.first);
 }
-
-const firstAt = ({ network }: Procedure, node: Id): number =>
-  network.elements.findIndex(({ between }) => between.includes(node));
 
 /** What probes touch: connectors and nodes. */
 export function probed({ across }: Measuring): Id[] {
@@ -66,8 +67,12 @@ export function probed({ across }: Measuring): Id[] {
 /** A live stage in the way of an ohmmeter, a monitor between the probes, a source that is on. */
 export function measureWrongs(procedure: Procedure, world: World, step: Step): Wrong[] {
   if (step.verb !== 'measure') return [];
-  const ways = allWays(procedure, world);
-  const [from, to] = pointsOf(step);
+  // A way between two names of one node is none.
+  const named = namedIn(procedure);
+  const ways = allWays(procedure, world)
+    .map((way) => ({ ...way, a: named(way.a), b: named(way.b) }))
+    .filter(({ a, b }) => a !== b);
+  const [from = '', to = ''] = pointsOf(step).map(named);
   const met = between(ways, from, to);
   const wrongs: Wrong[] = [];
   const isOhms = step.quantity === 'resistance';

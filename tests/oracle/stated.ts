@@ -1,6 +1,8 @@
 import type { Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import type { Told } from './oracle.ts';
+import { namedIn } from './node-names.ts';
 import { holdsThere, isPreferred } from './resistance.ts';
+import { pointsOf } from './ways.ts';
 import { dangers, discharge } from './world.ts';
 
 /* What is to be said of the entries of a file, whatever its steps do with them. */
@@ -36,14 +38,17 @@ function parts(procedure: Procedure): Told[] {
 }
 
 /** Names at which one element of the network ends and no probe is put. */
-function nodes({ network, steps }: Procedure): Told[] {
+function nodes(procedure: Procedure): Told[] {
+  const { network, steps } = procedure;
   const ends = network.elements.flatMap(({ between }) => between);
-  const probed = steps.flatMap((step) =>
-    step.verb === 'measure' ? step.across.flatMap((probe) => ('node' in probe ? probe.node : [])) : [],
-  );
+  const named = namedIn(procedure);
+  const probed = steps.flatMap((step) => (step.verb === 'measure' ? pointsOf(step).map(named) : []));
   const isName = (node: string): boolean => node !== 'ground' && !node.includes('.');
   return ends
-    .filter((node) => isName(node) && !probed.includes(node) && ends.filter((one) => one === node).length < 2)
+    .filter(
+      (node) =>
+        isName(node) && !probed.includes(node) && ends.filter((one) => named(one) === node).length < 2,
+    )
     .map((node) => of('dangling-node', node));
 }
 

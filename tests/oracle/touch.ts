@@ -1,15 +1,19 @@
 import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { probed } from './network.ts';
+import { namedIn } from './node-names.ts';
 import { allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
 import type { Danger, World, Wrong } from './world.ts';
 
 /* Where hands go in a step, and whether the live loops there are dead. */
 
 /** Connectors of the network with a pin at a node of the part. All that meets at ground does not meet in one place. */
-function atItsNodes({ network }: Procedure, part: Id): Id[] {
-  const nodes = network.elements.flatMap(({ id, between }) => (id === part ? between : []));
-  return network.elements.flatMap(({ kind, id, between }) =>
-    kind === 'connector' && between.some((node) => node !== 'ground' && nodes.includes(node)) ? [id] : [],
+function atItsNodes(procedure: Procedure, part: Id): Id[] {
+  const { elements } = procedure.network;
+  const named = (nodes: readonly string[]): string[] =>
+    nodes.map(namedIn(procedure)).filter((node) => node !== 'ground');
+  const nodes = elements.flatMap(({ id, between }) => (id === part ? named(between) : []));
+  return elements.flatMap(({ kind, id, between }) =>
+    kind === 'connector' && named(between).some((node) => nodes.includes(node)) ? [id] : [],
   );
 }
 

@@ -1,6 +1,7 @@
 import { stringify } from 'yaml';
 import { chanceFrom } from './chance.ts';
 import type { Chance } from './chance.ts';
+import { nameOfNode } from './node-names.ts';
 import type { PlainStep } from './plain-procedure.ts';
 import { randomProcedure } from './random-procedure.ts';
 import { through } from './random-circuit.ts';
@@ -52,7 +53,46 @@ function elementsOf(
   }
   for (const connector of ['N1', 'N2'])
     for (let pin = 1; pin <= chance.whole(1, 2); pin += 1) network.push({ connector, pin, between: pair() });
+  for (const element of network) {
+    if (!chance.happens(0.15)) continue;
+    const before = element.between;
+    element.between = atTerminal(chance, network, element);
+    if (!standBetweenTwo(network)) element.between = before;
+  }
   return { parts, network };
+}
+
+const sides: Readonly<Record<string, readonly [string, string]>> = {
+  N1: ['monitor', 'end'],
+  N2: ['one', 'two'],
+};
+
+/** Whether no element has both of its ends at one node, by whatever names. */
+function standBetweenTwo(network: readonly Plain[]): boolean {
+  const contacts = network.flatMap(({ connector, pin, between }) =>
+    connector === undefined
+      ? []
+      : [{ id: connector as string, pin: String(pin as number), between: between as [string, string] }],
+  );
+  return network.every(({ between }) => {
+    const [one, other] = (between as [string, string]).map((node) => nameOfNode(contacts, sides, node));
+    return one !== other;
+  });
+}
+
+/** With one of its ends at a terminal that another element makes. */
+function atTerminal(chance: Chance, network: readonly Plain[], element: Plain): [string, string] {
+  const [one, other] = element.between as [string, string];
+  const terminals = network
+    .filter(
+      ({ connector, pin }) =>
+        connector !== undefined && !(connector === element.connector && pin === element.pin),
+    )
+    .flatMap(({ connector, pin }) => {
+      const id = connector as string;
+      return (sides[id] ?? []).map((side) => `${id}.${side}.${String(pin as number)}`);
+    });
+  return terminals.length === 0 ? [one, other] : [one, chance.pick(terminals)];
 }
 
 export function withNetwork(seed: number): string {
@@ -73,13 +113,13 @@ export function withNetwork(seed: number): string {
   }
   const used = new Set(network.flatMap(({ between }) => between as string[]));
   const usable = nodes.filter((node) => used.has(node));
-  const sides = Object.keys(circuit.connectors)
+  const measurable = Object.keys(circuit.connectors)
     .filter((id) => through(circuit, id).length === 1)
     .flatMap((id) => [`${id}.monitor`, `${id}.end`]);
   const measured = (): PlainStep => {
     const one = chance.pick(usable);
     const other = chance.pick(usable.filter((node) => node !== one));
-    const bySide = sides.length > 0 && chance.happens(0.4);
+    const bySide = measurable.length > 0 && chance.happens(0.4);
     const quantity = chance.pick(['resistance', 'resistance', 'voltage']);
     const isOhms = quantity === 'resistance';
     const names = chance.happens(0.3) ? { middling: isOhms ? '30..60 Ω' : '2..4 V' } : null;
@@ -87,7 +127,7 @@ export function withNetwork(seed: number): string {
     const outcomes = Object.fromEntries(chance.pick(forms).map((name) => [name, 'next']));
     return {
       measure: quantity,
-      across: bySide ? chance.pick(sides) : [one, other],
+      across: bySide ? chance.pick(measurable) : [one, other],
       with: chance.pick(meters),
       ...(chance.happens(0.5) ? { expect } : {}),
       ...(names === null ? {} : { windows: names }),

@@ -73,11 +73,13 @@ function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: P
  */
 function sourceAt(island: Island, compiled: IslandNetwork, probes: Pair): Id | null {
   const { network, sources } = compiled;
-  const isApart = ({ between }: { readonly between: Pair }): boolean => !between.includes(ground);
+  const joined = nameGroups(network.filter(isJoin));
+  const isGround = (node: string): boolean => joined.of(node) === joined.of(ground);
+  const isApart = ({ between }: { readonly between: Pair }): boolean => !between.some(isGround);
   const { of } = nameGroups([...network, ...sources].filter(isApart));
-  const groups = probes.filter((probe) => probe !== ground).map(of);
+  const groups = probes.filter((probe) => !isGround(probe)).map(of);
   const near = sources.find(({ between }) =>
-    between.some((node) => node !== ground && groups.includes(of(node))),
+    between.some((node) => !isGround(node) && groups.includes(of(node))),
   );
   if (near !== undefined) return near.id;
   return onTheWay(island, compiled, probes).find(({ source }) => source !== null)?.source ?? null;

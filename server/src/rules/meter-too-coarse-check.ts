@@ -12,17 +12,18 @@ import type { Side } from './window-sides.ts';
 export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 
 function tooCoarse(context: Context): readonly Seen[] {
-  const told = new Set<string>();
+  const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
+    // A voltage says little of a circuit by itself, and its sources are often stated without a spread.
+    if (reading.quantity === 'voltage') return [];
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
-    const subject = `${reading.quantity} ${reading.of}`;
-    if (reading.instrument === null || expects(context, reading) || told.has(subject)) return [];
+    if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(
       (one) =>
         isWithoutLoads(reading, one) && (isBeyond(reading, one) || guardedOf(reading, one) === 'empty'),
     );
     if (side === undefined) return [];
-    told.add(subject);
+    told.add(reading.of);
     const message = coarseInWords(reading, reading.instrument.id, side);
     return [seen(context, reading, 'meter-too-coarse', message, [side])];
   });
@@ -34,8 +35,8 @@ function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
 }
 
 /** A sound circuit that is always shown as open, as a broken one is. */
-function isBeyond({ accepted, quantity }: Reading, { circuit }: Side): boolean {
-  return quantity === 'resistance' && accepted === 'open' && typeof circuit !== 'string';
+function isBeyond({ accepted }: Reading, { circuit }: Side): boolean {
+  return accepted === 'open' && typeof circuit !== 'string';
 }
 
 function coarseInWords(reading: Reading, instrument: Id, side: Side): string {

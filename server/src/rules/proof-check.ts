@@ -78,6 +78,8 @@ function stepsInNoCircuit({ procedure, graph, circuits }: Context): readonly See
   return graph.steps.flatMap((step, index) =>
     touchesOf(step, () => undefined)
       .filter(({ id }) => isHardware(procedure, id) && circuits.holding(id).length === 0)
+      // What leads from ground to ground is in no circuit, and nothing is to be feared of it.
+      .filter(({ id }) => !procedure.network.elements.some((element) => element.id === id))
       // Of a connector that carries a source it is known what hands there have to fear.
       .filter(({ id }) => circuits.hazardsAt(id).length === 0)
       .map(({ id, place }): Seen => ({
