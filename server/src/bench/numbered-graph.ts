@@ -80,8 +80,8 @@ function actOf(step: Step): string {
   let act = '';
   for (const [key, value] of Object.entries(step)) {
     if (unacted.has(key)) continue;
-    const isNotice = key === 'warning' || key === 'danger';
-    act += isNotice ? `${key}\n` : `${key} ${JSON.stringify(value)}\n`;
+    const said = key === 'warning' || key === 'danger' ? '' : JSON.stringify(value);
+    act += `${key} ${said}\n`;
   }
   return act;
 }

@@ -4,8 +4,16 @@ import { nameGroups } from './name-groups.ts';
 /** One name for all the names of a node: a terminal is the node that its pin leads to on its side. Ground stays `ground`. */
 export type SameNodes = (node: NodeName) => NodeName;
 
+const known = new WeakMap<Procedure, SameNodes>();
+
 /** The names of all nodes of the network, whether connectors are mated or not. */
-export function sameNodes({ network, connectors }: Procedure): SameNodes {
+export function sameNodes(procedure: Procedure): SameNodes {
+  const made = known.get(procedure) ?? makeSameNodes(procedure);
+  known.set(procedure, made);
+  return made;
+}
+
+function makeSameNodes({ network, connectors }: Procedure): SameNodes {
   const groups = nameGroups();
   for (const element of network.elements) {
     if (element.kind !== 'connector') continue;

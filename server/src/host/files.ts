@@ -1,5 +1,6 @@
 import { lstatSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { whyFailed } from './why-failed.ts';
 
 /** A file's bytes as text, or why it could not be read. */
 export type FileRead = { readonly text: string } | { readonly problem: string };
@@ -62,15 +63,10 @@ function names(folder: string, problems: { path: string; problem: string }[]): r
 }
 
 function reason(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  switch (code) {
-    case 'ENOENT':
-      return 'there is no such file';
-    case 'EACCES':
-      return 'it may not be read';
-    case 'EISDIR':
-      return 'it is a folder';
-    default:
-      return error instanceof Error ? error.message : String(error);
-  }
+  return whyFailed(error, unread);
 }
+
+const unread: ReadonlyMap<unknown, string> = new Map([
+  ['ENOENT', 'there is no such file'],
+  ['EACCES', 'it may not be read'],
+]);

@@ -2,6 +2,7 @@ import { existsSync, readFileSync, realpathSync, writeFileSync, writeSync } from
 import { dirname, join } from 'node:path';
 import { isatty } from 'node:tty';
 import { pathToFileURL } from 'node:url';
+import { whyFailed } from './why-failed.ts';
 
 /** Standard output or error that cannot be written, a full disk for one. */
 export class OutputFailed extends Error {}
@@ -30,24 +31,15 @@ export function writeTextFile(path: string, text: string): string | null {
     writeFileSync(path, text);
     return null;
   } catch (error) {
-    return whyNotWritten(error);
+    return whyFailed(error, unwritten);
   }
 }
 
-function whyNotWritten(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  switch (code) {
-    case 'ENOENT':
-      return 'there is no such folder';
-    case 'EACCES':
-    case 'EROFS':
-      return 'nothing may be written there';
-    case 'EISDIR':
-      return 'it is a folder';
-    default:
-      return error instanceof Error ? error.message : String(error);
-  }
-}
+const unwritten: ReadonlyMap<unknown, string> = new Map([
+  ['ENOENT', 'there is no such folder'],
+  ['EACCES', 'nothing may be written there'],
+  ['EROFS', 'nothing may be written there'],
+]);
 
 /** Today as `2026-01-31`, in local time. */
 export function today(): string {

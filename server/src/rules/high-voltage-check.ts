@@ -70,10 +70,10 @@ function unfitInWords(source: HighVoltage, known: Source, meter: Multimeter): st
   }
 }
 
-function everyLoopIsRead({ loops }: Procedure): boolean {
+export function everyLoopIsRead({ loops }: Procedure): boolean {
   return [...loops.values()].every(({ complete }) => complete);
 }
 
-function highVoltageIn({ sources }: Procedure): readonly HighVoltage[] {
+export function highVoltageIn({ sources }: Procedure): readonly HighVoltage[] {
   return [...sources.values()].filter((source) => source.kind === 'high-voltage');
 }

@@ -1,5 +1,5 @@
 import { guardedOf } from '../readings/guarded.ts';
-import { amountInWords } from '../readings/shown-in-words.ts';
+import { ohmsInWords } from '../readings/shown-in-words.ts';
 import type { Reading } from '../readings/reading.ts';
 import { subjectInWords } from '../readings/subject.ts';
 import type { Id } from '../text/procedure.ts';
@@ -41,8 +41,8 @@ function isBeyond({ accepted }: Reading, { circuit }: Side): boolean {
 
 function coarseInWords(reading: Reading, instrument: Id, side: Side): string {
   const { circuit } = side;
-  const amount = (value: number): string => amountInWords(value, reading.quantity);
-  const good = typeof circuit === 'string' ? '' : ` is ${amount(circuit.least)} to ${amount(circuit.most)}`;
+  const good =
+    typeof circuit === 'string' ? '' : ` is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
   const because = isBeyond(reading, side)
     ? 'which is beyond its range: it reads open like a broken one.'
     : 'and by its error every number that it shows there can also come from outside.';

@@ -3,6 +3,7 @@ import type { Circuit, Circuits } from '../bench/circuits.ts';
 import { sameNodes } from '../bench/same-nodes.ts';
 import type { Id, Probed, Procedure, Terminal } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
+import { everyLoopIsRead, highVoltageIn } from './high-voltage-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* Proofs that are taken where the voltage of the source never is. */
@@ -10,12 +11,8 @@ import type { Context, Finder, Seen } from './rule.ts';
 export const proofElsewhereFinder: Finder = { check: proofsElsewhere };
 
 function proofsElsewhere({ procedure, graph, circuits }: Context): readonly Seen[] {
-  const { loops, sources, network } = procedure;
-  const isWhole =
-    network.complete &&
-    [...loops.values()].every(({ complete }) => complete) &&
-    [...sources.values()].every(({ feedsComplete }) => feedsComplete);
-  if (!isWhole) return [];
+  const whole = highVoltageIn(procedure).every(({ feedsComplete }) => feedsComplete);
+  if (!whole || !everyLoopIsRead(procedure)) return [];
   return graph.steps.flatMap((step, index): readonly Seen[] => {
     if (step.verb !== 'prove-dead') return [];
     const { source, at } = step;
