@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { neededSections, partsFile, partsShell, procedure, routineShell, shell } from './procedure.ts';
+import { partsFile, partsShell, procedure, routineShell, shell } from './procedure.ts';
+import { neededSections } from './words.ts';
 
 export type JsonObject = Readonly<Record<string, unknown>>;
 

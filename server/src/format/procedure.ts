@@ -6,6 +6,7 @@ import * as instruments from './instruments.ts';
 import * as sources from './sources.ts';
 import * as steps from './steps.ts';
 import { group, id, ids, keyword, list, quantity, text } from './values.ts';
+import { neededSections } from './words.ts';
 import type { Section } from './words.ts';
 
 /* The whole file, composed of the definitions of its entries. */
@@ -243,9 +244,6 @@ const whole = {
   loops: section('loops', circuit.loop).optional(),
   routines: routines(routine),
 };
-
-/** Sections that a procedure needs, in its own file or in a parts file that it uses. */
-export const neededSections = ['sources', 'instruments', 'parts'] as const satisfies Section[];
 
 const usable = {
   ...whole,

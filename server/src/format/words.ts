@@ -16,6 +16,9 @@ export const sections = [
 
 export type Section = (typeof sections)[number];
 
+/** Sections that a procedure needs, in its own file or in a parts file that it uses. */
+export const neededSections = ['sources', 'instruments', 'parts'] as const satisfies readonly Section[];
+
 /** What parts files share with the procedures that use them. */
 export const mergedSections: readonly string[] = [...sections, 'routines'];
 

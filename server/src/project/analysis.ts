@@ -1,3 +1,4 @@
+import { isPartsFile } from '../format/file-kinds.ts';
 import { circuitsOf } from '../bench/circuits.ts';
 import type { Circuits } from '../bench/circuits.ts';
 import { defaultBounds } from '../bench/explore.ts';
@@ -23,7 +24,7 @@ import { applyRules } from '../rules/apply.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
-import { emptyProcedure, isPartsFile, readProcedure } from '../text/read-procedure.ts';
+import { emptyProcedure, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
 import type { StepLines } from '../text/step-lines.ts';
 import type { PlaceAt } from '../text/place-at.ts';

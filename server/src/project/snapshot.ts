@@ -1,5 +1,5 @@
 import type { FindFile } from '../text/uses.ts';
-import type { SourceFile } from '../text/documents.ts';
+import type { SourceFile } from '../text/read-document.ts';
 import type { FileId } from '../text/where.ts';
 import { fileNamed } from './file-names.ts';
 

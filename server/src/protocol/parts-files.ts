@@ -1,6 +1,6 @@
 import type { Connection, InitializeParams } from 'vscode-languageserver';
 import { DidChangeWatchedFilesNotification } from 'vscode-languageserver';
-import { partsFileEnding } from '../text/uses.ts';
+import { endings, isPartsFile } from '../format/file-kinds.ts';
 
 /** Files that documents use and that are not open themselves. */
 export interface PartsFiles {
@@ -38,10 +38,10 @@ export function partsFiles(readFile: (uri: string) => string | null): PartsFiles
 export async function watchPartsFiles(connection: Connection, registers: boolean): Promise<void> {
   if (!registers) return;
   await connection.client.register(DidChangeWatchedFilesNotification.type, {
-    watchers: [{ globPattern: `**/*${partsFileEnding}` }],
+    watchers: [{ globPattern: `**/*{${endings.parts.join(',')}}` }],
   });
 }
 
 export function isPartsUri(uri: string): boolean {
-  return uri.endsWith(partsFileEnding);
+  return isPartsFile(uri);
 }

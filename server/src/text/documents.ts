@@ -1,33 +1,11 @@
 import { mergedSections } from '../format/words.ts';
-import { parseDocument } from './document.ts';
 import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import { checkBytes } from './problems/file.ts';
+import type { Document } from './read-document.ts';
 import { entryOf, withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
 import { sectionAndId } from './where.ts';
 import type { FileId, Path } from './where.ts';
-
-export interface SourceFile {
-  readonly id: FileId;
-  readonly text: string;
-}
-
-/** One file as a tree. */
-export interface Document extends SourceFile {
-  /** null: nothing in it can be read. */
-  readonly root: Node | null;
-  readonly problems: readonly Problem[];
-  /** False where the text itself is broken: things may then be missing from the tree without a trace. */
-  readonly whole: boolean;
-}
-
-export function documentOf(file: SourceFile): Document {
-  const unfit = checkBytes(file.text);
-  if (unfit !== null) return { ...file, root: null, problems: [unfit], whole: false };
-  const { root, problems } = parseDocument(file.text);
-  return { ...file, root, problems, whole: problems.every(({ rule }) => rule !== 'yaml') };
-}
 
 /** A parts file that another one uses, directly or through others. */
 export interface Used {
@@ -63,7 +41,7 @@ export function joined(
     if ((root.byKey.get(section)?.value.kind ?? 'map') !== 'map') continue;
     const merged = new Map(entriesOf(root, section).map((entry) => [entry.key, entry]));
     for (const { document, by } of used)
-      for (const entry of entriesOf(document.root, section)) {
+      for (const entry of entriesOf(document.map, section)) {
         if (merged.has(entry.key)) report(twice(entry.key, section, by, owners));
         else {
           merged.set(entry.key, entry);

@@ -1,10 +1,11 @@
-import type { Document, Documents } from './documents.ts';
+import type { Documents } from './documents.ts';
 import type { Finding } from './finding.ts';
 import { valueAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
 import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
 import { oneLine, rangeOf } from './range.ts';
+import type { Document } from './read-document.ts';
 import { numbering } from './read-steps.ts';
 import { severityOf } from './rules.ts';
 import { contentsOf, listHolding } from './step-content.ts';
@@ -62,15 +63,22 @@ function isElsewhere({ at }: Problem, { id, ownerOf }: Source): boolean {
   return 'path' in at && ownerOf(at.path).id !== id;
 }
 
-/** What is wrong in a parts file is told where that is checked; here one finding says that something is. */
+/**
+ * What is wrong in a parts file is told where that is checked; here one finding says that something is, with the first
+ * that is told there.
+ */
 function fromPartsFiles(problems: readonly Problem[], { used, ownerOf }: Documents): readonly Problem[] {
+  const found = new Map(used.map(({ document }) => [document, [...document.problems]]));
+  for (const problem of problems) if ('path' in problem.at) found.get(ownerOf(problem.at.path))?.push(problem);
   return used.flatMap(({ document, by }): Problem[] => {
-    const elsewhere = problems.filter(({ at }) => 'path' in at && ownerOf(at.path) === document);
-    const found = [...document.problems, ...elsewhere].filter(({ rule }) => severityOf(rule) === 'error');
-    const [first] = found;
+    const errors = (found.get(document) ?? []).filter(({ rule }) => severityOf(rule) === 'error');
+    if (errors.length === 0) return [];
+    const lines = linesOf(document.text);
+    const told = sorted(afterSyntax(errors, document, lines), document);
+    const [first] = told;
     if (first === undefined) return [];
-    const line = lineAt(linesOf(document.text), rangeOfSpot(first.at, document).from) + 1;
-    const more = found.length === 1 ? '' : ` It has ${found.length} errors in all.`;
+    const line = lineOf(first.at, document, lines) + 1;
+    const more = told.length === 1 ? '' : ` It has ${told.length} errors in all.`;
     return [
       {
         rule: 'parts-file',
@@ -86,7 +94,7 @@ function fromPartsFiles(problems: readonly Problem[], { used, ownerOf }: Documen
  * Where the text itself is broken, part of it may have been swallowed: what seems to be missing or unknown then is
  * most likely there, and what else stands on the line of the break is the same mistake.
  */
-function afterSyntax(problems: readonly Problem[], source: Source, at: Lines): readonly Problem[] {
+function afterSyntax(problems: readonly Problem[], source: Document, at: Lines): readonly Problem[] {
   const breaks = problems.filter(({ rule, at }) => rule === 'yaml' && 'range' in at);
   if (breaks.length === 0) return problems;
   const lost = breaks.some(({ misplaces, loses }) => misplaces === true || loses === true);
@@ -105,7 +113,7 @@ function afterSyntax(problems: readonly Problem[], source: Source, at: Lines): r
 function addLinesConcerned(
   broken: Problem,
   lines: readonly string[],
-  source: Source,
+  source: Document,
   at: Lines,
   to: Set<number>,
 ): void {
@@ -125,11 +133,11 @@ function indentation(line: string): number {
   return line.length - line.trimStart().length;
 }
 
-function lineOf(at: Spot, source: Source, lines: Lines): number {
+function lineOf(at: Spot, source: Document, lines: Lines): number {
   return lineAt(lines, rangeOfSpot(at, source).from);
 }
 
-function sorted(problems: readonly Problem[], source: Source): readonly Problem[] {
+function sorted(problems: readonly Problem[], source: Document): readonly Problem[] {
   const placed = problems.map((problem) => ({ problem, range: rangeOfSpot(problem.at, source) }));
   placed.sort((a, b) => a.range.from - b.range.from || a.range.to - b.range.to);
   return placed.map(({ problem }) => problem);

@@ -8,14 +8,14 @@ import type { Path } from './where.ts';
 
 /** Assemblies by id; one of which a member could not be read is left out. */
 export function readAssemblies(
-  raw: Readonly<Record<string, string | readonly string[]>> | undefined,
+  written: ReadonlyMap<Id, string | readonly string[]>,
   reader: Reader,
   { parts, connectors }: LoopElements,
 ): ReadonlyMap<Id, Assembly> {
   const found = new Map<Id, Assembly>();
-  for (const [id, written] of Object.entries(raw ?? {})) {
+  for (const [id, one] of written) {
     const path: Path = ['assemblies', id];
-    const members = ids(written, path).map(({ id: member, path: at }) =>
+    const members = ids(one, path).map(({ id: member, path: at }) =>
       lookUp(reader.names, member, ['parts', 'connectors'], valueAt(at), reader.report) !== null &&
       (parts.has(member) || connectors.has(member))
         ? member

@@ -1,8 +1,7 @@
-import { laterKeys } from '../format/later.ts';
-import { mergedSections } from '../format/words.ts';
-import { checkEntry } from './check-entry.ts';
-import { documentOf, joined } from './documents.ts';
-import type { Document, Documents, SourceFile } from './documents.ts';
+import { isPartsFile } from '../format/file-kinds.ts';
+import { neededSections } from '../format/words.ts';
+import { joined } from './documents.ts';
+import type { Documents } from './documents.ts';
 import { expanded } from './expand.ts';
 import type { Finding } from './finding.ts';
 import { findingsFrom } from './findings.ts';
@@ -10,11 +9,12 @@ import { namesIn } from './names.ts';
 import type { Names } from './names.ts';
 import { placeAt } from './place-at.ts';
 import type { PlaceAt } from './place-at.ts';
-import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { Procedure } from './procedure.ts';
+import type { Id, Procedure } from './procedure.ts';
 import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
+import { documentOf } from './read-document.ts';
+import type { Document, SourceFile } from './read-document.ts';
 import type { Reader } from './reader.ts';
 import { readAssemblies } from './read-assemblies.ts';
 import { readConnectors } from './read-circuit.ts';
@@ -32,9 +32,8 @@ import type { Schema } from '../format/walker.ts';
 import { contentsOf } from './step-content.ts';
 import { stepLines } from './step-lines.ts';
 import type { StepLines } from './step-lines.ts';
-import { entryOf, textOf, withEntries } from './tree.ts';
-import type { MapNode, Node } from './tree.ts';
-import { followUses, partsFileEnding } from './uses.ts';
+import { entryOf, withEntries } from './tree.ts';
+import { followUses } from './uses.ts';
 import type { FindFile } from './uses.ts';
 import type { FileId, Path, Range, Where } from './where.ts';
 
@@ -74,17 +73,23 @@ const defaultAmbient = { least: 15, nominal: 25, most: 35, assumed: true };
  */
 export function readProcedure(file: SourceFile, find: FindFile = nothingToFind): ReadFile {
   const own = documentOf(file);
-  if (own.root === null && own.problems.length > 0)
-    return result(alone(own), own.problems, emptyProcedure(file.id), false);
-  const unfit = checkRoot(own.root, own.problems.length > 0, isPartsFile(file.id));
-  if (unfit !== null)
-    return result(alone(own), unfit === 'said' ? own.problems : [unfit], emptyProcedure(file.id), false);
-  const problems: Problem[] = [...own.problems];
+  if (own.map === null) return result(alone(own), own.problems, emptyProcedure(file.id), false);
+  const problems: Problem[] = [];
   const report = (one: Problem): void => void problems.push(one);
   const followed = followUses(own, find, report);
-  const documents = joined(own, own.root as MapNode, followed.used, report);
+  const documents = joined(own, own.map, followed.used, report);
+  for (const problem of own.problems)
+    if (!standsElsewhere(problem, documents, followed.complete)) report(problem);
   const procedure = readRoot(documents, followed.complete, report);
   return result(documents, problems, procedure, own.whole && followed.complete);
+}
+
+/** A section that the file itself does not have: it stands in a parts file, or may stand in one that cannot be had. */
+function standsElsewhere(problem: Problem, { root }: Documents, complete: boolean): boolean {
+  const { rule, at, subject = '' } = problem;
+  if (rule !== 'missing-key' || !('path' in at) || at.path.length > 0) return false;
+  if (!neededSections.some((section) => section === subject)) return false;
+  return !complete || entryOf(root, subject) !== undefined;
 }
 
 /** A file of which nothing more is looked at. */
@@ -94,10 +99,6 @@ function alone(own: Document): Documents {
 }
 
 const nothingToFind: FindFile = (_, name) => ({ problem: `There is no file \`${name}\`.` });
-
-export function isPartsFile(file: FileId): boolean {
-  return file.endsWith(partsFileEnding);
-}
 
 function result(
   documents: Documents,
@@ -128,31 +129,12 @@ function result(
   };
 }
 
-/** Another version is refused with one sentence and never guessed at. `said`: the text is broken, and that is said. */
-function checkRoot(root: Node | null, broken: boolean, isParts: boolean): Problem | 'said' | null {
-  if (root?.kind !== 'map') {
-    if (broken) return 'said';
-    const message = isParts
-      ? 'A parts file starts with `format: 1`; this file has no such key.'
-      : 'A procedure starts with `format: 1` and goes on with `title: …`; this file has no such keys.';
-    return { rule: 'file', at: { path: [], part: 'value' }, message };
-  }
-  const format = entryOf(root, 'format')?.value;
-  const version = textOf(format) ?? '';
-  if (!/^\d+(?:\.\d+)?$/.test(version) || version === '1') return null;
-  const message = `This file is written in format ${version}, and this version of Ohmwright reads format 1 only.`;
-  return { rule: 'file', at: valueAt(['format']), message, subject: version };
-}
-
 function readRoot(documents: Documents, complete: boolean, report: Reader['report']): Procedure {
   const { own, root, elsewhere, ownerOf } = documents;
   const file = own.id;
   const fileOf = (path: Path): FileId => ownerOf(path).id;
   const reader: Reader = { root, report, names: namesIn(root, complete, report) };
-  const { head, assemblies: rawAssemblies } = readHead(documents, (problem) => {
-    // What seems to be missing may stand in a parts file that could not be had.
-    if (complete || problem.rule !== 'missing-key') report(problem);
-  });
+  const head = readHead(documents, complete, report);
   const instruments = readInstruments(reader);
   const entries = readEntered(reader);
   const loads = readLoads(reader);
@@ -163,7 +145,7 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const regulated = readRegulated(reader, sources);
   const loops = readLoops(reader, elements);
   const network = readNetwork(reader, { ...elements, loops });
-  const assemblies = readAssemblies(rawAssemblies, reader, elements);
+  const assemblies = readAssemblies(assembliesIn(documents), reader, elements);
   const routines = readRoutines(reader);
   const circuit = { ...elements, sources, loads, assemblies, loops, network, routines };
   const readRoutine = routineReader(reader, circuit);
@@ -175,27 +157,18 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
 
 type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
 
-interface ReadHead {
-  readonly head: Head;
-  readonly assemblies: Readonly<Record<string, string | readonly string[]>> | undefined;
-}
-
-/** What stands at the top of the file, and what needs no reading of its own. */
-function readHead({ own, root }: Documents, report: Reader['report']): ReadHead {
-  const rules = { named: 'The file', later: laterKeys, isOpen: isEntry };
+/** What stands at the top of the file. */
+function readHead({ own, root }: Documents, complete: boolean, report: Reader['report']): Head {
+  const { head: values } = own;
   const { title, appliesTo, revision, purpose, requires, ambient } = emptyProcedure(own.id);
-  if (isPartsFile(own.id)) {
-    const { values } = checkEntry('parts-shell', root, [], rules, report);
-    const head = { title: values.title ?? title, appliesTo, revision, purpose, requires, ambient };
-    return { head, assemblies: values.assemblies };
-  }
-  const { values } = checkEntry('shell', root, [], rules, report);
-  if (entryOf(root, 'loops') === undefined && entryOf(root, 'network') === undefined) {
+  if (isPartsFile(own.id))
+    return { title: values.title ?? title, appliesTo, revision, purpose, requires, ambient };
+  if (complete && entryOf(root, 'loops') === undefined && entryOf(root, 'network') === undefined) {
     const message = 'The file needs `loops` or `network`: the circuits that the steps act on.';
     report({ rule: 'missing-key', at: { path: [], part: 'key' }, message, subject: 'loops' });
   }
   const stated = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
-  const head = {
+  return {
     title: values.title ?? title,
     appliesTo: values['applies-to'] ?? null,
     revision: values.revision ?? null,
@@ -207,15 +180,14 @@ function readHead({ own, root }: Documents, report: Reader['report']): ReadHead 
     },
     ambient: stated === null ? ambient : { ...stated, assumed: false },
   };
-  return { head, assemblies: values.assemblies };
 }
 
-/** An item of a section, of the steps or of the waivers. Assemblies are lists and have nothing to be looked into. */
-function isEntry(path: Path): boolean {
-  const [section] = path;
-  if (path.length !== 2 || section === 'assemblies') return false;
-  const isListed = section === 'steps' || section === 'waivers' || section === 'network';
-  return isListed || mergedSections.includes(String(section));
+/** Of all files, those of the own one first; each from the file that it counts in. */
+function assembliesIn({ own, used, ownerOf }: Documents): ReadonlyMap<Id, string | readonly string[]> {
+  const found = [own, ...used.map(({ document }) => document)].flatMap((document) =>
+    Object.entries(document.head.assemblies ?? {}).filter(([id]) => ownerOf(['assemblies', id]) === document),
+  );
+  return new Map(found);
 }
 
 /** A procedure of which nothing could be read. */
