@@ -69,7 +69,8 @@ function isElsewhere({ at }: Problem, { id, ownerOf }: Source): boolean {
  */
 function fromPartsFiles(problems: readonly Problem[], { used, ownerOf }: Documents): readonly Problem[] {
   const found = new Map(used.map(({ document }) => [document, [...document.problems]]));
-  for (const problem of problems) if ('path' in problem.at) found.get(ownerOf(problem.at.path))?.push(problem);
+  for (const problem of problems)
+    if ('path' in problem.at) found.get(ownerOf(problem.at.path))?.push(problem);
   return used.flatMap(({ document, by }): Problem[] => {
     const errors = (found.get(document) ?? []).filter(({ rule }) => severityOf(rule) === 'error');
     if (errors.length === 0) return [];

@@ -1,12 +1,13 @@
 import { isJson, isPartsFile } from '../format/file-kinds.ts';
 import { laterKeys } from '../format/later.ts';
-import { mergedSections } from '../format/words.ts';
+import { mergedSections, partsFileKeys } from '../format/words.ts';
 import { checkEntry } from './check-entry.ts';
 import { parseDocument } from './document.ts';
 import type { Problem } from './problem.ts';
 import { checkBytes, otherVersion, withoutKeys } from './problems/file.ts';
 import { notJson } from './problems/json.ts';
 import { severityOf } from './rules.ts';
+import { withEntries } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { FileId, Path } from './where.ts';
 
@@ -19,14 +20,9 @@ type Values = ReturnType<typeof checkEntry<'shell'>>['values'];
 
 /** What stands at the top of a file as far as it could be read. A parts file has some of the keys of a procedure. */
 export type Head = {
-  readonly [K in
-    | 'title'
-    | 'applies-to'
-    | 'revision'
-    | 'purpose'
-    | 'requires'
-    | 'conditions'
-    | 'assemblies']?: Values[K] | undefined;
+  readonly [
+    K in 'title' | 'applies-to' | 'revision' | 'purpose' | 'requires' | 'conditions' | 'assemblies'
+  ]?: Values[K] | undefined;
 };
 
 /** One file as a tree, checked as a file: whatever it is used by, and whatever it uses. */
@@ -66,11 +62,19 @@ export function documentOf(file: SourceFile): Document {
   return {
     ...file,
     root,
-    map: root,
+    map: isParts ? knownIn(root) : root,
     head,
     problems: stranger === null ? found : [...found, stranger],
     whole: problems.every(({ rule }) => rule !== 'yaml'),
   };
+}
+
+/** Steps and what else a parts file cannot have are errors by their keys; nobody reads what stands below. */
+function knownIn(root: MapNode): MapNode {
+  return withEntries(
+    root,
+    root.entries.filter(({ key }) => partsFileKeys.includes(key)),
+  );
 }
 
 /** What stands at the top of a file. Items of sections and lists are looked at one by one elsewhere. */

@@ -79,7 +79,10 @@ export function followUses(own: Document, find: FindFile, report: (problem: Prob
     onWay.add(found.id);
   }
   // What the first file names itself is told there, also where another one has led to it before.
-  const placed = [...used.values()].map(({ document, by }) => ({ document, by: named.get(document.id) ?? by }));
+  const placed = [...used.values()].map(({ document, by }) => ({
+    document,
+    by: named.get(document.id) ?? by,
+  }));
   return { used: placed, complete };
 }
 
