@@ -1,9 +1,10 @@
+import { nameWithoutKind } from '../../server/src/protocol/messages.ts';
 import { count } from './status/figures-text.ts';
 
 /** `brake` of `/vans/brake.procedure.yaml`; the path is one of a URI. */
 export function procedureName(path: string): string {
   const file = path.slice(path.lastIndexOf('/') + 1);
-  return file.replace(/\.procedure\.ya?ml$/i, '');
+  return nameWithoutKind(file);
 }
 
 /** Year, month and day where the user is, as the card prints them. */

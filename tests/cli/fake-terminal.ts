@@ -26,7 +26,7 @@ export function fakeTerminal(changed: Partial<Terminal> = {}, input = ''): Fake 
     err: (text) => {
       err += text;
     },
-    readInput: () => input,
+    readInput: () => ({ text: input }),
     writeFile: (path, text) => {
       written.set(path, text);
       return null;

@@ -33,7 +33,13 @@ export async function inMemory(
     {
       version: '0.0.0',
       descriptionOf: (rule) => `file:///rules.md#${rule}`,
-      readFile: (uri) => files.get(uri) ?? null,
+      files: {
+        locate: (id) => ({ id }),
+        read: (id) => {
+          const text = files.get(id);
+          return text === undefined ? null : { text };
+        },
+      },
       time: {
         now: () => performance.now(),
         later: (task) => void setImmediate(task),

@@ -1,3 +1,4 @@
+import type { PassedOver } from '../host/walk.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Where } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
@@ -7,7 +8,10 @@ import type { JsonRange, Places } from './json.ts';
 import { version } from './version.ts';
 
 /** One document, in pieces, a line for each finding. */
-export function* checkJson(checked: readonly CheckedFile[]): Generator<string> {
+export function* checkJson(
+  checked: readonly CheckedFile[],
+  passedOver: readonly PassedOver[] = [],
+): Generator<string> {
   const head = {
     document: 'check',
     version: 1,
@@ -18,6 +22,11 @@ export function* checkJson(checked: readonly CheckedFile[]): Generator<string> {
       warnings: count(checked, 'warning'),
       waived: checked.flatMap(({ findings }) => findings).filter(isWaived).length,
     },
+    'passed-over': passedOver.map(({ path, why, problem }) => ({
+      file: path,
+      why,
+      problem: problem ?? null,
+    })),
   };
   yield `${JSON.stringify(head).slice(0, -1)},"files":[`;
   for (const [index, { analysis, findings }] of checked.entries()) {

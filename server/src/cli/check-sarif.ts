@@ -1,7 +1,9 @@
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
+import type { PassedOver } from '../host/walk.ts';
 import type { CheckedFile } from './checked.ts';
 import { placesOf } from './json.ts';
+import { passedGroups } from './passed-over.ts';
 import type { Places } from './json.ts';
 import { codeFlows } from './sarif-path.ts';
 import { artifactsIn, locationsIn, sarifMessage, sourceRoot, stepLocationsIn } from './sarif-places.ts';
@@ -14,6 +16,8 @@ export interface SarifRun {
   readonly checked: readonly CheckedFile[];
   /** One line for each file that could not be read. */
   readonly problems: readonly string[];
+  /** What was found in folders and not read. */
+  readonly passedOver?: readonly PassedOver[];
   readonly exit: Exit;
   /** The folder that the program runs in: files below it are named from there. */
   readonly folder: string;
@@ -45,9 +49,12 @@ export function* checkSarif(run: SarifRun): Generator<string> {
   yield ']}]}\n';
 }
 
-function headOf({ checked, problems, exit }: SarifRun, artifactOf: ArtifactOf): Record<string, unknown> {
+function headOf(
+  { checked, problems, passedOver = [], exit }: SarifRun,
+  artifactOf: ArtifactOf,
+): Record<string, unknown> {
   const bounded = checked.filter(({ complete }) => !complete).map(({ analysis }) => analysis.file);
-  const notifications = [
+  const failures = [
     ...problems.map((problem) => ({ level: 'error', message: sarifMessage(problem) })),
     ...bounded.map((file) => ({
       level: 'error',
@@ -55,11 +62,19 @@ function headOf({ checked, problems, exit }: SarifRun, artifactOf: ArtifactOf): 
       locations: [{ physicalLocation: { artifactLocation: artifactOf(file) } }],
     })),
   ];
+  const notes = passedGroups(passedOver.filter(({ why }) => why !== 'unreadable')).map(
+    ({ words, paths }) => ({
+      level: 'note',
+      message: sarifMessage(`Passed over: ${words}.`),
+      locations: paths.map((path) => ({ physicalLocation: { artifactLocation: artifactOf(path) } })),
+    }),
+  );
+  const notifications = [...failures, ...notes];
   return {
     tool: { driver: { name: 'Ohmwright', version, semanticVersion: version, rules: descriptors() } },
     invocations: [
       {
-        executionSuccessful: notifications.length === 0,
+        executionSuccessful: failures.length === 0,
         exitCode: exit,
         ...(notifications.length === 0 ? {} : { toolExecutionNotifications: notifications }),
       },

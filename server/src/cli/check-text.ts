@@ -1,4 +1,5 @@
 import { ruleMeaning } from './rule-meaning.ts';
+import type { PassedOver } from '../host/walk.ts';
 import type { Finding } from '../text/finding.ts';
 import { printable } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
@@ -6,6 +7,7 @@ import type { StepRef } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
 import { count, isWaived } from './checked.ts';
 import { placesOf } from './json.ts';
+import { passedOverInWords } from './passed-over.ts';
 import { pathText } from './path-text.ts';
 import { plural } from './plural.ts';
 import type { Places } from './json.ts';
@@ -13,7 +15,11 @@ import { paintFor } from './terminal.ts';
 import type { Paint, Terminal } from './terminal.ts';
 
 /** Findings for people: where, what, the line itself with the place underlined, and the rule to read on. */
-export function* checkText(terminal: Terminal, checked: readonly CheckedFile[]): Generator<string> {
+export function* checkText(
+  terminal: Terminal,
+  checked: readonly CheckedFile[],
+  passedOver: readonly PassedOver[] = [],
+): Generator<string> {
   const paint = paintFor(terminal);
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
@@ -24,6 +30,7 @@ export function* checkText(terminal: Terminal, checked: readonly CheckedFile[]):
     }
   }
   yield [...hints(checked), summary(paint, checked)].join('\n');
+  if (passedOver.length > 0) yield `Passed over: ${printable(passedOverInWords(passedOver))}.\n`;
 }
 
 function block(paint: Paint, places: Places, finding: Finding, path: readonly string[]): string {

@@ -1,10 +1,11 @@
 import pc from 'picocolors';
+import type { FileRead } from '../project/snapshot.ts';
 
 /** Where a command writes, and what it may do there. */
 export interface Terminal {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
-  readonly readInput: () => string;
+  readonly readInput: () => FileRead;
   readonly writeFile: (path: string, text: string) => string | null;
   /** Today, `2026-01-31`. */
   readonly today: () => string;

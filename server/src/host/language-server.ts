@@ -2,8 +2,7 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { startServer } from '../protocol/server.ts';
 import type { ServerHost } from '../protocol/server.ts';
 import { handbook } from '../rules/handbook.ts';
-import { fileURLToPath } from 'node:url';
-import { readTextFile } from './files.ts';
+import { filesByUri } from './file-systems.ts';
 import { besideProgram } from './terminal.ts';
 
 /** Serves over what the arguments of the process name: standard input and output, or the editor's own channel. */
@@ -15,11 +14,7 @@ function hostOf(version: string): ServerHost {
   return {
     version,
     descriptionOf: descriptions(),
-    readFile: (uri) => {
-      if (!uri.startsWith('file:')) return null;
-      const read = readTextFile(fileURLToPath(uri));
-      return 'text' in read ? read.text : null;
-    },
+    files: filesByUri,
     time: {
       now: () => performance.now(),
       later: (task) => void setImmediate(task),

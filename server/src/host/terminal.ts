@@ -1,7 +1,9 @@
-import { existsSync, readFileSync, realpathSync, writeFileSync, writeSync } from 'node:fs';
+import { existsSync, realpathSync, writeFileSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { isatty } from 'node:tty';
 import { pathToFileURL } from 'node:url';
+import type { FileRead } from '../project/snapshot.ts';
+import { readOpen } from './files.ts';
 import { whyFailed } from './why-failed.ts';
 
 /** Standard output or error that cannot be written, a full disk for one. */
@@ -21,8 +23,8 @@ export function writeAll(descriptor: 1 | 2, text: string): void {
   }
 }
 
-export function readStandardInput(): string {
-  return readFileSync(0, 'utf8');
+export function readStandardInput(): FileRead {
+  return readOpen(0);
 }
 
 /** Writes a file; what went wrong comes back in words. */

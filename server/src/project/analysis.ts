@@ -32,6 +32,7 @@ import type { Schema } from '../format/walker.ts';
 import type { FileId, Path, Range, Where } from '../text/where.ts';
 import { waiverFindings, withWaivers } from '../rules/waivers.ts';
 import { inFile } from './elsewhere.ts';
+import { fileId } from './file-names.ts';
 import { inOrder } from './sorting.ts';
 import type { Snapshot, SourceFile } from './snapshot.ts';
 
@@ -84,7 +85,8 @@ export interface Analysis {
 const known = new WeakMap<Snapshot, Map<FileId, Analysis>>();
 
 /** The analysis of one file of a snapshot; the same one for the same question. Other bounds make one of their own. */
-export function analyse(snapshot: Snapshot, file: FileId, bounds: Bounds = defaultBounds): Analysis {
+export function analyse(snapshot: Snapshot, named: FileId, bounds: Bounds = defaultBounds): Analysis {
+  const file = fileId(named);
   if (bounds !== defaultBounds) return newAnalysis(snapshot, file, bounds);
   const ofSnapshot = known.get(snapshot) ?? new Map<FileId, Analysis>();
   known.set(snapshot, ofSnapshot);

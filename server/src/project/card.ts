@@ -11,6 +11,7 @@ import { isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Step } from '../text/procedure.ts';
 import type { Analysis } from './analysis.ts';
+import { nameOf, wayTo } from './file-names.ts';
 
 export interface CardOptions {
   /** As it is to be printed. */
@@ -45,7 +46,7 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
       sha256: stampOf(analysis),
       version: options.version,
       date: options.date,
-      file: analysis.file.replace(/^.*[\\/]/, ''),
+      file: nameOf(analysis.file),
     },
     draft: options.draft,
   });
@@ -55,7 +56,7 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
 /** SHA-256 of the file, and behind it of the parts files that it uses, in the order of their paths. */
 function stampOf(analysis: Analysis): string {
   const own = analysis.snapshot.files.get(analysis.file)?.text ?? '';
-  const parts = analysis.used().toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const parts = analysis.used().toSorted((a, b) => (wayTo(a.id) < wayTo(b.id) ? -1 : 1));
   const hash = sha256.create();
   for (const text of [own, ...parts.map((file) => file.text)]) hash.update(utf8ToBytes(text));
   return bytesToHex(hash.digest());

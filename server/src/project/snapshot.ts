@@ -1,16 +1,25 @@
 import type { FindFile } from '../text/uses.ts';
 import type { SourceFile } from '../text/read-document.ts';
 import type { FileId } from '../text/where.ts';
-import { fileNamed } from './file-names.ts';
+import { fileId, fileNamed, isOnlyRespelled, wayTo } from './file-names.ts';
 
 export type { SourceFile };
 
-/** Where a snapshot gets what is not in it. */
-export interface Surroundings {
+/** What a file holds, or why it cannot be read, as the end of a sentence: `it is a folder`. */
+export type FileRead = { readonly text: string } | { readonly problem: string };
+
+/** Where files are. */
+export interface Files {
+  /** The file that an id leads to: links are followed, and must stay in a folder. One that is not there is itself. */
+  readonly locate: (id: FileId, home: FileId) => { readonly id: FileId } | { readonly problem: string };
+  /** null: there is none. */
+  readonly read: (id: FileId) => FileRead | null;
+}
+
+/** Where a snapshot gets what is not in it. Each file is asked for once. */
+export interface Surroundings extends Files {
   /** Folders outside which nothing is used: URIs or paths. A file in none of them uses what lies below its own folder. */
   readonly folders: readonly FileId[];
-  /** The text of a file, or null where there is none. Asked for once. */
-  readonly read: (id: FileId) => string | null;
 }
 
 /** All files as they stood at one moment. Contents are pushed in or asked for once; nothing here reads a disk. */
@@ -22,30 +31,42 @@ export interface Snapshot {
   readonly with: (file: SourceFile) => Snapshot;
 }
 
-const alone: Surroundings = { folders: [], read: () => null };
+const nowhere: Surroundings = { folders: [], locate: (id) => ({ id }), read: () => null };
 
-export function snapshotOf(files: readonly SourceFile[], { folders, read }: Surroundings = alone): Snapshot {
-  const known = new Map(files.map((file) => [file.id, file]));
-  const asked = new Map<FileId, string | null>();
-  const textOf = (id: FileId): string | null => {
-    const own = known.get(id);
-    if (own !== undefined) return own.text;
-    const text = asked.has(id) ? (asked.get(id) ?? null) : read(id);
-    asked.set(id, text);
-    return text;
+export function snapshotOf(
+  files: readonly SourceFile[],
+  surroundings: Partial<Surroundings> = nowhere,
+): Snapshot {
+  const { folders, locate, read } = { ...nowhere, ...surroundings };
+  const known = new Map(files.map(({ id, text }) => [fileId(id), { id: fileId(id), text }]));
+  const homes = folders.map(fileId);
+  const asked = new Map<FileId, FileRead | null>();
+  const readOnce = (id: FileId): FileRead | null => {
+    const own = known.get(id) ?? asked.get(id);
+    if (own !== undefined) return own;
+    const found = read(id);
+    asked.set(id, found);
+    return found;
   };
   return {
     files: known,
     find: (from, name) => {
-      const named = fileNamed(from, name, folders);
+      const named = fileNamed(from, name, homes);
       if ('problem' in named) return named;
-      const text = textOf(named.id);
-      return text === null ? { problem: `There is no file \`${name}\`.` } : { id: named.id, text };
+      const unusable = (why: string) => ({ problem: `\`${name}\` cannot be used: ${why}.` });
+      const located = locate(named.id, named.home);
+      if ('problem' in located) return unusable(located.problem);
+      const { id } = located;
+      if (isOnlyRespelled(named.id, id)) return unusable(`on disk its name is written \`${wayTo(id)}\``);
+      const file = readOnce(id);
+      if (file === null) return { problem: `There is no file \`${name}\`.` };
+      return 'problem' in file ? unusable(file.problem) : { id, text: file.text };
     },
     with: (file) =>
-      snapshotOf([...known.values()].filter(({ id }) => id !== file.id).concat(file), {
+      snapshotOf([...known.values()].filter(({ id }) => id !== fileId(file.id)).concat(file), {
         folders,
-        read: textOf,
+        locate,
+        read: readOnce,
       }),
   };
 }

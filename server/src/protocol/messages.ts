@@ -3,6 +3,8 @@
  * types and names of this file and nothing else of the server.
  */
 
+export { nameWithoutKind } from '../format/file-kinds.ts';
+
 export const languageId = 'ohmwright-procedure';
 
 /** Request: the card of a document as it stands in the editor, as a draft while there are errors. */

@@ -5,7 +5,10 @@ import { hintTexts } from '../editor/inlay-hints.ts';
 import type { HintTexts } from '../editor/inlay-hints.ts';
 import type { Work } from '../bench/work.ts';
 import { analyse } from '../project/analysis.ts';
+import { fileId, homeOf } from '../project/file-names.ts';
 import { snapshotOf } from '../project/snapshot.ts';
+import type { Files } from '../project/snapshot.ts';
+import type { FileId } from '../text/where.ts';
 import type { PartsFiles } from './parts-files.ts';
 
 /** The documents that are open in the editor, each with the analysis of its present text. */
@@ -28,8 +31,17 @@ export function openDocuments(parts: PartsFiles): OpenDocuments {
     known.delete(document.uri);
     lastWhole.delete(document.uri);
   });
+  /** Where a document lies: the links to it followed, so that it has one id however it was opened. */
+  const idOf = (uri: string): FileId => {
+    const id = fileId(uri);
+    const located = parts.locate(id, homeOf(id, parts.folders().map(fileId)));
+    return 'id' in located ? located.id : id;
+  };
   /** What is open counts as it stands in the editor, saved or not. */
-  const read = (uri: string): string | null => texts.get(uri)?.getText() ?? parts.read(uri);
+  const read: Files['read'] = (id) => {
+    const open = texts.all().find(({ uri }) => idOf(uri) === id);
+    return open === undefined ? parts.read(id) : { text: open.getText() };
+  };
   return {
     texts,
     get: (uri) => {
@@ -40,8 +52,10 @@ export function openDocuments(parts: PartsFiles): OpenDocuments {
       const { version } = text;
       // The library changes its document in place; the analysis and its positions belong to this version.
       const frozen = TextDocument.create(uri, text.languageId, version, text.getText());
-      const snapshot = snapshotOf([{ id: uri, text: frozen.getText() }], { folders: parts.folders(), read });
-      const document = { text: frozen, analysis: analyse(snapshot, uri), version };
+      const id = idOf(uri);
+      const surroundings = { folders: parts.folders(), locate: parts.locate, read };
+      const snapshot = snapshotOf([{ id, text: frozen.getText() }], surroundings);
+      const document = { text: frozen, analysis: analyse(snapshot, id), version };
       known.set(uri, document);
       return document;
     },

@@ -1,29 +1,41 @@
 import type { Connection, InitializeParams } from 'vscode-languageserver';
 import { DidChangeWatchedFilesNotification } from 'vscode-languageserver';
+import { fileId } from '../project/file-names.ts';
+import type { FileRead, Files } from '../project/snapshot.ts';
 import { endings, isPartsFile } from '../format/file-kinds.ts';
 
 /** Files that documents use and that are not open themselves. */
 export interface PartsFiles {
   /** The folders of the workspace, as URIs. */
   readonly folders: () => readonly string[];
-  /** The text of a file, read once until it is forgotten; null where there is none. */
-  readonly read: (uri: string) => string | null;
+  /** As on disk, each asked for once until it is forgotten. */
+  readonly locate: Files['locate'];
+  readonly read: Files['read'];
   readonly forget: () => void;
   /** Called by the connection when it is set up: which folders there are. */
   readonly begin: (params: InitializeParams) => void;
 }
 
-export function partsFiles(readFile: (uri: string) => string | null): PartsFiles {
-  const texts = new Map<string, string | null>();
+export function partsFiles(disk: Files): PartsFiles {
+  const places = new Map<string, ReturnType<Files['locate']>>();
+  const texts = new Map<string, FileRead | null>();
   let folders: readonly string[] = [];
   return {
     folders: () => folders,
+    locate: (uri, home) => {
+      const key = JSON.stringify([uri, home]);
+      const place = places.get(key) ?? disk.locate(uri, home);
+      places.set(key, place);
+      return place;
+    },
     read: (uri) => {
-      const text = texts.has(uri) ? (texts.get(uri) ?? null) : readFile(uri);
+      const known = texts.get(uri);
+      const text = known === undefined ? disk.read(uri) : known;
       texts.set(uri, text);
       return text;
     },
     forget: () => {
+      places.clear();
       texts.clear();
     },
     begin: (params) => {
@@ -43,5 +55,5 @@ export async function watchPartsFiles(connection: Connection, registers: boolean
 }
 
 export function isPartsUri(uri: string): boolean {
-  return isPartsFile(uri);
+  return isPartsFile(fileId(uri));
 }

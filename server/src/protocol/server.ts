@@ -2,6 +2,7 @@ import { CodeActionKind, TextDocumentSyncKind } from 'vscode-languageserver';
 import type { Connection, InitializeResult, ServerCapabilities } from 'vscode-languageserver';
 import { fixAllKind } from '../editor/code-actions.ts';
 import type { DescriptionOf } from '../editor/diagnostics.ts';
+import type { Files } from '../project/snapshot.ts';
 import type { Abilities } from './abilities.ts';
 import { abilitiesOf } from './abilities.ts';
 import { registerDiagnostics } from './diagnostics.ts';
@@ -16,16 +17,16 @@ export interface ServerHost {
   readonly time: Time;
   readonly version: string;
   readonly descriptionOf: DescriptionOf;
-  /** The text of a file by its URI; null where there is none. */
-  readonly readFile: (uri: string) => string | null;
+  /** Files by their URIs. */
+  readonly files: Files;
 }
 
 /** Serves one client over a connection. */
 export function startServer(
   connection: Connection,
-  { time, version, descriptionOf, readFile }: ServerHost,
+  { time, version, descriptionOf, files }: ServerHost,
 ): void {
-  const parts = partsFiles(readFile);
+  const parts = partsFiles(files);
   const documents = openDocuments(parts);
   connection.onInitialize((params): InitializeResult => {
     parts.begin(params);
