@@ -1,13 +1,14 @@
 import { ruleMeaning } from './rule-meaning.ts';
+import { endings, fileKindOf } from '../format/file-kinds.ts';
 import type { PassedOver } from '../host/walk.ts';
 import type { Finding } from '../text/finding.ts';
 import { printable } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
-import type { StepRef } from '../text/where.ts';
+import type { FileId, StepRef } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
 import { count, isWaived } from './checked.ts';
 import { placesOf } from './json.ts';
-import { passedOverInWords } from './passed-over.ts';
+import { namesOf, passedOverInWords } from './passed-over.ts';
 import { pathText } from './path-text.ts';
 import { plural } from './plural.ts';
 import type { Places } from './json.ts';
@@ -31,6 +32,17 @@ export function* checkText(
   }
   yield [...hints(checked), summary(paint, checked)].join('\n');
   if (passedOver.length > 0) yield `Passed over: ${printable(passedOverInWords(passedOver))}.\n`;
+  const unclear = checked.map(({ analysis }) => analysis.file).filter(saysNoKind);
+  if (unclear.length > 0) yield `${readAsProcedures(unclear)}\n`;
+}
+
+function saysNoKind(file: FileId): boolean {
+  return fileKindOf(file.toLowerCase()) === null;
+}
+
+/** A folder or an editor would not have taken them, and a parts file among them is checked as something else. */
+function readAsProcedures(files: readonly FileId[]): string {
+  return `Read as a procedure, for the name does not say what it is: ${printable(namesOf(files))}. A name ends in ${endings.procedure[0] ?? ''} or ${endings.parts[0] ?? ''}.`;
 }
 
 function block(paint: Paint, places: Places, finding: Finding, path: readonly string[]): string {

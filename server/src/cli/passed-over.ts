@@ -28,10 +28,15 @@ export function passedGroups(passedOver: readonly PassedOver[]): readonly Passed
     const paths = passedOver.filter((one) => one.why === why).map(({ path }) => path);
     if (paths.length === 0) return [];
     const [one, several] = words[why];
-    const more = paths.length > mostNames ? ', …' : '';
-    const names = `${paths.slice(0, mostNames).join(', ')}${more}`;
-    return [{ why, words: `${paths.length} ${paths.length === 1 ? one : several} (${names})`, paths }];
+    return [
+      { why, words: `${paths.length} ${paths.length === 1 ? one : several} (${namesOf(paths)})`, paths },
+    ];
   });
+}
+
+/** The first of several names. */
+export function namesOf(paths: readonly string[]): string {
+  return `${paths.slice(0, mostNames).join(', ')}${paths.length > mostNames ? ', …' : ''}`;
 }
 
 export function passedOverInWords(passedOver: readonly PassedOver[]): string {
