@@ -1,6 +1,18 @@
 import * as z from 'zod';
 import { idPattern } from './ids.ts';
-import { group, id, ids, keyword, nodePair, pin, pinPair, quantity, resistance, text } from './values.ts';
+import {
+  filled,
+  group,
+  id,
+  ids,
+  keyword,
+  nodePair,
+  pin,
+  pinPair,
+  quantity,
+  resistance,
+  text,
+} from './values.ts';
 
 /* What stands in a circuit beside its parts: one definition a kind. */
 
@@ -63,9 +75,11 @@ export const loop = z
       ['control-unit', 'K10', 'dash-harness', 'K21', 'stage-1'],
     ),
     pins: group(
-      z.record(
-        z.string().regex(idPattern),
-        pinPair('The two pins of the loop in this connector.', [3, 4], ['A1', 'A2']),
+      filled(
+        z.record(
+          z.string().regex(idPattern),
+          pinPair('The two pins of the loop in this connector.', [3, 4], ['A1', 'A2']),
+        ),
       ),
       'a pair of pins for each connector',
       'The pins that the loop uses in its connectors. Without it: pins 1 and 2.',

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { group, kind, quantity, resistance, yes } from './values.ts';
+import { filled, group, kind, quantity, resistance, yes } from './values.ts';
 
 /* What reads and measures: one definition a kind. */
 
@@ -23,18 +23,20 @@ export const monitor = z
       '40 mA',
     ).optional(),
     codes: group(
-      z.strictObject({
-        'too-low': quantity(
-          '`below` and a resistance',
-          'It sets a code when a loop reads below this.',
-          'below 1.0 Ω',
-        ).optional(),
-        'too-high': quantity(
-          '`above` and a resistance',
-          'It sets a code when a loop reads above this.',
-          'above 4.5 Ω',
-        ).optional(),
-      }),
+      filled(
+        z.strictObject({
+          'too-low': quantity(
+            '`below` and a resistance',
+            'It sets a code when a loop reads below this.',
+            'below 1.0 Ω',
+          ).optional(),
+          'too-high': quantity(
+            '`above` and a resistance',
+            'It sets a code when a loop reads above this.',
+            'above 4.5 Ω',
+          ).optional(),
+        }),
+      ),
       '`too-low` and `too-high`',
       'The limits beyond which it stores a trouble code.',
       { 'too-low': 'below 1.0 Ω', 'too-high': 'above 4.5 Ω' },

@@ -5,7 +5,7 @@ import { idPattern } from './ids.ts';
 import * as instruments from './instruments.ts';
 import * as sources from './sources.ts';
 import * as steps from './steps.ts';
-import { group, id, ids, keyword, list, quantity, text } from './values.ts';
+import { filled, group, id, ids, keyword, list, quantity, text } from './values.ts';
 import { neededSections } from './words.ts';
 import type { Section } from './words.ts';
 
@@ -36,34 +36,38 @@ const head = {
     'Find the part of the loop that adds resistance.',
   ).optional(),
   requires: group(
-    z.strictObject({
-      training: list('a list of texts', 'The training that is needed.', ['restraint systems']).optional(),
-      protective: list('a list of texts', 'The protective equipment that is needed.', [
-        'eye protection',
-      ]).optional(),
-      information: list('a list of texts', 'The documents that are needed.', [
-        "maker's service information",
-      ]).optional(),
-    }),
+    filled(
+      z.strictObject({
+        training: list('a list of texts', 'The training that is needed.', ['restraint systems']).optional(),
+        protective: list('a list of texts', 'The protective equipment that is needed.', [
+          'eye protection',
+        ]).optional(),
+        information: list('a list of texts', 'The documents that are needed.', [
+          "maker's service information",
+        ]).optional(),
+      }),
+    ),
     '`training`, `protective` or `information`',
     'What must be at hand before the work starts.',
     { training: ['restraint systems'], protective: ['eye protection'] },
   ).optional(),
   conditions: group(
-    z.strictObject({
-      ambient: quantity(
-        'a temperature with its spread',
-        'The temperature of the place. Not stated: 15..35 °C.',
-        '10..35 °C',
-      ).optional(),
-    }),
+    filled(
+      z.strictObject({
+        ambient: quantity(
+          'a temperature with its spread',
+          'The temperature of the place. Not stated: 15..35 °C.',
+          '10..35 °C',
+        ).optional(),
+      }),
+    ),
     '`ambient`',
     'The conditions under which the readings hold.',
     { ambient: '10..35 °C' },
   ).optional(),
 };
 
-const entries = <T extends z.ZodType>(schema: T) => z.record(z.string().regex(idPattern), schema);
+const entries = <T extends z.ZodType>(schema: T) => filled(z.record(z.string().regex(idPattern), schema));
 
 const described = {
   sources: ['sources by id', 'Where energy comes from, and how it is taken away.', 'battery'],
@@ -107,9 +111,11 @@ export const needKinds = ['source', 'instrument', 'load', 'part', 'connector', '
 export type NeedKind = (typeof needKinds)[number];
 
 const needs = group(
-  z.record(
-    z.string().regex(idPattern),
-    keyword(needKinds, 'What is given in its place: an id of this kind, or a side of a connector.', 'side'),
+  filled(
+    z.record(
+      z.string().regex(idPattern),
+      keyword(needKinds, 'What is given in its place: an id of this kind, or a side of a connector.', 'side'),
+    ),
   ),
   'names and what each stands for',
   'What a call has to give. The names stand in the steps below for what is given.',

@@ -2,6 +2,8 @@ import * as z from 'zod';
 import { givenPattern, idPattern } from './ids.ts';
 import {
   across,
+  each,
+  filled,
   id,
   ids,
   idsOr,
@@ -76,13 +78,15 @@ export const proveDeadStep = step('prove-dead', 'Proves that a high-voltage sour
   with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
   known: id('a source id', 'The battery on which the multimeter is proven before and after.', 'battery'),
   outcomes: group(
-    z.strictObject({
-      dead: target('Where to go on when all three measurements say so.', 'next').optional(),
-      live: target(
-        'Where to go on when it is live or the proof fails. Not stated: the work ends there.',
-        'still-live',
-      ).optional(),
-    }),
+    filled(
+      z.strictObject({
+        dead: target('Where to go on when all three measurements say so.', 'next').optional(),
+        live: target(
+          'Where to go on when it is live or the proof fails. Not stated: the work ends there.',
+          'still-live',
+        ).optional(),
+      }),
+    ),
     'outcomes and the steps that they lead to',
     'What is found, and where to go on. Not stated: `dead` goes on, `live` ends the work.',
     { dead: 'next', live: 'still-live' },
@@ -131,7 +135,11 @@ const classes = {
 
 /** Outcomes of one reading: its classes, and further windows by the names that the step gives them. */
 const outcomesOfOne = group(
-  z.object(classes).catchall(target('Where to go on when the reading lies in this window.', 'one-end-open')),
+  filled(
+    z
+      .object(classes)
+      .catchall(target('Where to go on when the reading lies in this window.', 'one-end-open')),
+  ),
   'outcomes and the steps that they lead to',
   'What the reading can be, and where to go on: classes, and names of `windows`.',
   { within: 'next', else: 'make-safe' },
@@ -139,7 +147,9 @@ const outcomesOfOne = group(
 
 function windows(...examples: readonly [string, ...string[]]) {
   return group(
-    z.record(z.string().regex(idPattern), quantity('a range or a limit', 'A further window.', ...examples)),
+    filled(
+      z.record(z.string().regex(idPattern), quantity('a range or a limit', 'A further window.', ...examples)),
+    ),
     'windows by name',
     'Further windows, used as outcomes beside the classes. One of them counts before the class that it lies in.',
     { 'one-end': examples[0] },
@@ -182,22 +192,27 @@ export const measureStep = step('measure', 'Measures with a hand-held instrument
 
 export const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
   read: group(
-    z.array(id('a loop id', 'A loop that is read.', 'stage-1-loop')).min(1),
+    each(id('a loop id', 'A loop that is read.', 'stage-1-loop')),
     'a loop id or a list of loop ids',
     'The loops that are read.',
     ['stage-1-loop', 'stage-2-loop'],
   ),
   outcomes: group(
-    z
-      .object({
-        within: target('Where to go on when every loop of the list is within its window.', 'next').optional(),
-        else: otherwise,
-      })
-      .catchall(
-        group(z.strictObject(classes), 'outcomes of this loop', 'The outcomes of one loop.', {
-          open: 'loop-open',
-        }),
-      ),
+    filled(
+      z
+        .object({
+          within: target(
+            'Where to go on when every loop of the list is within its window.',
+            'next',
+          ).optional(),
+          else: otherwise,
+        })
+        .catchall(
+          group(filled(z.strictObject(classes)), 'outcomes of this loop', 'The outcomes of one loop.', {
+            open: 'loop-open',
+          }),
+        ),
+    ),
     'a map of outcomes for each loop',
     'Outcomes by loop; the first that holds in written order is taken.',
     { 'stage-1-loop': { open: 'loop-open' }, else: 'next' },
@@ -207,12 +222,14 @@ export const readSeveralStep = step('read-several', 'The monitors of several loo
 export const readCodesStep = step('read-codes', 'Reads the trouble codes of a monitor.', {
   'read-codes': id('a monitor id', 'The monitor whose codes are read and written down.', 'control-unit'),
   outcomes: group(
-    z.strictObject({
-      none: target('Where to go on when there is no code.', 'next').optional(),
-      stored: target('Where to go on when a code is stored but not present.', 'next').optional(),
-      present: target('Where to go on when a code is present.', 'make-safe').optional(),
-      else: otherwise,
-    }),
+    filled(
+      z.strictObject({
+        none: target('Where to go on when there is no code.', 'next').optional(),
+        stored: target('Where to go on when a code is stored but not present.', 'next').optional(),
+        present: target('Where to go on when a code is present.', 'make-safe').optional(),
+        else: otherwise,
+      }),
+    ),
     'outcomes and the steps that they lead to',
     'What is found, and where to go on.',
     { none: 'next', else: 'make-safe' },
@@ -225,11 +242,13 @@ export const inspectStep = step('inspect', 'Looks at something.', {
   inspect: text('What is looked at, and for what.', 'Check the pins of K30 for corrosion.'),
   at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
   outcomes: group(
-    z.strictObject({
-      ok: target('Where to go on when nothing is wrong.', 'next').optional(),
-      defect: target('Where to go on when a defect is seen.', 'replace-coupling').optional(),
-      else: otherwise,
-    }),
+    filled(
+      z.strictObject({
+        ok: target('Where to go on when nothing is wrong.', 'next').optional(),
+        defect: target('Where to go on when a defect is seen.', 'replace-coupling').optional(),
+        else: otherwise,
+      }),
+    ),
     'outcomes and the steps that they lead to',
     'What is seen, and where to go on.',
     { ok: 'next', defect: 'replace-coupling' },
@@ -256,9 +275,11 @@ export const goStep = step('go', 'Goes on at another step.', {
 export const runStep = step('run', 'Runs a routine.', {
   run: id('a routine id', 'The routine whose steps are done here.', 'make-safe'),
   given: group(
-    z.record(
-      z.string().regex(idPattern),
-      z.string().regex(givenPattern).meta({ 'x-expected': 'an id or a side of a connector' }),
+    filled(
+      z.record(
+        z.string().regex(idPattern),
+        z.string().regex(givenPattern).meta({ 'x-expected': 'an id or a side of a connector' }),
+      ),
     ),
     'what the routine needs, by name',
     'What stands for the names that the routine needs.',

@@ -60,14 +60,31 @@ export function id(expected: string, description: string, ...examples: Examples)
     .meta(told(expected, description, examples));
 }
 
+/** A list of at least one, each once: a second of the same is a slip, and another one was meant. */
+export function each<T extends z.ZodType>(one: T) {
+  return z
+    .array(one)
+    .min(1)
+    .refine((items) => new Set(items).size === items.length)
+    .meta({ uniqueItems: true });
+}
+
+/** A map of at least one key: what is written and empty has lost what was meant. */
+export function filled<T extends z.ZodType<object>>(map: T): T {
+  return map.refine((value) => Object.keys(value).length > 0).meta({ minProperties: 1 });
+}
+
 /** One id, or a list of at least one. */
 export function ids(expected: string, description: string, ...examples: Examples) {
   const one = z.string().regex(idPattern);
-  return z.union([one, z.array(one).min(1)]).meta(told(expected, description, examples));
+  return z.union([one, each(one)]).meta(told(expected, description, examples));
 }
 
 export function list(expected: string, description: string, ...examples: Examples) {
-  return z.array(z.string().regex(/\S/)).meta(told(expected, description, examples));
+  return z
+    .array(z.string().regex(/\S/))
+    .min(1)
+    .meta(told(expected, description, examples));
 }
 
 export function place(description: string, ...examples: Examples) {
@@ -113,7 +130,7 @@ export function touched(description: string, ...examples: Examples) {
   const expected = 'an id, a side or a terminal';
   const one = z.string().regex(touchPattern).meta({ 'x-expected': expected });
   return z
-    .union([one, z.array(one).min(1)])
+    .union([one, each(one)])
     .meta(told('an id, a side or a terminal, or a list of them', description, examples));
 }
 
@@ -134,7 +151,7 @@ export function idsOr(
 ) {
   const one = z.string().regex(words.length === 1 ? idPattern : idOr(...words));
   const first = z.string().regex(idOr(...words));
-  return z.union([first, z.array(one).min(1)]).meta(told(expected, description, examples));
+  return z.union([first, each(one)]).meta(told(expected, description, examples));
 }
 
 const anyPin = z.union([z.string().regex(pinPattern), z.int().min(0)]);

@@ -4,6 +4,8 @@ import { indentedFurther, sentenceFor } from './problems/yaml-errors.ts';
 import type { Problem } from './problem.ts';
 import { isEmpty } from './tree.ts';
 import type { Entry, Node } from './tree.ts';
+import { keyOf } from './keys.ts';
+import type { WrittenPair } from './keys.ts';
 import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
 import { marksOf } from './marks.ts';
@@ -29,6 +31,10 @@ export function parseDocument(text: string): ParsedDocument {
     schema: 'failsafe',
     prettyErrors: false,
     uniqueKeys: false,
+    // A tag would make of a list or map what has other methods, or no place in the text.
+    resolveKnownTags: false,
+    // They say where the colon of a key is that is not there.
+    keepSourceTokens: true,
   });
   const documents = [...composer.compose(tokens, true, text.length)] as Document.Parsed[];
   return assemble(text, marksOf(text, walked, tokens), documents);
@@ -134,8 +140,7 @@ function firstOnEachLine(lines: Lines, problems: readonly Problem[]): readonly P
   return [...kept.values(), ...others];
 }
 
-function toNode(node: ParsedNode | null, text: string, problems: Problem[]): Node {
-  if (node === null) return { kind: 'scalar', text: '', plain: true, range: { from: 0, to: 0 }, start: null };
+function toNode(node: ParsedNode, text: string, problems: Problem[]): Node {
   const range = { from: node.range[0], to: node.range[1] };
   if (isAlias(node)) return { kind: 'unreadable', range };
   if (isScalar(node)) return scalarNode(node, range, text);
@@ -143,11 +148,8 @@ function toNode(node: ParsedNode | null, text: string, problems: Problem[]): Nod
     const byKey = entriesOf(node, text, problems);
     return { kind: 'map', entries: [...byKey.values()], byKey, range };
   }
-  if (isSeq(node)) {
-    const items = node.items.map((item) => toNode(item, text, problems));
-    return { kind: 'list', items, range };
-  }
-  return { kind: 'unreadable', range };
+  const items = node.items.map((item) => toNode(item as ParsedNode, text, problems));
+  return { kind: 'list', items, range };
 }
 
 function scalarNode(node: Scalar.Parsed, range: Range, source: string): Node {
@@ -160,17 +162,9 @@ function scalarNode(node: Scalar.Parsed, range: Range, source: string): Node {
 
 function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[]): ReadonlyMap<string, Entry> {
   const entries = new Map<string, Entry>();
-  for (const pair of map.items) {
-    const key = pair.key as ParsedNode | null;
-    if (key === null || !isScalar(key)) {
-      if (key !== null) {
-        const at = { range: { from: key.range[0], to: key.range[1] } };
-        problems.push({ rule: 'yaml', at, message: sentenceFor('NON_STRING_KEY', '') ?? '' });
-      }
-      continue;
-    }
-    const named = keyOf(key, text);
-    if (named.key === '' && key.range[0] === key.range[1]) continue;
+  for (const pair of map.items as readonly WrittenPair[]) {
+    const named = keyOf(pair, map.flow === true, text, problems);
+    if (named === null) continue;
     const earlier = entries.get(named.key);
     if (earlier !== undefined) {
       problems.push({
@@ -183,7 +177,7 @@ function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[]): Read
       });
       continue;
     }
-    const value = toNode(pair.value, text, problems);
+    const value = pair.value === null ? nothingBehind(named.keyRange) : toNode(pair.value, text, problems);
     const hidden =
       value.kind === 'scalar' &&
       isEmpty(value) &&
@@ -193,11 +187,7 @@ function entriesOf(map: YAMLMap.Parsed, text: string, problems: Problem[]): Read
   return entries;
 }
 
-/** A line without a colon runs together with the key below it: the key is what stands on the last line. */
-function keyOf(key: Scalar.Parsed, text: string): { readonly key: string; readonly keyRange: Range } {
-  const keyRange = { from: key.range[0], to: key.range[1] };
-  const written = text.slice(keyRange.from, keyRange.to);
-  if (key.type !== Scalar.PLAIN || !/[\r\n]/.test(written)) return { key: String(key.value), keyRange };
-  const own = (/[^\r\n]*$/.exec(written)?.[0] ?? '').trimStart();
-  return { key: own, keyRange: { from: keyRange.to - own.length, to: keyRange.to } };
+/** What stands behind a key without a colon: `{ leak, kind: monitor }`. */
+function nothingBehind({ to }: Range): Node {
+  return { kind: 'scalar', text: '', plain: true, range: { from: to, to }, start: null };
 }

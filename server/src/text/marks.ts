@@ -65,7 +65,7 @@ function swallowed({ type, offset, source }: Token, text: string, before: Token 
   if (type !== 'comment' || !/^#[^\s#!]/.test(source)) return null;
   if (before?.type !== 'scalar') return null;
   const between = text.slice(before.offset + before.source.length, offset);
-  if (between.trim() !== '' || /[\r\n]/.test(between)) return null;
+  if (!/^[ \t]*,?[ \t]+$/.test(between)) return null;
   return {
     rule: 'comment-swallows',
     at: { range: { from: offset, to: offset + source.length } },

@@ -103,8 +103,8 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopEle
   for (const [name, raw] of Object.entries(values.pins ?? {})) {
     const at = [...path, 'pins', name];
     const pair = pinPair(raw);
-    // An id that the path has too has been looked up there.
-    if (pair === null || (written.includes(name) && !seen.has(name))) continue;
+    // An id that stands behind the monitor too has been looked up there.
+    if (pair === null || (written.indexOf(name) > 0 && !seen.has(name))) continue;
     if (lookUp(reader.names, name, ['connectors'], keyAt(at), report) === null) {
       complete = false;
     } else if (!seen.has(name)) {

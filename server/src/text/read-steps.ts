@@ -73,6 +73,7 @@ export function readSteps(
       at: keyAt(listPath),
       message: 'There are headings here and no step, such as `- unplug: K30`.',
     });
+  else reportIdleHeadings(numbers, listPath, reader);
   const steps: ListedStep[] = [];
   let section: string | undefined;
   for (const [index, item] of items.entries()) {
@@ -82,6 +83,15 @@ export function readSteps(
     else steps.push(readStep(item, path, number, section, reader, bench));
   }
   return steps;
+}
+
+/** A heading stands above steps: without one it would be nowhere on the card. */
+function reportIdleHeadings(numbers: readonly (number | null)[], listPath: Path, { report }: Reader): void {
+  for (const [index, number] of numbers.entries()) {
+    if (number !== null || (numbers[index + 1] ?? null) !== null) continue;
+    const message = 'No step follows this heading. Write its steps below it, or remove it.';
+    report({ rule: 'missing-key', at: valueAt([...listPath, index, 'section']), message });
+  }
 }
 
 function readSection(item: Node, path: Path, { report }: Reader): string | undefined {

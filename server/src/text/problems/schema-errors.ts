@@ -50,15 +50,22 @@ export function problemsFrom(errors: readonly ValidationError[], context: Contex
     .map((failure) => unknownIn(failure, context));
   const meant = new Set(unknown.flatMap(({ meantFor }) => meantFor ?? []));
   const missing = open
-    .filter(({ keyword }) => keyword === 'required')
-    .map((failure) => missingIn(failure, context))
+    .filter(({ keyword }) => keyword === 'required' || keyword === 'minProperties')
+    .map((failure) =>
+      failure.keyword === 'required' ? missingIn(failure, context) : nothingIn(failure, context),
+    )
     .filter(({ at }) => !meant.has(pointer(at)) && !context.settled.has(pointer(at)))
     // A key of a later version may stand in the place of the one that is missing.
     .filter(({ at }) => at.length > 1 || !context.usesLater);
+  const repeated = open
+    .filter(({ keyword }) => keyword === 'uniqueItems')
+    .map((failure) => repeatedIn(failure, context));
   const names = open
     .filter(({ keyword }) => keyword === 'propertyNames')
     .map((failure) => nameIn(failure, context));
-  return [...unknown, ...missing, ...names, ...wrongValues(open, context)];
+  // What is wrong with an item says more than that its list is no list of one of the shapes.
+  const settled = new Set([...context.settled, ...repeated.map(({ at }) => pointer(at))]);
+  return [...unknown, ...missing, ...repeated, ...names, ...wrongValues(open, { ...context, settled })];
 }
 
 /** ajv writes indexes as text; whether one is an index or a key shows in the data. */
@@ -90,10 +97,11 @@ export function unknownKey(
   const guess = didYouMean(key, known);
   const listed =
     guess === '' && own.length <= 6 ? ` Known here: ${own.map((one) => `\`${one}\``).join(', ')}.` : '';
+  const shown = key.trim() === '' ? 'An empty text' : `\`${key}\``;
   return {
     rule: 'unknown-key',
     at: keyAt([...path, ...at]),
-    message: `\`${key}\` is not a key that is known here.${guess}${listed}`,
+    message: `${shown} is not a key that is known here.${guess}${listed}`,
     subject: key,
     ...suggestion(key, known),
   };
@@ -121,6 +129,34 @@ function missingIn({ at, params }: Failure, { schema, path, rules }: Context): P
     subject: key,
   };
   return { problem, at: [...at, key] };
+}
+
+function nothingIn({ at }: Failure, { schema, path }: Context): Placed {
+  const key = String(at.at(-1));
+  const below = schemaAt(schema, at, fileSchema);
+  const expected = below === null ? 'a value' : expectedIn(below, fileSchema);
+  const problem: Problem = {
+    rule: 'missing-key',
+    at: keyAt([...path, ...at]),
+    message: `Nothing is written in \`${key}\`; expected ${expected}.`,
+    subject: key,
+  };
+  return { problem, at };
+}
+
+/** Of items that are the same the later one. */
+function repeatedIn({ at, params }: Failure, { data, path }: Context): Placed {
+  const places = [Number(params.i), Number(params.j)].sort((one, other) => one - other);
+  const [first, second] = places.map((index) => [...at, index]);
+  const word = String(dataAt(data, second ?? at));
+  const problem: Problem = {
+    rule: 'wrong-value',
+    at: valueAt([...path, ...(second ?? at)]),
+    message: `\`${word}\` stands in this list already. Remove it, or write the one that is meant.`,
+    subject: word,
+    related: [{ at: valueAt([...path, ...(first ?? at)]), message: 'The first one.' }],
+  };
+  return { problem, at: second ?? at };
 }
 
 function nameIn({ at, params }: Failure, { path }: Context): Placed {
@@ -205,7 +241,7 @@ function wrongValue({ keyword, at }: Failure, { schema, data, path }: Context): 
       subject,
     };
   }
-  const guess = isText ? didYouMean(value, words) : '';
+  const guess = isText && value === value.trim() ? didYouMean(value, words) : '';
   const message = `${owner} takes ${expected}, not ${found(value, keyword, below)}.${guess}`;
   const meant = isText ? suggestion(value, words) : {};
   return { rule: 'wrong-value', at: spot, message, subject, ...meant };
@@ -227,8 +263,9 @@ function found(value: unknown, keyword: string, schema: Schema): string {
     if (value.trim() === '') return 'an empty text';
     const quoted = /^(?:true|false|[\d.]+)$/.test(value) && !typesOf(schema, fileSchema).has('string');
     if (quoted) return `\`${value}\` in quotes`;
-    const line = value.split(/[\r\n]/)[0] ?? '';
-    return `\`${line.length > 40 ? `${line.slice(0, 40)}…` : line}\``;
+    const [line = ''] = value.trim().split(/[\r\n]/);
+    const shown = `\`${line.length > 40 ? `${line.slice(0, 40)}…` : line}\``;
+    return value === value.trim() ? shown : `${shown} with a blank or a line break around it`;
   }
   return `\`${String(value)}\``;
 }

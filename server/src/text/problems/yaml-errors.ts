@@ -7,6 +7,17 @@ import type { ErrorCode } from 'yaml';
 export const indentedFurther =
   'This line is indented further than the one above, which has its value already. Keys that belong together start in the same column.';
 
+/** What the parser takes for a key, or lets stand without one, and the format does not. */
+export const aboutKeys = {
+  noWord: 'A key is a word, followed by `:`.',
+  beforeColon:
+    'No key stands before this `:`, so what follows it is not read. Write the key, or remove what follows.',
+  behindMark: 'No key stands behind this `?`. Write `key: value`, or remove it.',
+  overLines: 'This key goes on in the next line. A key stands on one line: `key: value`.',
+  runTogether:
+    'This line and the next one run together into one key. A comma or a `:` is missing between them.',
+};
+
 /** What the parser says about a code, or null where another finding says it already. */
 export function sentenceFor(code: ErrorCode, message: string): string | null {
   switch (code) {
@@ -37,7 +48,7 @@ export function sentenceFor(code: ErrorCode, message: string): string | null {
     case 'MULTIPLE_DOCS':
       return 'A file holds one procedure. Remove what stands after `---`, or put it in a file of its own.';
     case 'NON_STRING_KEY':
-      return 'A key is a word, followed by `:`.';
+      return aboutKeys.noWord;
     case 'ALIAS_PROPS':
     case 'BAD_ALIAS':
     case 'BAD_COLLECTION_TYPE':
