@@ -1,5 +1,6 @@
 import type { Taken } from '../text/finding.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import type { Circuits } from './circuits.ts';
 import type { Watcher } from './explore.ts';
 import type { Hazard } from './hazards.ts';
@@ -112,6 +113,6 @@ export function clustersOf(procedure: Procedure, circuits: Circuits): readonly C
       groups: [...sharing.flatMap((cluster) => cluster.groups), group],
     });
   }
-  const isHighVoltage = (id: Id): boolean => procedure.sources.get(id)?.kind === 'high-voltage';
-  return joined.map((cluster) => ({ ...cluster, highVoltage: cluster.sources.filter(isHighVoltage) }));
+  const isProven = (id: Id): boolean => isHighVoltage(procedure.sources.get(id));
+  return joined.map((cluster) => ({ ...cluster, highVoltage: cluster.sources.filter(isProven) }));
 }

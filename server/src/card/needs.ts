@@ -74,14 +74,18 @@ function usedLoads(procedure: Procedure): readonly Id[] {
 function loadWords(procedure: Procedure, id: Id): Words {
   const load = procedure.loads.get(id);
   if (load === undefined) return [{ id }];
-  const kind = load.kind === 'lamp' ? lampText(load) : 'resistor';
   const adapter = load.opensShortingBar ? ', in an adapter that opens the shorting bar' : '';
   const value = load.resistance === null ? '' : `: ${resistanceInWords(load.resistance)}`;
-  return [{ id }, ` (${kind}${adapter})${value}`];
+  return [{ id }, ` (${loadText(load)}${adapter})${value}`];
 }
 
-function lampText({ resistance }: Load): string {
-  return resistance?.kind === 'lamp-rating' ? 'lamp, by its rating' : 'lamp, measured cold';
+function loadText({ kind, resistance }: Load): string {
+  switch (kind) {
+    case 'lamp':
+      return resistance?.kind === 'lamp-rating' ? 'lamp, by its rating' : 'lamp, measured cold';
+    case 'resistor':
+      return 'resistor';
+  }
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {

@@ -1,5 +1,6 @@
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { isolatorOf } from '../text/source-kinds.ts';
 import { stepNumber } from '../text/where.ts';
 import { noticesOf } from './notices.ts';
 import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindow, Words } from './model.ts';
@@ -137,9 +138,8 @@ function leftAt(procedure: Procedure, all: readonly CardLeft[], index: number): 
 }
 
 function isolatorWords({ sources }: Procedure, id: Id): Words {
-  const source = sources.get(id);
-  if (source?.kind !== 'high-voltage' || source.isolatedBy === null) return [];
-  return [', connector ', { id: source.isolatedBy }, ' is open'];
+  const connector = isolatorOf(sources.get(id));
+  return connector === null ? [] : [', connector ', { id: connector }, ' is open'];
 }
 
 function leftWords(procedure: Procedure, id: Id, as: CardLeft['left'][number]['as']): Words {

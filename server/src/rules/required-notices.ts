@@ -1,7 +1,9 @@
 import type { Circuits } from '../bench/circuits.ts';
 import { touchesOf } from '../bench/touch.ts';
 import { membersOf } from '../text/mentioned.ts';
+import { isStage } from '../text/part-kinds.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 
 /*
  * Which steps have to carry a notice, by what they do and to what. Signal words as in ANSI Z535.6, from memory: DANGER
@@ -74,11 +76,11 @@ export const requiredNotices: readonly RequiredNotice[] = [
 ];
 
 function highVoltage({ sources }: Procedure): readonly Id[] {
-  return [...sources.values()].flatMap(({ id, kind }) => (kind === 'high-voltage' ? [id] : []));
+  return [...sources.values()].filter(isHighVoltage).map(({ id }) => id);
 }
 
 function liveStages({ parts }: Procedure): readonly Id[] {
-  return [...parts.values()].flatMap(({ id, kind, live }) => (kind === 'initiator' && live ? [id] : []));
+  return [...parts.values()].flatMap((part) => (isStage(part) && part.live ? [part.id] : []));
 }
 
 function handled(step: Step): readonly Id[] {
