@@ -5,6 +5,7 @@ import { formatAccuracy, formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
 import { digitText, thingWords } from './words.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** What has to be at hand before step 1. Groups with nothing in them are left out. */
 export function needsOf(procedure: Procedure): readonly NeedGroup[] {
@@ -59,7 +60,7 @@ function rangeText({ range, accuracy, resolution }: MeterRange, quantity: Quanti
   const figures = [
     range === null ? null : formatSpan(range, quantity),
     accuracy === null ? null : `an error up to ${formatAccuracy(accuracy, quantity)}`,
-    resolution === null ? null : `steps of ${digitText(resolution, quantity === 'voltage' ? 'V' : 'Ω')}`,
+    resolution === null ? null : `steps of ${digitText(resolution, quantityFacts[quantity].unit)}`,
   ];
   return figures.filter((figure) => figure !== null).join(', ');
 }

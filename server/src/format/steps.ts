@@ -14,6 +14,7 @@ import {
   text,
   touched,
 } from './values.ts';
+import { quantities } from './words.ts';
 import type { Verb } from './words.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
@@ -161,7 +162,7 @@ const readOneStep = step('read', "The loop's monitor reads it.", {
 });
 
 const measureStep = step('measure', 'Measures with a hand-held instrument.', {
-  measure: keyword(['resistance', 'voltage'], 'What is measured.', 'resistance', 'voltage'),
+  measure: keyword(quantities, 'What is measured.', 'resistance', 'voltage'),
   across: across(
     'Where the probes go: a side of a connector, or two terminals or nodes; of a voltage the plus first.',
     ['bus-high', 'bus-low'],

@@ -47,6 +47,11 @@ export const verbs = [
 
 export type Verb = (typeof verbs)[number];
 
+/** What can be measured by hand. */
+export const quantities = ['resistance', 'voltage'] as const;
+
+export type Quantity = (typeof quantities)[number];
+
 /**
  * The kinds that each section knows, with the definitions that each can be written by. Where there are several, the keys
  * that only one of them has tell them apart.

@@ -1,6 +1,7 @@
 import type { Watcher } from '../bench/explore.ts';
 import { isFarSide, loadsAt, placeInWords, stateOf } from '../bench/hardware.ts';
-import type { ConnectorState, Hardware } from '../bench/hardware.ts';
+import type { ConnectorState } from '../bench/changes.ts';
+import type { Hardware } from '../bench/hardware.ts';
 import { connectedAfter, connectorWithLoads, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
 import { isPowered, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';

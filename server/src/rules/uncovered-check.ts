@@ -1,6 +1,6 @@
 import { classesRequired } from '../readings/classes.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Measuring } from '../readings/subject.ts';
+import type { Measuring } from '../bench/asked.ts';
 import type { Outcome, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';

@@ -1,5 +1,5 @@
 import type { NeedKind } from '../format/procedure.ts';
-import type { Kind, Verb } from '../format/words.ts';
+import type { Kind, Quantity, Verb } from '../format/words.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
 import type { Resistance } from './resistance.ts';
@@ -210,7 +210,7 @@ export interface Terminal {
 /** A point that a probe touches. */
 export type Probe = Terminal | { readonly node: NodeName };
 
-export type Quantity = 'resistance' | 'voltage';
+export type { Quantity };
 
 /** A window beside the accepted one, with its name. */
 export interface NamedWindow {
