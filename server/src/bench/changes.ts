@@ -86,7 +86,7 @@ function connector(id: Id | null, to: ConnectorState, source: Id | null = null):
   return id === null ? nothing : [{ of: 'connector', id, to, source }];
 }
 
-type ChangeTo<K extends Change['of']> = Extract<Change, { readonly of: K }>;
+export type ChangeTo<K extends Change['of']> = Extract<Change, { readonly of: K }>;
 
 /** Those of one kind. */
 export function changesTo<K extends Change['of']>(kind: K, step: Step): readonly ChangeTo<K>[] {

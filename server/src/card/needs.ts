@@ -1,4 +1,5 @@
-import { isMeant, membersOf } from '../text/mentioned.ts';
+import { changesTo } from '../bench/changes.ts';
+import { replacedBy, replacedIn } from '../bench/verification.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Id, Load, MeterRange, Monitor, Multimeter, Procedure, Quantity } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
@@ -67,7 +68,9 @@ function rangeText({ range, accuracy, resolution }: MeterRange, quantity: Quanti
 
 function usedLoads(procedure: Procedure): readonly Id[] {
   const used = new Set(
-    procedure.steps.flatMap((step) => (step.verb === 'fit' || step.verb === 'move' ? [step.load] : [])),
+    procedure.steps.flatMap((step) =>
+      changesTo('load', step).flatMap(({ id, at }) => (at === null ? [] : [id])),
+    ),
   );
   return [...procedure.loads.keys()].filter((id) => used.has(id));
 }
@@ -90,11 +93,8 @@ function loadText({ kind, resistance }: Load): string {
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {
-  const ids = new Set(
-    procedure.steps.flatMap((step) => (step.verb === 'replace' ? membersOf(step.what) : [])),
-  );
-  return [...ids].map((id): Words => {
-    const numbers = procedure.steps.filter((step) => step.verb === 'replace' && isMeant(step.what, id));
+  return replacedIn(procedure).map((id): Words => {
+    const numbers = procedure.steps.filter((step) => replacedBy(step).includes(id));
     const steps = numbers.map(stepNumber).join(', ');
     return ['new ', ...thingWords(procedure, id), ` (step ${steps})`];
   });

@@ -1,3 +1,4 @@
+import { askedBy } from '../bench/asked.ts';
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { isolatorOf } from '../text/source-kinds.ts';
@@ -43,7 +44,8 @@ function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words 
 
 function asides(step: Step): readonly Words[] {
   const lines: Words[] = [];
-  if ((step.verb === 'read' || step.verb === 'measure') && step.outcomes === null)
+  const asked = askedBy(step);
+  if ((asked?.of === 'loops' || asked?.of === 'points') && asked.step.outcomes === null)
     lines.push(['Write down what it shows. Go on whatever it is.']);
   if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, closed(step.why)]);
   if (step.see !== undefined) lines.push([{ strong: 'See: ' }, closed(step.see)]);

@@ -47,6 +47,12 @@ export const verbs = [
 
 export type Verb = (typeof verbs)[number];
 
+const verbNames: ReadonlySet<string> = new Set(verbs);
+
+export function isVerb(word: string): word is Verb {
+  return verbNames.has(word);
+}
+
 /** What can be measured by hand. */
 export const quantities = ['resistance', 'voltage'] as const;
 
