@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { TextEdit } from 'vscode-languageserver-types';
 import { definitions } from '../../server/src/format/definitions.ts';
-import { kinds } from '../../server/src/format/words.ts';
+import { kindsOf } from '../../server/src/format/words.ts';
 import { properties } from '../../server/src/format/walker.ts';
 import { definitionSchema, fileSchema } from '../../server/src/text/schema.ts';
 import type { DefinitionName } from '../../server/src/format/definitions.ts';
@@ -189,7 +189,7 @@ describe('ids', () => {
 describe('new entries and values', () => {
   test('an id with nothing behind it gets what its kind needs', () => {
     const offered = labels('parts:\n  x: |');
-    expect(offered).toEqual([...kinds.parts]);
+    expect(offered).toEqual([...kindsOf('parts')]);
     const spare = circuit
       .replace('connectors:', 'connectors:\n  K31: { contact: 2 mΩ }')
       .replace('parts:', 'parts:\n  end: { kind: resistor, resistance: 2 Ω }');

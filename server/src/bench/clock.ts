@@ -1,5 +1,7 @@
 import type { Taken } from '../text/finding.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
+import { changesTo } from './changes.ts';
 import type { Circuits } from './circuits.ts';
 import type { Watcher } from './explore.ts';
 import type { Hazard } from './hazards.ts';
@@ -36,7 +38,13 @@ export function clockAtStart(cluster: Cluster): Clock {
 
 /** The clock after a step; the same object where the step neither switches a source nor lets time pass. */
 export function clockAfter(clock: Clock, step: Step, cluster: Cluster): Clock {
-  if (step.verb === 'wait') return { ...clock, owed: waited(clock, cluster, step.seconds) };
+  return changesTo('time', step).reduce(
+    (after, { seconds }) => ({ ...after, owed: waited(after, cluster, seconds) }),
+    switched(clock, step, cluster),
+  );
+}
+
+function switched(clock: Clock, step: Step, cluster: Cluster): Clock {
   const passed = switching(clock.power, step, cluster.sources);
   const power = passed.at(-1);
   if (power === undefined) return clock;
@@ -112,6 +120,6 @@ export function clustersOf(procedure: Procedure, circuits: Circuits): readonly C
       groups: [...sharing.flatMap((cluster) => cluster.groups), group],
     });
   }
-  const isHighVoltage = (id: Id): boolean => procedure.sources.get(id)?.kind === 'high-voltage';
-  return joined.map((cluster) => ({ ...cluster, highVoltage: cluster.sources.filter(isHighVoltage) }));
+  const isProven = (id: Id): boolean => isHighVoltage(procedure.sources.get(id));
+  return joined.map((cluster) => ({ ...cluster, highVoltage: cluster.sources.filter(isProven) }));
 }

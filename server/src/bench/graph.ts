@@ -44,7 +44,21 @@ function edgesOf(step: Step, next: Step | undefined): readonly Edge[] {
         found(step.outcomes, 'dead', next === undefined ? 'end' : next.index),
         found(step.outcomes, 'live', 'end'),
       ];
-    default:
+    case 'ignition':
+    case 'disconnect':
+    case 'reconnect':
+    case 'wait':
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+    case 'fit':
+    case 'move':
+    case 'remove':
+    case 'clear-codes':
+    case 'do':
+    case 'replace':
+    case 'conclude':
+    case 'run':
       return [onward(step, next)];
   }
 }

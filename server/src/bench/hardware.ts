@@ -1,6 +1,6 @@
 import type { Id, Loop, Place, Procedure, Side, Step } from '../text/procedure.ts';
-
-export type ConnectorState = 'mated' | 'unlocked' | 'unplugged';
+import { changesOf } from './changes.ts';
+import type { ConnectorState } from './changes.ts';
 
 /** Connectors that are not mated and loads that are fitted, of those that are watched; both sorted by id. */
 export interface Hardware {
@@ -23,27 +23,23 @@ export function isFarSide({ connectors }: Procedure, connector: Id, side: Side):
 
 /** Connectors and loads after a step's verb; the same object where the step does not concern the cone. */
 export function hardwareAfter(hardware: Hardware, step: Step, cone: Cone): Hardware {
-  switch (step.verb) {
-    case 'unlock':
-      return withConnector(hardware, cone, step.connector, 'unlocked');
-    case 'unplug':
-      return withConnector(hardware, cone, step.connector, 'unplugged');
-    case 'plug':
-      return withConnector(hardware, cone, step.connector, 'mated');
-    case 'disconnect':
-    case 'reconnect': {
-      const state = step.verb === 'disconnect' ? 'unplugged' : 'mated';
-      return step.connector === null ? hardware : withConnector(hardware, cone, step.connector, state);
+  let after = hardware;
+  for (const change of changesOf(step))
+    switch (change.of) {
+      case 'connector':
+        after = withConnector(after, cone, change.id, change.to);
+        break;
+      case 'load':
+        after = withLoad(after, cone, change.id, change.at);
+        break;
+      case 'ignition':
+      case 'source':
+      case 'things':
+      case 'codes':
+      case 'time':
+        break;
     }
-    case 'fit':
-      return withLoad(hardware, cone, step.load, step.at);
-    case 'move':
-      return withLoad(hardware, cone, step.load, step.to);
-    case 'remove':
-      return withLoad(hardware, cone, step.load, null);
-    default:
-      return hardware;
-  }
+  return after;
 }
 
 export function hardwareKey(hardware: Hardware): string {

@@ -1,4 +1,5 @@
 import type { Id, Place, Probed, Procedure, Source } from '../text/procedure.ts';
+import { isolatorOf } from '../text/source-kinds.ts';
 
 /**
  * What must be dead before hands go there: a live circuit, or a source that connectors lead past the pins of their
@@ -29,7 +30,7 @@ export function carriedHazards(procedure: Procedure): readonly Hazard[] {
 /** The connector that takes a source away carries it by nature; its opening is no opening under power. */
 function carriedHazard(procedure: Procedure, source: Source): readonly Hazard[] {
   const { id } = source;
-  const isolator = source.kind === 'high-voltage' ? source.isolatedBy : null;
+  const isolator = isolatorOf(source);
   const carriers = [...procedure.connectors.values()].filter(({ carries }) => carries.includes(id));
   const connectors = carriers.map((connector) => connector.id).filter((connector) => connector !== isolator);
   if (connectors.length === 0 && isolator === null) return [];
@@ -48,10 +49,7 @@ function carriedHazard(procedure: Procedure, source: Source): readonly Hazard[] 
 
 /** The source that the opening of a connector takes away; null: none. */
 export function isolatedBy({ sources }: Procedure, connector: Id): Id | null {
-  const found = [...sources.values()].find(
-    (source) => source.kind === 'high-voltage' && source.isolatedBy === connector,
-  );
-  return found?.id ?? null;
+  return [...sources.values()].find((source) => isolatorOf(source) === connector)?.id ?? null;
 }
 
 /** The connectors at which a voltage is measured. */

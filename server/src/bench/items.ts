@@ -1,4 +1,5 @@
 import type { Id, Place, Step } from '../text/procedure.ts';
+import { changesTo } from './changes.ts';
 import type { Circuits } from './circuits.ts';
 import type { Watcher } from './explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey, placeKey } from './hardware.ts';
@@ -8,22 +9,13 @@ import type { Power } from './power.ts';
 
 /** Whether a source is connected after a step. */
 export function connectedAfter(connected: boolean, step: Step, source: Id): boolean {
-  if ((step.verb !== 'disconnect' && step.verb !== 'reconnect') || step.source !== source) return connected;
-  return step.verb === 'reconnect';
+  return changesTo('source', step).findLast(({ id }) => id === source)?.isConnected ?? connected;
 }
 
 /** Where a load sits after a step; null: it is not fitted. */
 export function placeAfter(at: Place | null, step: Step, load: Id): Place | null {
-  switch (step.verb) {
-    case 'fit':
-      return step.load === load ? step.at : at;
-    case 'move':
-      return step.load === load ? step.to : at;
-    case 'remove':
-      return step.load === load ? null : at;
-    default:
-      return at;
-  }
+  const change = changesTo('load', step).findLast(({ id }) => id === load);
+  return change === undefined ? at : change.at;
 }
 
 /** The automaton of one source: connected or not. */

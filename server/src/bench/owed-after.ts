@@ -1,4 +1,5 @@
 import type { Id } from '../text/procedure.ts';
+import { changesOf } from './changes.ts';
 import { clockWatcher, isGroupOff } from './clock.ts';
 import type { Cluster } from './clock.ts';
 import { explore } from './explore.ts';
@@ -26,11 +27,12 @@ export function* owedAfterSteps(
   for (const cluster of clusters) {
     const { around } = yield* explore(graph, clockWatcher(cluster), bounds);
     for (const [index, step] of graph.steps.entries()) {
-      if (step.verb !== 'wait' && step.verb !== 'disconnect' && step.verb !== 'ignition') continue;
+      const changed = changesOf(step).map((change) => change.of);
+      if (!changed.some((of) => of === 'ignition' || of === 'source' || of === 'time')) continue;
       for (const [at, group] of cluster.groups.entries()) {
         const seconds = around(index).map(({ state, after }) => {
           const begins = isGroupOff(group, after.power) && !isGroupOff(group, state.power);
-          const goesOn = step.verb === 'wait' && isGroupOff(group, after.power);
+          const goesOn = changed.includes('time') && isGroupOff(group, after.power);
           return begins || goesOn ? (after.owed[at] ?? 0) : 0;
         });
         const most = Math.max(0, ...seconds);

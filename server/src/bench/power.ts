@@ -1,4 +1,5 @@
 import type { Id, Step } from '../text/procedure.ts';
+import { changesOf } from './changes.ts';
 
 /** Ignition, and which of the watched sources are disconnected (sorted). */
 export interface Power {
@@ -19,21 +20,27 @@ export function isOff(power: Power, source: Id): boolean {
  * neither the ignition nor a watched source.
  */
 export function switching(power: Power, step: Step, watched: readonly Id[]): readonly Power[] {
-  switch (step.verb) {
-    case 'ignition':
-      if (step.to === 'cycle') return [withIgnition(power, false), withIgnition(power, true)];
-      return [withIgnition(power, step.to === 'on')];
-    case 'disconnect':
-    case 'reconnect':
-      return watched.includes(step.source)
-        ? [withSource(power, step.source, step.verb === 'reconnect')]
-        : unswitched;
-    default:
-      return unswitched;
+  const passed: Power[] = [];
+  for (const change of changesOf(step)) {
+    const before = passed.at(-1) ?? power;
+    switch (change.of) {
+      case 'ignition':
+        if (change.to === 'cycle') passed.push(withIgnition(before, false), withIgnition(before, true));
+        else passed.push(withIgnition(before, change.to === 'on'));
+        break;
+      case 'source':
+        if (watched.includes(change.id)) passed.push(withSource(before, change.id, change.isConnected));
+        break;
+      case 'connector':
+      case 'load':
+      case 'things':
+      case 'codes':
+      case 'time':
+        break;
+    }
   }
+  return passed;
 }
-
-const unswitched: readonly Power[] = [];
 
 function withIgnition(power: Power, ignitionOn: boolean): Power {
   return power.ignitionOn === ignitionOn ? power : { ...power, ignitionOn };

@@ -5,40 +5,58 @@ import type { Path } from '../text/where.ts';
 export interface Touch {
   readonly id: Id;
   readonly place: Path;
+  /** Whether the thing itself is in the hands: worked on, taken out or carried. Otherwise hands only come to it. */
+  readonly inHands: boolean;
   /** What this very step takes away or gives back: what it feeds cannot be dead before. */
   readonly switches?: Id;
 }
 
 /**
- * What a step's hands touch. Taking a load off touches the connector that it sits on, which depends on the path.
+ * What hands touch by each verb. Taking a load off touches the connector that it sits on, which depends on the path. A
+ * proof is no touch: rules of its own guard it.
  */
 export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined): readonly Touch[] {
   switch (step.verb) {
     case 'unlock':
     case 'unplug':
     case 'plug':
-      return [{ id: step.connector, place: [step.verb] }];
+      return [at(step.connector, step.verb)];
     case 'fit':
-      return [{ id: step.at.connector, place: ['at'] }];
+      return [at(step.at.connector, 'at')];
     case 'remove':
       return leaving(step.load, placeOf, 'remove');
     case 'move':
-      return [...leaving(step.load, placeOf, 'move'), { id: step.to.connector, place: ['to'] }];
+      return [...leaving(step.load, placeOf, 'move'), at(step.to.connector, 'to')];
     case 'disconnect':
     case 'reconnect': {
       const { verb, connector, source } = step;
-      return connector === null ? [] : [{ id: connector, place: [verb], switches: source }];
+      return connector === null ? [] : [{ ...at(connector, verb), switches: source }];
     }
     case 'measure':
-      return pointsTouched(step.across).map((id) => ({ id, place: ['across'] }));
+      return pointsTouched(step.across).map((id) => at(id, 'across'));
     case 'replace':
-      return step.what.flatMap(handsOn);
+      return step.what.flatMap((what) => handsOn(what, true));
     case 'do':
+      return step.at.flatMap((thing) => handsOn(thing, true));
     case 'inspect':
-      return step.at.flatMap(handsOn);
-    default:
+      return step.at.flatMap((thing) => handsOn(thing, false));
+    case 'ignition':
+    case 'wait':
+    case 'prove-dead':
+    case 'read':
+    case 'read-codes':
+    case 'clear-codes':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return [];
   }
+}
+
+function at(id: Id, key: string): Touch {
+  return { id, place: [key], inHands: false };
 }
 
 /** The connectors and nodes that probes touch, each once. */
@@ -47,11 +65,11 @@ function pointsTouched(across: readonly Probe[]): readonly Id[] {
 }
 
 /** Hands on an assembly are on all that it is made of. */
-function handsOn({ members, place }: Mentioned): readonly Touch[] {
-  return members.map((id) => ({ id, place }));
+function handsOn({ members, place }: Mentioned, inHands: boolean): readonly Touch[] {
+  return members.map((id) => ({ id, place, inHands }));
 }
 
 function leaving(load: Id, placeOf: (load: Id) => Place | undefined, key: string): readonly Touch[] {
   const place = placeOf(load);
-  return place === undefined ? [] : [{ id: place.connector, place: [key] }];
+  return place === undefined ? [] : [at(place.connector, key)];
 }

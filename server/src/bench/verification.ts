@@ -1,5 +1,7 @@
 import type { Id, Loop, Procedure, Step } from '../text/procedure.ts';
-import { isMeant, membersOf } from '../text/mentioned.ts';
+import { membersOf } from '../text/mentioned.ts';
+import { loopsRead } from './asked.ts';
+import { changesTo } from './changes.ts';
 import { connectorsOf } from './circuits.ts';
 import type { Watcher } from './explore.ts';
 import type { Edge } from './graph.ts';
@@ -14,7 +16,7 @@ export interface Unverified {
 
 /** Whether a way out of a reading says that this loop is within its window. */
 function saysWithin(step: Step, edge: Edge, loop: Id): boolean {
-  if (step.verb !== 'read' || !step.loops.includes(loop) || edge.outcome?.name !== 'within') return false;
+  if (edge.outcome?.name !== 'within' || !loopsRead(step).includes(loop)) return false;
   return edge.outcome.of === undefined || edge.outcome.of === loop;
 }
 
@@ -82,14 +84,14 @@ export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Wat
   const loops = [...procedure.loops.values()].filter((loop) => holds(loop, id));
   const byHand = new Map<Step, ShownByHand>();
   for (const step of procedure.steps) {
-    const shown = step.verb === 'measure' ? proves.measured(step) : null;
+    const shown = proves.measured(step);
     if (shown !== null && (shown.things === 'unknown' || shown.things.has(id))) byHand.set(step, shown);
   }
   return verificationWatcher(
     `the repair of ${id} and what is open in its circuits`,
     loops,
     proves,
-    (step) => step.verb === 'replace' && isMeant(step.what, id),
+    (step) => replacedBy(step).includes(id),
     byHand,
   );
 }
@@ -102,24 +104,20 @@ export function openedLoopWatcher(procedure: Procedure, loop: Loop, proves: Prov
   const shared = (id: Id): boolean =>
     holds(loop, id) && [...procedure.loops.values()].filter((one) => holds(one, id)).length > 1;
   return verificationWatcher(`what is open in ${loop.id}`, [loop], proves, (step) => {
-    if (step.verb === 'replace') return membersOf(step.what).some(shared);
-    const opened = connectorOpenedBy(step);
-    return opened !== null && holds(loop, opened);
+    const opened = changesTo('connector', step).some(({ id, to }) => to !== 'mated' && holds(loop, id));
+    return opened || replacedBy(step).some(shared);
   });
-}
-
-function connectorOpenedBy(step: Step): Id | null {
-  return step.verb === 'unlock' || step.verb === 'unplug' || step.verb === 'disconnect'
-    ? step.connector
-    : null;
 }
 
 function holds(loop: Loop, id: Id): boolean {
   return loop.monitor === id || loop.elements.some((element) => element.id === id);
 }
 
-export function replacedIn(procedure: Procedure): readonly Id[] {
-  return [
-    ...new Set(procedure.steps.flatMap((step) => (step.verb === 'replace' ? membersOf(step.what) : []))),
-  ];
+/** The parts, connectors and monitors that a step replaces. */
+export function replacedBy(step: Step): readonly Id[] {
+  return membersOf(changesTo('things', step).flatMap(({ replaced }) => replaced));
+}
+
+export function replacedIn({ steps }: Procedure): readonly Id[] {
+  return [...new Set(steps.flatMap(replacedBy))];
 }

@@ -2,7 +2,9 @@ import type { Id, MeterRange, Part, Procedure, Source } from '../text/procedure.
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
 import { basisInWords } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import { isStage } from '../text/part-kinds.ts';
 import type { Resistance } from '../text/resistance.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import { valueText } from './drawn.ts';
 import type { CardInput, Fact, Words } from './model.ts';
 import { digitText, listedIds, sourceWords } from './words.ts';
@@ -66,7 +68,7 @@ function waitOrigin({ wait, reserve }: Source, seconds: number): string {
 
 function highVoltage({ sources, connectors }: Procedure): readonly Fact[] {
   return [...sources.values()].flatMap((source): readonly Fact[] => {
-    if (source.kind !== 'high-voltage') return [];
+    if (!isHighVoltage(source)) return [];
     const { id, voltage, isolatedBy, safeBelow } = source;
     const carriers = [...connectors.values()].filter(({ carries }) => carries.includes(id));
     const words: Words = [
@@ -89,9 +91,7 @@ function highVoltage({ sources, connectors }: Procedure): readonly Fact[] {
 }
 
 function inertStages(procedure: Procedure): readonly Fact[] {
-  const ids = [...procedure.parts.values()]
-    .filter((part) => part.kind === 'initiator' && !part.live)
-    .map(({ id }) => id);
+  const ids = [...procedure.parts.values()].filter((part) => isStage(part) && !part.live).map(({ id }) => id);
   if (ids.length === 0) return [];
   return [
     {

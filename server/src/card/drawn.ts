@@ -1,6 +1,8 @@
-import type { Connector, Id, Loop, Part, Procedure } from '../text/procedure.ts';
 import { formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import { isStage } from '../text/part-kinds.ts';
+import type { Connector, Id, Loop, Part, PartKind, Procedure } from '../text/procedure.ts';
+import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
 import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
 
 /** What is drawn of each loop, and the same in words. */
@@ -56,9 +58,8 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
 function sourcesAt({ sources }: Procedure, { id, carries }: Connector): readonly string[] {
   return [...sources.values()].flatMap((source): readonly string[] => {
     const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
-    const kind = source.kind === 'high-voltage' ? 'HIGH VOLTAGE' : 'voltage';
-    if (source.kind === 'high-voltage' && source.isolatedBy === id)
-      return [`takes ${source.id} away (${kind}${volts})`];
+    const kind = isHighVoltage(source) ? 'HIGH VOLTAGE' : 'voltage';
+    if (isolatorOf(source) === id) return [`takes ${source.id} away (${kind}${volts})`];
     return carries.includes(source.id) ? [`carries ${source.id} (${kind}${volts})`] : [];
   });
 }
@@ -85,26 +86,36 @@ function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {
 
 function partDrawn(part: Part): Drawn {
   const value = valueText(part);
-  const lines = [part.kind === 'initiator' && !part.live ? 'initiator, taken as inert' : kindText[part.kind]];
+  const lines = [isStage(part) && !part.live ? 'initiator, taken as inert' : kindText[part.kind].inLoop];
   if (part.voltage !== null) lines.push(formatSpan(part.voltage, 'voltage'));
   if (value !== null) lines.push(value);
   if (part.form === 'two-conductor') return { kind: 'part', id: part.id, lines };
   return { kind: 'end', id: part.id, live: part.live ? 'LIVE' : null, lines };
 }
 
-export const kindText: Readonly<Record<Part['kind'], string>> = {
-  cable: 'cable, two conductors',
-  'rotary-coupling': 'rotary coupling',
-  series: 'in series, two conductors',
-  initiator: 'pyrotechnic stage',
-  'hv-section': 'high-voltage section',
-  resistor: 'resistor',
-  heater: 'heater',
-  switch: 'switch, counted as closed',
-  coil: 'coil',
-  thermistor: 'temperature sensor (NTC)',
-  rtd: 'temperature sensor (platinum)',
-  lamp: 'lamp',
+interface KindText {
+  readonly inLoop: string;
+  readonly inNetwork: string;
+}
+
+function anywhere(text: string): KindText {
+  return { inLoop: text, inNetwork: text };
+}
+
+/** What a part is called. What has two conductors in a loop is one of them in the network. */
+export const kindText: Readonly<Record<PartKind, KindText>> = {
+  cable: { inLoop: 'cable, two conductors', inNetwork: 'cable, one conductor' },
+  'rotary-coupling': { inLoop: 'rotary coupling', inNetwork: 'rotary coupling, one conductor' },
+  series: { inLoop: 'in series, two conductors', inNetwork: 'in series, one conductor' },
+  initiator: anywhere('pyrotechnic stage'),
+  'hv-section': anywhere('high-voltage section'),
+  resistor: anywhere('resistor'),
+  heater: anywhere('heater'),
+  switch: anywhere('switch, counted as closed'),
+  coil: anywhere('coil'),
+  thermistor: anywhere('temperature sensor (NTC)'),
+  rtd: anywhere('temperature sensor (platinum)'),
+  lamp: anywhere('lamp'),
 };
 
 /** The value of a part; of each conductor where it has two, but a cable is given by its length. */

@@ -1,4 +1,4 @@
-import type { Measuring } from '../readings/subject.ts';
+import type { Measuring } from '../bench/asked.ts';
 import type { Probe, Procedure } from '../text/procedure.ts';
 import type { Words } from './model.ts';
 import type { Said } from './sentences.ts';
@@ -7,34 +7,38 @@ import type { Said } from './sentences.ts';
 export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
   const [first, second] = step.across;
   const meter: Words = [{ id: step.with }];
-  if (step.quantity === 'voltage')
-    return {
-      kind: 'read',
-      action: [
-        'Measure the DC voltage with ',
-        ...meter,
-        ': red probe on ',
-        ...pointWords(first),
-        ', black probe on ',
-        ...pointWords(second),
-        '.',
-      ],
-      details: [
-        [
-          'The reading is above zero when the red probe is the more positive. Keep your fingers behind the guards of the probes.',
+  switch (step.quantity) {
+    case 'voltage':
+      return {
+        kind: 'read',
+        action: [
+          'Measure the DC voltage with ',
+          ...meter,
+          ': red probe on ',
+          ...pointWords(first),
+          ', black probe on ',
+          ...pointWords(second),
+          '.',
         ],
-      ],
-      blanks: [],
-    };
-  const zeroed = multimeters.get(step.with)?.zeroed === true;
-  return {
-    kind: 'read',
-    action: ['Measure the resistance with ', ...meter, ...betweenWords(first, second), '.'],
-    details: zeroed
-      ? [['Before: hold the probes together and set the display to zero.']]
-      : [['Write down what the display shows. Do not take the leads off: the window counts them in.']],
-    blanks: [],
-  };
+        details: [
+          [
+            'The reading is above zero when the red probe is the more positive. Keep your fingers behind the guards of the probes.',
+          ],
+        ],
+        blanks: [],
+      };
+    case 'resistance': {
+      const zeroed = multimeters.get(step.with)?.zeroed === true;
+      return {
+        kind: 'read',
+        action: ['Measure the resistance with ', ...meter, ...betweenWords(first, second), '.'],
+        details: zeroed
+          ? [['Before: hold the probes together and set the display to zero.']]
+          : [['Write down what the display shows. Do not take the leads off: the window counts them in.']],
+        blanks: [],
+      };
+    }
+  }
 }
 
 function betweenWords(first: Probe, second: Probe): Words {

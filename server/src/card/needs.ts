@@ -1,10 +1,12 @@
-import { isMeant, membersOf } from '../text/mentioned.ts';
+import { changesTo } from '../bench/changes.ts';
+import { replacedBy, replacedIn } from '../bench/verification.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Id, Load, MeterRange, Monitor, Multimeter, Procedure, Quantity } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
 import { digitText, thingWords } from './words.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** What has to be at hand before step 1. Groups with nothing in them are left out. */
 export function needsOf(procedure: Procedure): readonly NeedGroup[] {
@@ -59,14 +61,16 @@ function rangeText({ range, accuracy, resolution }: MeterRange, quantity: Quanti
   const figures = [
     range === null ? null : formatSpan(range, quantity),
     accuracy === null ? null : `an error up to ${formatAccuracy(accuracy, quantity)}`,
-    resolution === null ? null : `steps of ${digitText(resolution, quantity === 'voltage' ? 'V' : 'Ω')}`,
+    resolution === null ? null : `steps of ${digitText(resolution, quantityFacts[quantity].unit)}`,
   ];
   return figures.filter((figure) => figure !== null).join(', ');
 }
 
 function usedLoads(procedure: Procedure): readonly Id[] {
   const used = new Set(
-    procedure.steps.flatMap((step) => (step.verb === 'fit' || step.verb === 'move' ? [step.load] : [])),
+    procedure.steps.flatMap((step) =>
+      changesTo('load', step).flatMap(({ id, at }) => (at === null ? [] : [id])),
+    ),
   );
   return [...procedure.loads.keys()].filter((id) => used.has(id));
 }
@@ -74,22 +78,23 @@ function usedLoads(procedure: Procedure): readonly Id[] {
 function loadWords(procedure: Procedure, id: Id): Words {
   const load = procedure.loads.get(id);
   if (load === undefined) return [{ id }];
-  const kind = load.kind === 'lamp' ? lampText(load) : 'resistor';
   const adapter = load.opensShortingBar ? ', in an adapter that opens the shorting bar' : '';
   const value = load.resistance === null ? '' : `: ${resistanceInWords(load.resistance)}`;
-  return [{ id }, ` (${kind}${adapter})${value}`];
+  return [{ id }, ` (${loadText(load)}${adapter})${value}`];
 }
 
-function lampText({ resistance }: Load): string {
-  return resistance?.kind === 'lamp-rating' ? 'lamp, by its rating' : 'lamp, measured cold';
+function loadText({ kind, resistance }: Load): string {
+  switch (kind) {
+    case 'lamp':
+      return resistance?.kind === 'lamp-rating' ? 'lamp, by its rating' : 'lamp, measured cold';
+    case 'resistor':
+      return 'resistor';
+  }
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {
-  const ids = new Set(
-    procedure.steps.flatMap((step) => (step.verb === 'replace' ? membersOf(step.what) : [])),
-  );
-  return [...ids].map((id): Words => {
-    const numbers = procedure.steps.filter((step) => step.verb === 'replace' && isMeant(step.what, id));
+  return replacedIn(procedure).map((id): Words => {
+    const numbers = procedure.steps.filter((step) => replacedBy(step).includes(id));
     const steps = numbers.map(stepNumber).join(', ');
     return ['new ', ...thingWords(procedure, id), ` (step ${steps})`];
   });

@@ -1,5 +1,6 @@
 import { formatSpan } from '../quantity/print.ts';
 import type { NetworkElement, Procedure } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import { kindText, valueText } from './drawn.ts';
 import type { CardNetwork, Words } from './model.ts';
 
@@ -30,23 +31,12 @@ function whatWords(procedure: Procedure, element: NetworkElement): Words {
   if (element.kind === 'source') {
     const supply = procedure.regulated.get(id) ?? procedure.sources.get(id);
     const volts = supply?.voltage == null ? '' : `, ${formatSpan(supply.voltage, 'voltage')}`;
-    const high: Words = supply?.kind === 'high-voltage' ? [', ', { strong: 'HIGH VOLTAGE' }] : [];
+    const high: Words = isHighVoltage(supply) ? [', ', { strong: 'HIGH VOLTAGE' }] : [];
     return [{ id }, `, source${volts}, plus first`, ...high];
   }
   const part = procedure.parts.get(id);
   if (part === undefined) return [{ id }];
   const value = valueText({ ...part, form: 'end' });
   const live: Words = part.live ? [', ', { strong: 'LIVE' }] : [];
-  return [
-    { id },
-    `, ${oneConductor[part.kind] ?? kindText[part.kind]}${value === null ? '' : `, ${value}`}`,
-    ...live,
-  ];
+  return [{ id }, `, ${kindText[part.kind].inNetwork}${value === null ? '' : `, ${value}`}`, ...live];
 }
-
-/** What has two conductors in a loop is one of them here. */
-const oneConductor: Readonly<Partial<Record<string, string>>> = {
-  cable: 'cable, one conductor',
-  series: 'in series, one conductor',
-  'rotary-coupling': 'rotary coupling, one conductor',
-};

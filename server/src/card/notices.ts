@@ -1,4 +1,6 @@
+import { isStage } from '../text/part-kinds.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import type { Notice, Signal } from './model.ts';
 import { closed } from './words.ts';
 
@@ -20,8 +22,8 @@ export function noticesOf(step: Step): readonly Notice[] {
 
 /** The panel that every card begins with. It is not the author's and cannot be left out. */
 export function hazardPanel({ sources, parts }: Procedure, draft: boolean): Notice {
-  const isHigh = [...sources.values()].some(({ kind }) => kind === 'high-voltage');
-  const hasStage = [...parts.values()].some(({ kind }) => kind === 'initiator');
+  const isHigh = [...sources.values()].some(isHighVoltage);
+  const hasStage = [...parts.values()].some(isStage);
   return {
     signal: 'warning',
     word: 'WARNING',

@@ -1,3 +1,5 @@
+import { askedBy } from '../bench/asked.ts';
+import type { LoopReading, Measuring } from '../bench/asked.ts';
 import type { OutcomeName } from '../text/finding.ts';
 import { formatLimit, formatSpan } from '../quantity/print.ts';
 import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
@@ -5,8 +7,8 @@ import { stepNumber } from '../text/where.ts';
 import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
 import { canShow, classShort, classWords, windowOf } from './windows.ts';
 
-type Reading = Extract<Step, { readonly verb: 'read' | 'measure' }>;
-type Deciding = Reading | Extract<Step, { readonly verb: 'read-codes' | 'inspect' }>;
+type Reading = LoopReading | Measuring;
+type Deciding = Exclude<Extract<Step, { readonly outcomes: unknown }>, { readonly verb: 'prove-dead' }>;
 
 /** The ways out of a step that decides, in words; null where it decides nothing. */
 export function sayOutcomes(
@@ -15,8 +17,8 @@ export function sayOutcomes(
   step: Step,
   readings: readonly CardReading[],
 ): CardStep['outcomes'] {
+  if (!('outcomes' in step) || step.outcomes === null) return null;
   if (step.verb === 'prove-dead') return proofOutcomes(procedure, index, step);
-  if (!decides(step) || step.outcomes === null) return null;
   const subjects = subjectsOf(step);
   const several = subjects.length > 1;
   // Of several loops the first line that holds counts, in written order. Of one, the classes exclude one another.
@@ -32,16 +34,18 @@ export function sayOutcomes(
   };
 }
 
-function decides(step: Step): step is Deciding {
-  return (
-    step.verb === 'read' || step.verb === 'measure' || step.verb === 'read-codes' || step.verb === 'inspect'
-  );
-}
-
 /** What is read or measured; nothing where a step decides otherwise. */
 export function subjectsOf(step: Step): readonly string[] {
-  if (step.verb === 'read') return step.loops;
-  return step.verb === 'measure' ? [step.of] : [];
+  const asked = askedBy(step);
+  switch (asked?.of) {
+    case 'loops':
+      return asked.step.loops;
+    case 'points':
+      return [asked.step.of];
+    case 'memory':
+    case undefined:
+      return [];
+  }
 }
 
 /** A window by name counts before the class that it lies in. */
@@ -116,26 +120,42 @@ function whenWords(
 ): Words {
   switch (step.verb) {
     case 'read-codes':
-      return [codeWords(outcome.name)];
     case 'inspect':
-      return [inspectWords(outcome.name)];
+      return [foundWords(outcome.name)];
     case 'read':
-    case 'measure':
-      return step.verb === 'read' && step.loops.length > 1
+      return step.loops.length > 1
         ? severalWords(outcome, readings)
         : oneWords(procedure, step, outcome, readings[0]);
+    case 'measure':
+      return oneWords(procedure, step, outcome, readings[0]);
   }
 }
 
-function codeWords(name: OutcomeName): string {
-  if (name === 'none') return 'No code';
-  if (name === 'stored') return 'A code is stored, but not present now';
-  return name === 'present' ? 'A code is present now' : 'Anything else';
-}
-
-function inspectWords(name: OutcomeName): string {
-  if (name === 'ok') return 'In order';
-  return name === 'defect' ? 'Defect found' : 'Anything else';
+/** What is found without a window. */
+function foundWords(name: OutcomeName): string {
+  switch (name) {
+    case 'none':
+      return 'No code';
+    case 'stored':
+      return 'A code is stored, but not present now';
+    case 'present':
+      return 'A code is present now';
+    case 'ok':
+      return 'In order';
+    case 'defect':
+      return 'Defect found';
+    case 'else':
+    case 'leak':
+    case 'open':
+    case 'below':
+    case 'within':
+    case 'above':
+    case 'outside':
+    case 'dead':
+    case 'live':
+    case 'window':
+      return 'Anything else';
+  }
 }
 
 function severalWords(outcome: Outcome, readings: readonly CardReading[]): Words {
@@ -156,7 +176,7 @@ function oneWords(
   const named = new Set((step.outcomes ?? []).map(({ name }) => name));
   if (outcome.name !== 'else' && (outcome.name !== 'outside' || named.size === 1))
     return [capital(classWords(outcome.name, windowOf(reading)))];
-  const loop = step.verb === 'read' ? procedure.loops.get(step.loops[0] ?? '') : undefined;
+  const loop = 'loops' in step ? procedure.loops.get(step.loops[0] ?? '') : undefined;
   const monitor = loop === undefined ? undefined : procedure.monitors.get(loop.monitor ?? '');
   const classes: OutcomeName[] = ['within', 'below', 'above', 'open'];
   if (monitor !== undefined && monitor.leakBelow !== null) classes.push('leak');
@@ -175,7 +195,7 @@ function oneWords(
 function windowText(step: Reading, name: string | undefined): string {
   const window = step.windows.find((one) => one.name === name)?.window;
   if (window === undefined) return 'a window that is not in the file';
-  const quantity = step.verb === 'measure' ? step.quantity : 'resistance';
+  const quantity = 'quantity' in step ? step.quantity : 'resistance';
   const isLimit = 'below' in window || 'above' in window;
   return `${isLimit ? formatLimit(window, quantity) : formatSpan(window, quantity)} (${name ?? ''})`;
 }

@@ -1,5 +1,7 @@
+import { askedBy } from '../bench/asked.ts';
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { isolatorOf } from '../text/source-kinds.ts';
 import { stepNumber } from '../text/where.ts';
 import { noticesOf } from './notices.ts';
 import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindow, Words } from './model.ts';
@@ -42,7 +44,8 @@ function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words 
 
 function asides(step: Step): readonly Words[] {
   const lines: Words[] = [];
-  if ((step.verb === 'read' || step.verb === 'measure') && step.outcomes === null)
+  const asked = askedBy(step);
+  if ((asked?.of === 'loops' || asked?.of === 'points') && asked.step.outcomes === null)
     lines.push(['Write down what it shows. Go on whatever it is.']);
   if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, closed(step.why)]);
   if (step.see !== undefined) lines.push([{ strong: 'See: ' }, closed(step.see)]);
@@ -137,9 +140,8 @@ function leftAt(procedure: Procedure, all: readonly CardLeft[], index: number): 
 }
 
 function isolatorWords({ sources }: Procedure, id: Id): Words {
-  const source = sources.get(id);
-  if (source?.kind !== 'high-voltage' || source.isolatedBy === null) return [];
-  return [', connector ', { id: source.isolatedBy }, ' is open'];
+  const connector = isolatorOf(sources.get(id));
+  return connector === null ? [] : [', connector ', { id: connector }, ' is open'];
 }
 
 function leftWords(procedure: Procedure, id: Id, as: CardLeft['left'][number]['as']): Words {

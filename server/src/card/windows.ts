@@ -1,6 +1,7 @@
 import type { OutcomeName } from '../text/finding.ts';
 import type { Quantity } from '../text/procedure.ts';
 import type { CardReading, CardRow } from './model.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /**
  * A window cut out of its one printed form, so that no digit is made twice. An end that is null does not exist, or the
@@ -125,13 +126,25 @@ export function canShow(name: OutcomeName, window: PrintedWindow): boolean {
       return (
         !window.known ||
         window.onlyOpen ||
-        (window.least !== null && (window.quantity === 'voltage' || Number.parseFloat(window.least) > 0))
+        (window.least !== null &&
+          (quantityFacts[window.quantity].isSigned || Number.parseFloat(window.least) > 0))
       );
     case 'above':
       return !window.known || window.most !== null;
     case 'open':
       return !window.openIsWithin;
-    default:
+    case 'within':
+    case 'leak':
+    case 'outside':
+    case 'else':
+    case 'none':
+    case 'stored':
+    case 'present':
+    case 'ok':
+    case 'defect':
+    case 'dead':
+    case 'live':
+    case 'window':
       return true;
   }
 }

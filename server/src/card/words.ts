@@ -31,8 +31,14 @@ export function listedSteps(numbers: readonly string[]): Words {
 /** `the battery` where the id is the trade's word already, else `the battery aux-battery`. */
 export function sourceWords(procedure: Procedure, id: Id): Words {
   const kind = procedure.sources.get(id)?.kind;
-  if (kind === 'high-voltage') return ['the high-voltage source ', { id }];
-  return kind === undefined || kind === id ? ['the ', { id }] : [`the ${kind} `, { id }];
+  switch (kind) {
+    case 'high-voltage':
+      return ['the high-voltage source ', { id }];
+    case 'battery':
+      return kind === id ? ['the ', { id }] : ['the battery ', { id }];
+    case undefined:
+      return ['the ', { id }];
+  }
 }
 
 /** An id with the word for what it is where that helps: `connector K30`, but `coil-coupling`. */

@@ -7,10 +7,13 @@ import { guardedOf } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Explanation } from '../readings/explain.ts';
 import type { Analysis } from '../project/analysis.ts';
+import type { Quantity } from '../text/procedure.ts';
 import { refTo } from '../text/where.ts';
 import { jsonNumber, placesOf, printJson } from './json.ts';
 import { readingsAsked } from './windows-asked.ts';
 import type { Asked } from './windows-asked.ts';
+
+const units: Readonly<Record<Quantity, string>> = { resistance: 'ohm', voltage: 'volt' };
 
 export function windowsJson(analysis: Analysis, readings: Readings, complete: boolean, asked: Asked): string {
   const places = placesOf(analysis);
@@ -28,7 +31,7 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
           step: places.step(refTo(step)),
           of: reading.of,
           quantity: reading.quantity,
-          unit: reading.quantity === 'voltage' ? 'volt' : 'ohm',
+          unit: units[reading.quantity],
           instrument: reading.instrument?.id ?? null,
           accepted: jsonAccepted(reading.accepted),
           printed: reading.printed,

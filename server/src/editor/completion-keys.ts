@@ -1,6 +1,6 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { CompletionItem } from 'vscode-languageserver-types';
-import { kinds, sections, verbs } from '../format/words.ts';
+import { isKindSection, kindsOf, sections, verbs } from '../format/words.ts';
 import { properties, typesOf, wordsOf } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { fileSchema } from '../text/schema.ts';
@@ -87,7 +87,7 @@ function written(at: Target, key: string, schema: Schema): string {
 
 function kindsIn({ place: { path } }: Target): readonly string[] {
   const section = path[0] ?? '';
-  return Object.hasOwn(kinds, section) ? kinds[section as keyof typeof kinds] : [];
+  return isKindSection(section) ? kindsOf(section) : [];
 }
 
 function entries(at: Target, section: string, column: number, rank: number): CompletionItem[] {

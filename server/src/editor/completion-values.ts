@@ -1,6 +1,6 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import type { CompletionItem } from 'vscode-languageserver-types';
-import { kinds, sections } from '../format/words.ts';
+import { isKindSection, kindsOf, sections } from '../format/words.ts';
 import { properties, typesOf, wordsOf } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { fileSchema } from '../text/schema.ts';
@@ -72,8 +72,8 @@ function bodies(at: Target, section: string): CompletionItem[] {
 }
 
 function kindWords(at: Target, section: string): CompletionItem[] {
-  if (!Object.hasOwn(kinds, section) || !isWhole(at)) return [];
-  return kinds[section as keyof typeof kinds].map((kind, order) => {
+  if (!isKindSection(section) || !isWhole(at)) return [];
+  return kindsOf(section).map((kind, order) => {
     const schema = schemaForTyping([section, '', 'kind'], new Map([['kind', kind]]));
     return wordItem(at, kind, order, schema ?? {});
   });

@@ -17,6 +17,7 @@ import type {
   Source,
 } from '../text/procedure.ts';
 import type { Resistance } from '../text/resistance.ts';
+import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
 import { stepNumber } from '../text/where.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
@@ -164,17 +165,24 @@ function multimeterInWords({ resistance, voltage }: Multimeter): string {
 
 function sourceInWords(source: Source): string {
   const owed = owedBy(source);
-  const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
-  const what = source.kind === 'battery' ? 'battery' : `high-voltage source${volts}, **live**`;
   const feeds = source.feeds.length === 0 ? '' : `, feeds ${source.feeds.join(', ')}`;
-  const isolated =
-    source.kind === 'battery' || source.isolatedBy === null ? '' : `, taken away by ${source.isolatedBy}`;
-  const description = `${what}${feeds}${isolated}`;
+  const connector = isolatorOf(source);
+  const isolated = connector === null ? '' : `, taken away by ${connector}`;
+  const description = `${kindOfSource(source)}${feeds}${isolated}`;
   if (owed.seconds === 0) return description;
   const from = [
     ...(owed.stated === null ? [] : [`${formatWait(owed.stated)} stated`]),
     ...(owed.discharge === null ? [] : [`${formatWait(owed.discharge)} until the reserve is safe`]),
   ];
-  const proof = source.kind === 'battery' ? '' : ', then prove it dead';
+  const proof = isHighVoltage(source) ? ', then prove it dead' : '';
   return `${description}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})${proof}`;
+}
+
+function kindOfSource({ kind, voltage }: Source): string {
+  switch (kind) {
+    case 'battery':
+      return 'battery';
+    case 'high-voltage':
+      return `high-voltage source${voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`}, **live**`;
+  }
 }

@@ -1,9 +1,10 @@
 import * as z from 'zod';
 import { filled, group, kind, quantity, resistance, yes } from './values.ts';
+import type { FormName, Kind } from './words.ts';
 
 /* What reads and measures: one definition a kind. */
 
-export const monitor = z
+const monitor = z
   .strictObject({
     kind: kind('monitor', 'A control unit that reads its own loops while it is powered.'),
     range: quantity(
@@ -55,7 +56,7 @@ const furtherRange = z.strictObject({
   resolution: quantity('an exact resistance', 'The step of its display in this range.', '1 Ω'),
 });
 
-export const multimeter = z
+const multimeter = z
   .strictObject({
     kind: kind('multimeter', 'A hand-held instrument.'),
     resistance: group(
@@ -108,3 +109,9 @@ export const multimeter = z
     zeroed: yes('The leads are taken out of the reading before it is used.').optional(),
   })
   .meta({ id: 'multimeter', description: 'A hand-held instrument for resistance, voltage or both.' });
+
+/** By name. The compiler asks for each that `words.ts` lists. */
+export const instrumentDefinitions = {
+  monitor,
+  multimeter,
+} as const satisfies Readonly<Record<FormName<'instruments', Kind<'instruments'>>, z.ZodType>>;

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { flag, group, keyword, kind, quantity, resistance, yes } from './values.ts';
+import type { FormName, Kind } from './words.ts';
 
 /* Parts, and the loads that are put in their place: one definition a kind, or one for each way of stating its resistance. */
 
@@ -28,7 +29,7 @@ const temperature = quantity(
   'coolant',
 ).optional();
 
-export const lampLoadByResistance = z
+const lampLoadByResistance = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp.'),
     resistance: resistance('Its resistance, measured cold.'),
@@ -39,7 +40,7 @@ export const lampLoadByResistance = z
     description: "A lamp, measured cold, that is fitted in a part's place.",
   });
 
-export const lampLoadByRating = z
+const lampLoadByRating = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp.'),
     rated,
@@ -50,7 +51,7 @@ export const lampLoadByRating = z
     description: "A lamp of this rating that is fitted in a part's place.",
   });
 
-export const resistorLoad = z
+const resistorLoad = z
   .strictObject({
     kind: kind('resistor', 'A resistor.'),
     resistance: resistance('Its resistance.'),
@@ -59,7 +60,7 @@ export const resistorLoad = z
   })
   .meta({ id: 'resistor-load', description: "A resistor that is fitted in a part's place." });
 
-export const cableBySize = z
+const cableBySize = z
   .strictObject({
     kind: kind('cable', 'A pair of conductors.'),
     wire: quantity('a wire size', 'The cross-section of each conductor, copper.', '0.5 mm²', 'AWG 20'),
@@ -68,28 +69,28 @@ export const cableBySize = z
   })
   .meta({ id: 'cable-by-size', description: 'A pair of copper conductors of this size and length.' });
 
-export const cableByResistance = z
+const cableByResistance = z
   .strictObject({
     kind: kind('cable', 'A pair of conductors.'),
     resistance: resistance('The resistance of each of the two conductors.'),
   })
   .meta({ id: 'cable-by-resistance', description: 'A pair of conductors of this resistance each.' });
 
-export const rotaryCoupling = z
+const rotaryCoupling = z
   .strictObject({
     kind: kind('rotary-coupling', 'The coiled flat cable between steering column and wheel.'),
     resistance: resistance('The resistance of each of its two conductors.'),
   })
   .meta({ id: 'rotary-coupling', description: 'The coiled flat cable between steering column and wheel.' });
 
-export const series = z
+const series = z
   .strictObject({
     kind: kind('series', 'Any other part with two conductors.'),
     resistance: resistance('The resistance of each of its two conductors.'),
   })
   .meta({ id: 'series', description: 'Any other part with two conductors: a filter, a splice pack.' });
 
-export const initiator = z
+const initiator = z
   .strictObject({
     kind: kind('initiator', 'A pyrotechnic stage.'),
     resistance: resistance('The resistance of its bridge.'),
@@ -98,7 +99,7 @@ export const initiator = z
   })
   .meta({ id: 'initiator', description: 'A pyrotechnic stage: one airbag or belt tensioner bridge.' });
 
-export const hvSection = z
+const hvSection = z
   .strictObject({
     kind: kind('hv-section', 'A section of the high-voltage circuit that closes a loop.'),
     voltage: quantity('a voltage', 'The voltage between its poles while it is fed.', '400 V', '320..410 V'),
@@ -107,7 +108,7 @@ export const hvSection = z
   })
   .meta({ id: 'hv-section', description: 'A section above the voltage that is safe to touch.' });
 
-export const resistorPart = z
+const resistorPart = z
   .strictObject({
     kind: kind('resistor', 'A resistor that closes a loop.'),
     resistance: resistance('Its resistance.'),
@@ -115,21 +116,21 @@ export const resistorPart = z
   })
   .meta({ id: 'resistor', description: 'A resistor that closes a loop.' });
 
-export const heater = z
+const heater = z
   .strictObject({
     kind: kind('heater', 'A heating element that closes a loop.'),
     resistance: resistance('Its resistance, cold.'),
   })
   .meta({ id: 'heater', description: 'A heating element that closes a loop.' });
 
-export const switchPart = z
+const switchPart = z
   .strictObject({
     kind: kind('switch', 'A switch that closes a loop. It counts as closed.'),
     resistance: resistance('Its resistance while it is closed.'),
   })
   .meta({ id: 'switch', description: 'A switch that closes a loop. It counts as closed.' });
 
-export const coil = z
+const coil = z
   .strictObject({
     kind: kind('coil', 'A coil wound of copper that closes a loop.'),
     resistance: resistance('Its resistance at the temperature `at`.'),
@@ -149,7 +150,7 @@ const thermistorTolerance = quantity(
   '1 °C',
 );
 
-export const thermistorByBeta = z
+const thermistorByBeta = z
   .strictObject({
     kind: kind('thermistor', 'A temperature sensor whose resistance falls with temperature (NTC).'),
     r25: resistance('Its resistance at 25 °C.'),
@@ -162,7 +163,7 @@ export const thermistorByBeta = z
     description: 'An NTC thermistor, from its resistance at 25 °C and B value.',
   });
 
-export const thermistorByCoefficients = z
+const thermistorByCoefficients = z
   .strictObject({
     kind: kind('thermistor', 'A temperature sensor whose resistance falls with temperature (NTC).'),
     coefficients: group(
@@ -182,7 +183,7 @@ export const thermistorByCoefficients = z
     description: 'An NTC thermistor, from its Steinhart-Hart coefficients.',
   });
 
-export const rtd = z
+const rtd = z
   .strictObject({
     kind: kind('rtd', 'A platinum temperature sensor (IEC 60751).'),
     r0: quantity('an exact resistance', 'Its resistance at 0 °C.', '100 Ω', '1 kΩ'),
@@ -191,16 +192,42 @@ export const rtd = z
   })
   .meta({ id: 'rtd', description: 'A platinum temperature sensor: its resistance rises with temperature.' });
 
-export const lampByResistance = z
+const lampByResistance = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp that closes a loop.'),
     resistance: resistance('Its resistance, measured cold.'),
   })
   .meta({ id: 'lamp-by-resistance', description: 'A filament lamp, measured cold, that closes a loop.' });
 
-export const lampByRating = z
+const lampByRating = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp that closes a loop.'),
     rated,
   })
   .meta({ id: 'lamp-by-rating', description: 'A filament lamp of this rating that closes a loop.' });
+
+/** By name. The compiler asks for each that `words.ts` lists. */
+export const loadDefinitions = {
+  'lamp-load-by-resistance': lampLoadByResistance,
+  'lamp-load-by-rating': lampLoadByRating,
+  'resistor-load': resistorLoad,
+} as const satisfies Readonly<Record<FormName<'loads', Kind<'loads'>>, z.ZodType>>;
+
+/** By name. The compiler asks for each that `words.ts` lists. */
+export const partDefinitions = {
+  'cable-by-size': cableBySize,
+  'cable-by-resistance': cableByResistance,
+  'rotary-coupling': rotaryCoupling,
+  series,
+  initiator,
+  'hv-section': hvSection,
+  resistor: resistorPart,
+  heater,
+  switch: switchPart,
+  coil,
+  'thermistor-by-beta': thermistorByBeta,
+  'thermistor-by-coefficients': thermistorByCoefficients,
+  rtd,
+  'lamp-by-resistance': lampByResistance,
+  'lamp-by-rating': lampByRating,
+} as const satisfies Readonly<Record<FormName<'parts', Kind<'parts'>>, z.ZodType>>;

@@ -122,6 +122,11 @@ const needs = group(
   { where: 'side', load: 'load' },
 ).optional();
 
+/** The definitions of a table, of which there is at least one. */
+function all<T>(table: Readonly<Record<string, T>>): [T, ...T[]] {
+  return Object.values(table) as [T, ...T[]];
+}
+
 function stepList<T extends z.ZodType>(schema: T) {
   return group(
     z.array(schema).min(1),
@@ -131,32 +136,7 @@ function stepList<T extends z.ZodType>(schema: T) {
   );
 }
 
-export const step = z.union([
-  steps.ignitionStep,
-  steps.disconnectStep,
-  steps.reconnectStep,
-  steps.waitStep,
-  steps.proveDeadStep,
-  steps.unlockStep,
-  steps.unplugStep,
-  steps.plugStep,
-  steps.fitStep,
-  steps.removeStep,
-  steps.moveStep,
-  steps.readOneStep,
-  steps.readSeveralStep,
-  steps.measureStep,
-  steps.readCodesStep,
-  steps.clearCodesStep,
-  steps.inspectStep,
-  steps.doStep,
-  steps.replaceStep,
-  steps.concludeStep,
-  steps.goStep,
-  steps.stopStep,
-  steps.runStep,
-  steps.section,
-]);
+export const step = z.union([...all(steps.stepDefinitions), steps.section]);
 
 /** Steps that are written once and run from several places. */
 const routine = z
@@ -198,23 +178,7 @@ const waivers = <T extends z.ZodType>(schema: T) =>
     [{ rule: 'repeats', step: 'final', reason: 'The class reads it twice on purpose.' }],
   ).optional();
 
-const part = z.union([
-  parts.cableBySize,
-  parts.cableByResistance,
-  parts.rotaryCoupling,
-  parts.series,
-  parts.initiator,
-  parts.hvSection,
-  parts.resistorPart,
-  parts.heater,
-  parts.switchPart,
-  parts.coil,
-  parts.thermistorByBeta,
-  parts.thermistorByCoefficients,
-  parts.rtd,
-  parts.lampByResistance,
-  parts.lampByRating,
-]);
+const part = z.union(all(parts.partDefinitions));
 
 const network = <T extends z.ZodType>(schema: T) =>
   group(
@@ -231,19 +195,10 @@ const network = <T extends z.ZodType>(schema: T) =>
 const networkElement = z.union([circuit.networkPart, circuit.networkConnector, circuit.networkSource]);
 
 const whole = {
-  sources: section(
-    'sources',
-    z.discriminatedUnion('kind', [sources.battery, sources.highVoltage, sources.regulated]),
-  ),
+  sources: section('sources', z.discriminatedUnion('kind', all(sources.sourceDefinitions))),
   entries: section('entries', circuit.entry).optional(),
-  instruments: section(
-    'instruments',
-    z.discriminatedUnion('kind', [instruments.monitor, instruments.multimeter]),
-  ),
-  loads: section(
-    'loads',
-    z.union([parts.lampLoadByResistance, parts.lampLoadByRating, parts.resistorLoad]),
-  ).optional(),
+  instruments: section('instruments', z.discriminatedUnion('kind', all(instruments.instrumentDefinitions))),
+  loads: section('loads', z.union(all(parts.loadDefinitions))).optional(),
   parts: section('parts', part),
   connectors: section('connectors', circuit.connector).optional(),
   assemblies: section('assemblies', assembly).optional(),

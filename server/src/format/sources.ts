@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { group, id, ids, keyword, kind, quantity } from './values.ts';
+import type { FormName, Kind } from './words.ts';
 
 /* Where energy comes from, and how it is taken away: one definition a kind. */
 
@@ -23,7 +24,7 @@ export const reserve = group(
   { capacitance: '6.8 mF ± 20 %', 'charged-to': '24 V', bleed: '4.7 kΩ ± 5 %', 'safe-below': '2 V' },
 );
 
-export const battery = z
+const battery = z
   .strictObject({
     kind: kind('battery', 'The battery that the system runs on.'),
     voltage: quantity('a voltage', 'The voltage at its terminals.', '12.6 V', '12..14.5 V'),
@@ -39,7 +40,7 @@ export const battery = z
   })
   .meta({ id: 'battery', description: 'A battery: a source that is taken away by disconnecting it.' });
 
-export const regulated = z
+const regulated = z
   .strictObject({
     kind: kind('regulated', 'A supply that holds its voltage and takes its energy from another source.'),
     voltage: quantity('a voltage', 'The voltage at its terminals while it is on.', '5.0 V ± 2 %'),
@@ -51,7 +52,7 @@ export const regulated = z
     description: 'A supply that holds its voltage, such as 5 V of a control unit. It stands in the network.',
   });
 
-export const highVoltage = z
+const highVoltage = z
   .strictObject({
     kind: kind('high-voltage', 'A source above the voltage that is safe to touch.'),
     voltage: quantity('a voltage', 'Its voltage, at most while it is charged.', '400 V', '320..410 V'),
@@ -86,3 +87,10 @@ export const highVoltage = z
     id: 'high-voltage',
     description: 'A high-voltage source: taken away by opening a connector, waited for, and proven dead.',
   });
+
+/** By name. The compiler asks for each that `words.ts` lists. */
+export const sourceDefinitions = {
+  battery,
+  'high-voltage': highVoltage,
+  regulated,
+} as const satisfies Readonly<Record<FormName<'sources', Kind<'sources'>>, z.ZodType>>;

@@ -16,6 +16,8 @@ import {
   text,
   touched,
 } from './values.ts';
+import { quantities } from './words.ts';
+import type { Verb } from './words.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
 
@@ -48,7 +50,7 @@ function step<T extends z.ZodRawShape>(name: string, description: string, shape:
 
 const loopId = (description: string) => id('a loop id', description, 'stage-1-loop').optional();
 
-export const ignitionStep = step('ignition', 'Switches the ignition.', {
+const ignitionStep = step('ignition', 'Switches the ignition.', {
   ignition: keyword(
     ['on', 'off', 'cycle'],
     'Switches the ignition; `cycle` is off and on again.',
@@ -56,16 +58,16 @@ export const ignitionStep = step('ignition', 'Switches the ignition.', {
     'off',
   ),
 });
-export const disconnectStep = step('disconnect', 'Takes a source away.', {
+const disconnectStep = step('disconnect', 'Takes a source away.', {
   disconnect: id('a source id', 'The source that is taken away.', 'battery'),
 });
-export const reconnectStep = step('reconnect', 'Gives a source back.', {
+const reconnectStep = step('reconnect', 'Gives a source back.', {
   reconnect: id('a source id', 'The source that is given back.', 'battery'),
 });
-export const waitStep = step('wait', 'Waits.', {
+const waitStep = step('wait', 'Waits.', {
   wait: quantity('a duration', 'How long to wait.', '3 min', '90 s'),
 });
-export const proveDeadStep = step('prove-dead', 'Proves that a high-voltage source is dead.', {
+const proveDeadStep = step('prove-dead', 'Proves that a high-voltage source is dead.', {
   'prove-dead': id(
     'a source id',
     'The high-voltage source. Three measurements prove it dead: of the known source, of this one, and of the known source again.',
@@ -92,24 +94,24 @@ export const proveDeadStep = step('prove-dead', 'Proves that a high-voltage sour
     { dead: 'next', live: 'still-live' },
   ).optional(),
 });
-export const unlockStep = step('unlock', 'Unlocks a connector without unplugging it.', {
+const unlockStep = step('unlock', 'Unlocks a connector without unplugging it.', {
   unlock: id('a connector id', 'The connector that is unlocked and stays mated.', 'K30'),
 });
-export const unplugStep = step('unplug', 'Unplugs a connector.', {
+const unplugStep = step('unplug', 'Unplugs a connector.', {
   unplug: id('a connector id', 'The connector that is taken apart.', 'K30'),
 });
-export const plugStep = step('plug', 'Mates and locks a connector.', {
+const plugStep = step('plug', 'Mates and locks a connector.', {
   plug: id('a connector id', 'The connector that is mated and locked.', 'K30'),
 });
-export const fitStep = step('fit', 'Fits a load on a side of a connector.', {
+const fitStep = step('fit', 'Fits a load on a side of a connector.', {
   fit: id('a load id', 'The load that is fitted.', 'bench-lamp'),
   at: place('The side of the connector that it is fitted on.', 'K30.monitor'),
   loop: loopId('Which loop, where several pass through the connector.'),
 });
-export const removeStep = step('remove', 'Removes a load.', {
+const removeStep = step('remove', 'Removes a load.', {
   remove: id('a load id', 'The load that is taken off.', 'bench-lamp'),
 });
-export const moveStep = step('move', 'Moves a fitted load to another place.', {
+const moveStep = step('move', 'Moves a fitted load to another place.', {
   move: id('a load id', 'The load that is moved.', 'bench-lamp'),
   to: place('The side of the connector that it is moved to.', 'K21.monitor'),
   loop: loopId('Which loop, where several pass through the connector.'),
@@ -156,7 +158,7 @@ function windows(...examples: readonly [string, ...string[]]) {
   ).optional();
 }
 
-export const readOneStep = step('read', "The loop's monitor reads it.", {
+const readOneStep = step('read', "The loop's monitor reads it.", {
   read: id('a loop id or a list of loop ids', 'The loop that its monitor reads.', 'stage-1-loop'),
   expect: quantity(
     'a range, a limit or `open`',
@@ -169,8 +171,8 @@ export const readOneStep = step('read', "The loop's monitor reads it.", {
   outcomes: outcomesOfOne,
 });
 
-export const measureStep = step('measure', 'Measures with a hand-held instrument.', {
-  measure: keyword(['resistance', 'voltage'], 'What is measured.', 'resistance', 'voltage'),
+const measureStep = step('measure', 'Measures with a hand-held instrument.', {
+  measure: keyword(quantities, 'What is measured.', 'resistance', 'voltage'),
   across: across(
     'Where the probes go: a side of a connector, or two terminals or nodes; of a voltage the plus first.',
     ['bus-high', 'bus-low'],
@@ -190,7 +192,7 @@ export const measureStep = step('measure', 'Measures with a hand-held instrument
   outcomes: outcomesOfOne,
 });
 
-export const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
+const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
   read: group(
     each(id('a loop id', 'A loop that is read.', 'stage-1-loop')),
     'a loop id or a list of loop ids',
@@ -219,7 +221,7 @@ export const readSeveralStep = step('read-several', 'The monitors of several loo
   ).optional(),
 });
 
-export const readCodesStep = step('read-codes', 'Reads the trouble codes of a monitor.', {
+const readCodesStep = step('read-codes', 'Reads the trouble codes of a monitor.', {
   'read-codes': id('a monitor id', 'The monitor whose codes are read and written down.', 'control-unit'),
   outcomes: group(
     filled(
@@ -235,10 +237,10 @@ export const readCodesStep = step('read-codes', 'Reads the trouble codes of a mo
     { none: 'next', else: 'make-safe' },
   ).optional(),
 });
-export const clearCodesStep = step('clear-codes', 'Clears the trouble codes of a monitor.', {
+const clearCodesStep = step('clear-codes', 'Clears the trouble codes of a monitor.', {
   'clear-codes': id('a monitor id', 'The monitor whose codes are cleared.', 'control-unit'),
 });
-export const inspectStep = step('inspect', 'Looks at something.', {
+const inspectStep = step('inspect', 'Looks at something.', {
   inspect: text('What is looked at, and for what.', 'Check the pins of K30 for corrosion.'),
   at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
   outcomes: group(
@@ -254,11 +256,11 @@ export const inspectStep = step('inspect', 'Looks at something.', {
     { ok: 'next', defect: 'replace-coupling' },
   ).optional(),
 });
-export const doStep = step('do', 'Anything without an electrical effect.', {
+const doStep = step('do', 'Anything without an electrical effect.', {
   do: text('What is done.', 'Remove the steering wheel cover.'),
   at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
 });
-export const replaceStep = step('replace', 'Replaces something.', {
+const replaceStep = step('replace', 'Replaces something.', {
   replace: ids(
     'an id or a list of ids',
     'The part, connector or monitor that is replaced.',
@@ -266,13 +268,13 @@ export const replaceStep = step('replace', 'Replaces something.', {
     ['coil-coupling', 'K30'],
   ),
 });
-export const concludeStep = step('conclude', 'Names what is at fault.', {
+const concludeStep = step('conclude', 'Names what is at fault.', {
   conclude: idsOr(['none'], 'an id, a list of ids, or `none`', 'What is at fault.', 'coil-coupling', 'none'),
 });
-export const goStep = step('go', 'Goes on at another step.', {
+const goStep = step('go', 'Goes on at another step.', {
   go: id('a step id', 'The step to go on at.', 'close-up'),
 });
-export const runStep = step('run', 'Runs a routine.', {
+const runStep = step('run', 'Runs a routine.', {
   run: id('a routine id', 'The routine whose steps are done here.', 'make-safe'),
   given: group(
     filled(
@@ -286,7 +288,7 @@ export const runStep = step('run', 'Runs a routine.', {
     { where: 'K21.monitor', load: 'bench-lamp' },
   ).optional(),
 });
-export const stopStep = step('stop', 'Ends the procedure.', {
+const stopStep = step('stop', 'Ends the procedure.', {
   stop: text('Why it ends here, and what to do.', 'The loop reads too low. Look for a bridged pair.'),
   leaves: idsOr(
     ['codes', 'repair'],
@@ -300,3 +302,30 @@ export const stopStep = step('stop', 'Ends the procedure.', {
 export const section = z
   .strictObject({ section: text('A heading. It is not a step and has no number.', 'Make safe') })
   .meta({ id: 'section', description: 'A heading above the steps that follow.' });
+
+/** By name, one a verb. The compiler asks for each that `words.ts` lists. */
+export const stepDefinitions = {
+  'step-ignition': ignitionStep,
+  'step-disconnect': disconnectStep,
+  'step-reconnect': reconnectStep,
+  'step-wait': waitStep,
+  'step-prove-dead': proveDeadStep,
+  'step-unlock': unlockStep,
+  'step-unplug': unplugStep,
+  'step-plug': plugStep,
+  'step-fit': fitStep,
+  'step-remove': removeStep,
+  'step-move': moveStep,
+  'step-read': readOneStep,
+  'step-read-several': readSeveralStep,
+  'step-measure': measureStep,
+  'step-read-codes': readCodesStep,
+  'step-clear-codes': clearCodesStep,
+  'step-inspect': inspectStep,
+  'step-do': doStep,
+  'step-replace': replaceStep,
+  'step-conclude': concludeStep,
+  'step-go': goStep,
+  'step-stop': stopStep,
+  'step-run': runStep,
+} as const satisfies Readonly<Record<`step-${Verb}` | 'step-read-several', z.ZodType>>;

@@ -1,5 +1,3 @@
-import type { DefinitionName } from './definitions.ts';
-
 /* The words of the format that a program needs to read a file. What may stand behind them is in the definitions. */
 
 /** The sections of a file that map ids to entries. */
@@ -52,68 +50,89 @@ export const verbs = [
 
 export type Verb = (typeof verbs)[number];
 
-/** The kinds that each section knows. */
-export const kinds = {
-  sources: ['battery', 'high-voltage', 'regulated'],
-  instruments: ['monitor', 'multimeter'],
-  loads: ['lamp', 'resistor'],
-  parts: [
-    'cable',
-    'rotary-coupling',
-    'series',
-    'initiator',
-    'hv-section',
-    'resistor',
-    'heater',
-    'switch',
-    'coil',
-    'thermistor',
-    'rtd',
-    'lamp',
-  ],
+const verbNames: ReadonlySet<string> = new Set(verbs);
+
+export function isVerb(word: string): word is Verb {
+  return verbNames.has(word);
+}
+
+/** What can be measured by hand. */
+export const quantities = ['resistance', 'voltage'] as const;
+
+export type Quantity = (typeof quantities)[number];
+
+/**
+ * The kinds that each section knows, with the definitions that each can be written by. Where there are several, the keys
+ * that only one of them has tell them apart.
+ */
+const kinds = {
+  sources: {
+    battery: { battery: [] },
+    'high-voltage': { 'high-voltage': [] },
+    regulated: { regulated: [] },
+  },
+  instruments: {
+    monitor: { monitor: [] },
+    multimeter: { multimeter: [] },
+  },
+  loads: {
+    lamp: { 'lamp-load-by-resistance': ['resistance'], 'lamp-load-by-rating': ['rated'] },
+    resistor: { 'resistor-load': [] },
+  },
+  parts: {
+    cable: { 'cable-by-size': ['wire', 'length'], 'cable-by-resistance': ['resistance'] },
+    'rotary-coupling': { 'rotary-coupling': [] },
+    series: { series: [] },
+    initiator: { initiator: [] },
+    'hv-section': { 'hv-section': [] },
+    resistor: { resistor: [] },
+    heater: { heater: [] },
+    switch: { switch: [] },
+    coil: { coil: [] },
+    thermistor: { 'thermistor-by-beta': ['r25', 'beta'], 'thermistor-by-coefficients': ['coefficients'] },
+    rtd: { rtd: [] },
+    lamp: { 'lamp-by-resistance': ['resistance'], 'lamp-by-rating': ['rated'] },
+  },
 } as const;
 
-export type KindSection = keyof typeof kinds;
+type Kinds = typeof kinds;
+
+export type KindSection = keyof Kinds;
+
+/** A kind that a section knows. */
+export type Kind<S extends KindSection> = keyof Kinds[S] & string;
+
+type KeyOf<T> = T extends unknown ? keyof T & string : never;
+
+/** A definition that a kind is written by. */
+export type FormName<S extends KindSection, K extends Kind<S>> = KeyOf<Kinds[S][K]>;
+
+/** A definition that any kind is written by. */
+export type AnyForm = { [S in KindSection]: FormName<S, Kind<S>> }[KindSection];
+
+/** One way of writing a kind: its definition, and the keys that only this way has. */
+export interface Form {
+  readonly definition: AnyForm;
+  readonly keys: readonly string[];
+}
 
 export function isKindSection(section: string): section is KindSection {
   return Object.hasOwn(kinds, section);
 }
 
-/** One way of stating the resistance of a kind: its definition, and the keys that only this way has. */
-export interface Form {
-  readonly definition: DefinitionName;
-  readonly keys: readonly string[];
+export function isKind<S extends KindSection>(section: S, word: string): word is Kind<S> {
+  return Object.hasOwn(kinds[section], word);
 }
 
-/** Kinds with more than one form. */
-const forms: Readonly<Partial<Record<KindSection, Readonly<Record<string, readonly Form[]>>>>> = {
-  loads: {
-    lamp: [
-      { definition: 'lamp-load-by-resistance', keys: ['resistance'] },
-      { definition: 'lamp-load-by-rating', keys: ['rated'] },
-    ],
-  },
-  parts: {
-    cable: [
-      { definition: 'cable-by-size', keys: ['wire', 'length'] },
-      { definition: 'cable-by-resistance', keys: ['resistance'] },
-    ],
-    thermistor: [
-      { definition: 'thermistor-by-beta', keys: ['r25', 'beta'] },
-      { definition: 'thermistor-by-coefficients', keys: ['coefficients'] },
-    ],
-    lamp: [
-      { definition: 'lamp-by-resistance', keys: ['resistance'] },
-      { definition: 'lamp-by-rating', keys: ['rated'] },
-    ],
-  },
-};
+export function kindsOf<S extends KindSection>(section: S): readonly Kind<S>[] {
+  return Object.keys(kinds[section]) as Kind<S>[];
+}
 
 /** The forms of a kind, at least one; none where the kind is not known. */
 export function formsOf(section: KindSection, kind: string): readonly Form[] {
-  const several = forms[section]?.[kind];
-  if (several !== undefined) return several;
-  const name = section === 'loads' ? `${kind}-load` : kind;
-  const known = kinds[section].some((one) => one === kind);
-  return known ? [{ definition: name as DefinitionName, keys: [] }] : [];
+  const ofSection: Readonly<Record<string, Readonly<Partial<Record<AnyForm, readonly string[]>>>>> =
+    kinds[section];
+  const forms = isKind(section, kind) ? (ofSection[kind] ?? {}) : {};
+  const names = Object.keys(forms) as AnyForm[];
+  return names.map((definition) => ({ definition, keys: forms[definition] ?? [] }));
 }

@@ -74,7 +74,7 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
       of: reading.of,
       quantity: reading.quantity,
       printed: reading.printed,
-      from: (step.verb === 'read' || step.verb === 'measure') && step.expect !== null ? 'expect' : 'computed',
+      from: 'expect' in step && step.expect !== null ? 'expect' : 'computed',
       nominal: nominals.size === 1 && reading.byEntry.length === 0 ? nominal : null,
       rows: reading.byEntry.map(({ bands, printed }) => ({
         entered: bands.map(({ entry, entered }) => ({ entry, range: formatSpan(entered, 'temperature') })),

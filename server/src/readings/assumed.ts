@@ -5,6 +5,7 @@ import type { Procedure } from '../text/procedure.ts';
 import { basisOf } from './basis.ts';
 import type { ReadBy } from './instruments.ts';
 import { ownerOf } from './loop-network.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** Something that a window rests on and that the circuit itself does not say. */
 export interface Assumed {
@@ -57,7 +58,7 @@ function instrument({ id, quantity, accuracy, range, leads }: ReadBy): readonly 
   return [
     {
       what: `error of ${id}`,
-      value: `at most ${formatAccuracy(accuracy, quantity)}, ${quantity === 'voltage' ? 'no number' : 'open'} beyond ${formatQuantity(range.most, quantity)}`,
+      value: `at most ${formatAccuracy(accuracy, quantity)}, ${quantityFacts[quantity].beyond} beyond ${formatQuantity(range.most, quantity)}`,
       source: inFile,
     },
     ...(leads === null

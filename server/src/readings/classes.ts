@@ -1,6 +1,7 @@
 import type { Indication } from '../circuit/circuit.ts';
 import { roundOutward } from '../quantity/quantity.ts';
 import type { ReadingClass } from '../text/finding.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import type { Good } from './good.ts';
@@ -52,7 +53,7 @@ export function classesRequired(
 ): readonly ReadingClass[] {
   const ceiling = range?.most ?? Infinity;
   // A voltmeter shows the same on either side of zero.
-  const floor = quantity === 'voltage' ? -ceiling : Math.max(0, range?.least ?? 0);
+  const floor = quantityFacts[quantity].isSigned ? -ceiling : Math.max(0, range?.least ?? 0);
   const needed = new Set<ReadingClass>(['within']);
   if (leakBelow !== null) needed.add('leak');
   if (accepted === 'open') needed.add('below');

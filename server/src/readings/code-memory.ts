@@ -1,5 +1,6 @@
+import { changesTo } from '../bench/changes.ts';
 import type { Watcher } from '../bench/explore.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { codesSet, looks } from './codes.ts';
 import { loopBenchAtStart, loopBenchKey } from './loop-bench.ts';
 import type { LoopAutomaton, LoopBench } from './loop-bench.ts';
@@ -26,7 +27,7 @@ function memoryWatcher(procedure: Procedure, readings: Readings, automaton: Loop
     key: ({ bench, stored }) => `${loopBenchKey(bench)}/${String(stored)}`,
     step: (state, step) => {
       const bench = automaton.after(state.bench, step);
-      const kept = step.verb === 'clear-codes' && step.monitor === id ? false : state.stored;
+      const kept = state.stored && !clearsCodes(step, id);
       const sets =
         !kept &&
         looks(step, automaton, monitorOf) &&
@@ -37,6 +38,10 @@ function memoryWatcher(procedure: Procedure, readings: Readings, automaton: Loop
   };
 }
 
+function clearsCodes(step: Step, id: Id | null): boolean {
+  return changesTo('codes', step).some(({ monitor, are }) => are === 'cleared' && monitor === id);
+}
+
 /** A monitor that reads no loop keeps what it holds until it is cleared, whatever the bench. */
 function bareMemoryWatcher(monitor: Id): Watcher<Memory> {
   const cleared: Memory = { bench: loopBenchAtStart, stored: false };
@@ -44,7 +49,7 @@ function bareMemoryWatcher(monitor: Id): Watcher<Memory> {
     watches: `the code memory of ${monitor}`,
     start: { bench: loopBenchAtStart, stored: true },
     key: ({ stored }) => String(stored),
-    step: (state, step) => (step.verb === 'clear-codes' && step.monitor === monitor ? cleared : state),
+    step: (state, step) => (clearsCodes(step, monitor) ? cleared : state),
   };
 }
 

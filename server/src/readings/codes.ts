@@ -1,3 +1,5 @@
+import { loopsRead } from '../bench/asked.ts';
+import { changesTo } from '../bench/changes.ts';
 import { isPowered } from '../bench/power.ts';
 import type { Limit } from '../quantity/span.ts';
 import type { Id, Monitor, Step } from '../text/procedure.ts';
@@ -16,14 +18,19 @@ export interface Code {
 }
 
 /** Whether a monitor may look at one of its loops at this step. */
-export function mayLook(step: Step): step is Step & { readonly verb: 'ignition' | 'reconnect' | 'read' } {
-  return step.verb === 'ignition' || step.verb === 'reconnect' || step.verb === 'read';
+export function mayLook(step: Step): boolean {
+  return isSwitched(step) || loopsRead(step).length > 0;
 }
 
-/** A monitor looks at its loops when the ignition or a source is switched, and when one of its loops is read. */
+/** A monitor looks at its loops when the ignition is switched or a source comes back, and when one of its loops is read. */
 export function looks(step: Step, automaton: LoopAutomaton, monitorOf: (loop: Id) => Id | null): boolean {
-  if (!mayLook(step)) return false;
-  return step.verb !== 'read' || step.loops.some((loop) => monitorOf(loop) === automaton.loop.monitor);
+  return isSwitched(step) || loopsRead(step).some((loop) => monitorOf(loop) === automaton.loop.monitor);
+}
+
+function isSwitched(step: Step): boolean {
+  return (
+    changesTo('ignition', step).length > 0 || changesTo('source', step).some(({ isConnected }) => isConnected)
+  );
 }
 
 /** The codes that the loop can set on a bench while its monitor is powered; none while it is not. */

@@ -60,12 +60,7 @@ export function* explainReading(
   const bench = nearest.arrival.state;
   const seen = reading.seen(bench);
   const ranges = conditionsAtNominal(procedure);
-  const weighed =
-    seen === null
-      ? null
-      : reading.quantity === 'voltage'
-        ? weighedVoltage(seen, instrument, ranges)
-        : weighedOhms(seen, instrument, nearest, ranges);
+  const weighed = seen === null ? null : weighedBy[reading.quantity](seen, instrument, nearest, ranges);
   if (weighed === null) return null;
   const likely = rootSumSquare(weighed.uncertain);
   if (likely === null) return null;
@@ -101,6 +96,13 @@ interface Weighed {
   /** By part, connector, load, source and instrument. */
   readonly shares: ReadonlyMap<Id, number>;
 }
+
+type Weigh = (seen: Seen, readBy: ReadBy, good: Good, ranges: ConditionRanges) => Weighed | null;
+
+const weighedBy: Readonly<Record<Quantity, Weigh>> = {
+  resistance: weighedOhms,
+  voltage: (seen, readBy, _, ranges) => weighedVoltage(seen, readBy, ranges),
+};
 
 function weighedOhms(
   { network, probes: [from, to] }: Seen,

@@ -67,9 +67,12 @@ export function goodKey({ island }: Subject, { hardware, power }: LoopBench): st
 export function goodReading(subject: Subject, bench: LoopBench, ranges: ConditionRanges): Good {
   const seen = subject.seen(bench);
   if (seen === null) return unknown;
-  return subject.quantity === 'voltage'
-    ? goodVoltage(subject, seen, ranges)
-    : goodOhms(subject, seen, ranges);
+  switch (subject.quantity) {
+    case 'resistance':
+      return goodOhms(subject, seen, ranges);
+    case 'voltage':
+      return goodVoltage(subject, seen, ranges);
+  }
 }
 
 function goodOhms({ instrument, island }: Subject, { network, probes }: Seen, ranges: ConditionRanges): Good {

@@ -1,6 +1,8 @@
 import { guardedVoltage, guardedWindow } from '../circuit/circuit.ts';
 import { formatWindow, roundInward } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
+import type { Quantity } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { instrumentOf, voltmeterOf } from './instruments.ts';
 import type { GoodOnBench, Reading } from './reading.ts';
 
@@ -33,13 +35,13 @@ function onDisplay(
 }
 
 /** A resistance is never below zero, so zero is as good as no limit; a voltage may be. */
-const leastOf = { resistance: 0, voltage: -Infinity } as const;
+const leastOf: Readonly<Record<Quantity, number>> = { resistance: 0, voltage: -Infinity };
 
 function limitsOf({ accepted, quantity }: Reading, { circuit, floating, exact }: GoodOnBench): Span | null {
   if (circuit === 'open' || circuit === 'unknown' || accepted === null || accepted === 'open') return null;
   if (floating) return null;
   if (accepted.from === 'computed')
-    return exact && !(quantity === 'voltage' && isZero(circuit)) ? circuit : null;
+    return exact && (quantityFacts[quantity].byOwnCurrent || !isZero(circuit)) ? circuit : null;
   const least = accepted.least ?? leastOf[quantity];
   const most = accepted.most ?? Infinity;
   return { least, nominal: circuit.nominal, most };

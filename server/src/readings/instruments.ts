@@ -31,10 +31,14 @@ export function readByMonitor(monitor: Monitor): ReadBy {
 export function readByMultimeter(meter: Multimeter, quantity: Quantity): ReadBy | null {
   const { id, resistance, voltage, zeroed } = meter;
   const common = { id, quantity, leakBelow: null };
-  if (quantity === 'voltage')
-    return voltage && { ...overall([voltage]), ...common, leads: null, input: voltage.input };
-  const leads = zeroed ? null : meter.leads;
-  return resistance && { ...overall([resistance, ...resistance.further]), ...common, leads, input: null };
+  switch (quantity) {
+    case 'resistance': {
+      const leads = zeroed ? null : meter.leads;
+      return resistance && { ...overall([resistance, ...resistance.further]), ...common, leads, input: null };
+    }
+    case 'voltage':
+      return voltage && { ...overall([voltage]), ...common, leads: null, input: voltage.input };
+  }
 }
 
 function overall(ranges: readonly MeterRange[]): Pick<ReadBy, keyof MeterRange | 'ranges'> {

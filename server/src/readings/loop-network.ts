@@ -1,5 +1,6 @@
 import { loadsAt, stateOf } from '../bench/hardware.ts';
-import type { ConnectorState, Hardware } from '../bench/hardware.ts';
+import type { ConnectorState } from '../bench/changes.ts';
+import type { Hardware } from '../bench/hardware.ts';
 import type { Element, Network, PartModel } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Connector, Id, Loop, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';

@@ -1,6 +1,7 @@
 import { nameGroups } from '../bench/name-groups.ts';
 import type { Element } from '../circuit/circuit.ts';
 import type { Id, Quantity } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import type { Island } from './islands.ts';
 import { isJoin } from './island-network.ts';
 import type { IslandNetwork } from './island-network.ts';
@@ -22,7 +23,7 @@ export function obstacleBetween(
   probes: Pair,
   quantity: Quantity,
 ): Obstacle | null {
-  const source = quantity === 'resistance' ? sourceAt(island, compiled, probes) : null;
+  const source = quantityFacts[quantity].byOwnCurrent ? sourceAt(island, compiled, probes) : null;
   if (source !== null) return { kind: 'source', id: source };
   const monitor = onTheWay(island, compiled, probes).find((link) => link.monitor !== null)?.monitor ?? null;
   return monitor === null ? null : { kind: 'monitor', id: monitor };

@@ -1,6 +1,7 @@
 import { formatWindow, roundOutward } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
 import type { HighVoltage, MeterRange, Multimeter, Procedure, Source } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 
 /** What an instrument can show in one range: volts, its error limit as a fraction of the reading and a constant. */
 interface Scale {
@@ -51,7 +52,7 @@ export function printedProofs({ steps, sources, multimeters }: Procedure): reado
 
 function printedLimit(source: Source | undefined, meter: Multimeter | undefined): string | null {
   const resolution = meter?.voltage?.resolution ?? null;
-  if (source?.kind !== 'high-voltage' || meter === undefined || resolution === null) return null;
+  if (!isHighVoltage(source) || meter === undefined || resolution === null) return null;
   const most = proofLimit(source, meter);
   return most === null || most <= 0 ? null : formatWindow({ least: null, most }, resolution, 'voltage');
 }

@@ -1,6 +1,8 @@
+import { askedBy } from '../bench/asked.ts';
 import { hardwareAtStart } from '../bench/hardware.ts';
 import type { Proves, ShownByHand } from '../bench/verification.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { openIsWithin } from './accepted.ts';
 import { islandNetwork } from './island-network.ts';
 import { ownersBetween } from './obstacles.ts';
@@ -24,8 +26,9 @@ function tellsOpen(reading: Reading | undefined): boolean {
 
 /** Of a resistance: all that lies on some way between the probes as built, every source taken away. */
 function measuredBy(procedure: Procedure, readings: Readings, step: Step): ShownByHand | null {
-  if (step.verb !== 'measure' || step.quantity !== 'resistance') return null;
-  const reading = readings.at(step.index, step.of);
+  const asked = askedBy(step);
+  if (asked?.of !== 'points' || !quantityFacts[asked.step.quantity].byOwnCurrent) return null;
+  const reading = readings.at(step.index, asked.step.of);
   if (!tellsOpen(reading)) return null;
   if (reading === undefined) return { things: 'unknown', connectors: [] };
   const { island, probes } = reading;

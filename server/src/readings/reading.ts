@@ -1,3 +1,5 @@
+import { askedBy, loopsRead } from '../bench/asked.ts';
+import type { Measuring } from '../bench/asked.ts';
 import type { Circuits } from '../bench/circuits.ts';
 import { defaultBounds, explore } from '../bench/explore.ts';
 import type { Around, Arrival, Bounds, Exploration, Reported } from '../bench/explore.ts';
@@ -15,7 +17,7 @@ import type { Good, GoodReadings } from './good.ts';
 import { islandAutomaton, loopAutomaton, loopBenchWatcher } from './loop-bench.ts';
 import type { BenchAutomaton, LoopAutomaton, LoopBench } from './loop-bench.ts';
 import { loopSubject, measuredSubject } from './subject.ts';
-import type { Measuring, Subject } from './subject.ts';
+import type { Subject } from './subject.ts';
 
 /** A bench on which a step reads something, what a sound circuit reads there, and the shortest way to it. */
 export interface GoodOnBench extends Good {
@@ -85,8 +87,9 @@ export function* computeReadings(
     const goodOn = remembered((bench: LoopBench) => good(subject, bench));
     const codesOn = remembered((bench: LoopBench) => codesSet(automaton, monitor, bench, subject, good));
     for (const [index, step] of looking) {
-      if (step.verb === 'read' && step.loops.includes(loop.id))
-        readings.push(readingAt(procedure, index, step, subject, arrivals(index), goodOn));
+      const asked = askedBy(step);
+      if (asked?.of === 'loops' && asked.step.loops.includes(loop.id))
+        readings.push(readingAt(procedure, index, asked.step, subject, arrivals(index), goodOn));
       const set = looks(step, automaton, monitorOf) ? codesAt(around(index), codesOn) : [];
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
     }
@@ -109,8 +112,9 @@ function measuredIn(
   procedure: Procedure,
 ): readonly { readonly subject: Subject; readonly steps: readonly Measuring[] }[] {
   const bySubject = new Map<string, Measuring[]>();
-  for (const step of procedure.steps) {
-    if (step.verb !== 'measure') continue;
+  for (const asked of procedure.steps.map(askedBy)) {
+    if (asked?.of !== 'points') continue;
+    const { step } = asked;
     const key = `${step.quantity} ${step.of} ${step.with}`;
     bySubject.set(key, [...(bySubject.get(key) ?? []), step]);
   }
@@ -122,7 +126,7 @@ function measuredIn(
 
 function orderInStep(graph: StepGraph, reading: Reading): number {
   const step = graph.steps[reading.index];
-  return step?.verb === 'read' ? step.loops.indexOf(reading.of) : 0;
+  return step === undefined ? 0 : loopsRead(step).indexOf(reading.of);
 }
 
 function readingAt(

@@ -1,5 +1,6 @@
+import type { Measuring } from '../bench/asked.ts';
 import type { Network, Source } from '../circuit/circuit.ts';
-import type { Loop, Procedure, Quantity, Step } from '../text/procedure.ts';
+import type { Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork, nodeOf } from './island-network.ts';
@@ -50,8 +51,6 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
     },
   };
 }
-
-export type Measuring = Extract<Step, { readonly verb: 'measure' }>;
 
 export function measuredSubject(procedure: Procedure, step: Measuring): Subject {
   const { across, quantity, of } = step;

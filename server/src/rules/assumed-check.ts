@@ -1,4 +1,5 @@
 import { owedBy } from '../bench/owed.ts';
+import { isStage } from '../text/part-kinds.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* What the author takes upon himself: it is believed, and said in the report and on the card. */
@@ -8,7 +9,7 @@ export const zeroWaitFinder: Finder = { check: zeroWaits };
 
 function inertStages({ procedure }: Context): readonly Seen[] {
   return [...procedure.parts.values()]
-    .filter(({ kind, statedInert }) => kind === 'initiator' && statedInert)
+    .filter((part) => isStage(part) && part.statedInert)
     .map(({ id, path }) => ({
       issue: {
         rule: 'inert-stage',

@@ -1,7 +1,8 @@
+import { changesTo } from '../bench/changes.ts';
 import type { EndJudge, Watcher } from '../bench/explore.ts';
 import { running } from '../bench/run.ts';
 import type { Memory } from '../readings/code-memory.ts';
-import type { Id, Step } from '../text/procedure.ts';
+import type { Id } from '../text/procedure.ts';
 import type { Finder } from './rule.ts';
 
 /* Codes written down before they can be lost, and cleared before the end. */
@@ -17,9 +18,11 @@ function recordedWatcher(id: Id, feeding: readonly Id[]): Watcher<boolean> {
     start: false,
     key: String,
     step: (recorded, step, report) => {
-      if (step.verb === 'read-codes' && step.monitor === id) return true;
-      if (recorded || !loses(step, id, feeding)) return recorded;
-      const how = step.verb === 'clear-codes' ? 'cleared' : `put at risk by disconnecting ${sourceOf(step)}`;
+      const ofCodes = changesTo('codes', step).filter(({ monitor }) => monitor === id);
+      if (ofCodes.some(({ are }) => are === 'read')) return true;
+      const lost = changesTo('source', step).find((one) => !one.isConnected && feeding.includes(one.id));
+      if (recorded || (ofCodes.length === 0 && lost === undefined)) return recorded;
+      const how = lost === undefined ? 'cleared' : `put at risk by disconnecting ${lost.id}`;
       report({
         rule: 'codes-not-recorded',
         subject: id,
@@ -28,15 +31,6 @@ function recordedWatcher(id: Id, feeding: readonly Id[]): Watcher<boolean> {
       return true;
     },
   };
-}
-
-function loses(step: Step, monitor: Id, feeding: readonly Id[]): boolean {
-  if (step.verb === 'clear-codes') return step.monitor === monitor;
-  return step.verb === 'disconnect' && feeding.includes(step.source);
-}
-
-function sourceOf(step: Step): string {
-  return step.verb === 'disconnect' ? step.source : '';
 }
 
 export const codesClearedFinder: Finder = {

@@ -15,6 +15,7 @@ import type { Context, Finder, Seen } from './rule.ts';
 import { byReading, expects, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
 import { either } from './words.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /* Windows that accept a faulty circuit for certain, where the computed one would not. */
 
@@ -29,8 +30,8 @@ interface Admitted {
 
 function admitsFault(context: Context, reading: Reading): Seen | null {
   const { accepted, instrument, quantity } = reading;
-  if (quantity === 'voltage' || !expects(context, reading) || accepted === null || instrument === null)
-    return null;
+  if (!quantityFacts[quantity].byOwnCurrent || !expects(context, reading)) return null;
+  if (accepted === null || instrument === null) return null;
   const resolution = instrument.resolution ?? 0;
   const sides = known(reading);
   const computed = acceptedWindow(

@@ -98,7 +98,26 @@ function changes(step: Step | undefined): boolean {
     case 'replace':
     case 'prove-dead':
       return true;
-    default:
+    case 'ignition':
+    case 'disconnect':
+    case 'reconnect':
+    case 'wait':
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+    case 'fit':
+    case 'move':
+    case 'remove':
+    case 'read':
+    case 'measure':
+    case 'read-codes':
+    case 'clear-codes':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
+    case undefined:
       return false;
   }
 }

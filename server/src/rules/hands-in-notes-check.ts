@@ -1,4 +1,6 @@
 import { connectorsProbed, isolatedBy } from '../bench/hazards.ts';
+import { isVerb } from '../format/words.ts';
+import type { Verb } from '../format/words.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Command, Handled } from './doing-words.ts';
 import type { Seen } from './rule.ts';
@@ -56,22 +58,45 @@ export function namedBy(step: Step): readonly Id[] {
       return step.at.flatMap(({ id, members }) => [id, ...members]);
     case 'replace':
       return step.what.flatMap(({ id, members }) => [id, ...members]);
-    default:
+    case 'ignition':
+    case 'wait':
+    case 'read':
+    case 'measure':
+    case 'read-codes':
+    case 'clear-codes':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return [];
   }
 }
 
-/** Verbs that can be written as steps of their own, for what they can be written. */
-const verbs: Readonly<Record<string, readonly Handled[]>> = {
+/** What a verb can be written for where a text gives it as a command; nothing where that is no work of hands. */
+const handledBy: Readonly<Record<Verb, readonly Handled[]>> = {
+  ignition: [],
+  disconnect: ['sources'],
+  reconnect: ['sources'],
+  wait: [],
+  'prove-dead': [],
   unlock: ['connectors'],
   unplug: ['connectors'],
   plug: ['connectors'],
-  disconnect: ['sources'],
-  reconnect: ['sources'],
   fit: ['loads'],
   move: ['loads'],
   remove: ['loads'],
+  read: [],
+  measure: [],
+  'read-codes': [],
+  'clear-codes': [],
+  inspect: [],
+  do: [],
   replace: ['connectors', 'parts', 'monitors', 'assemblies'],
+  conclude: [],
+  go: [],
+  stop: [],
+  run: [],
 };
 
 /** How to write a command as a step. */
@@ -80,6 +105,8 @@ export function adviceTo(procedure: Procedure, { word, name }: Command): string 
   if (source !== null && (word === 'unlock' || word === 'unplug'))
     return `write a step \`disconnect: ${source}\``;
   if (source !== null && word === 'plug') return `write a step \`reconnect: ${source}\``;
-  const isVerb = (verbs[word] ?? []).some((kind) => procedure[kind].has(name));
-  return isVerb ? `write a step \`${word}: ${name}\`` : `write it as a \`do\` with \`at: ${name}\``;
+  const handled = isVerb(word) ? handledBy[word] : [];
+  return handled.some((kind) => procedure[kind].has(name))
+    ? `write a step \`${word}: ${name}\``
+    : `write it as a \`do\` with \`at: ${name}\``;
 }

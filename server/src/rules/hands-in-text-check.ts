@@ -35,11 +35,18 @@ function handsInDeeds(
   index: number,
   known: readonly Id[],
 ): readonly Seen[] {
-  if (step.verb !== 'do' && step.verb !== 'inspect') return [];
-  return named(procedure, known, step).map((id): Seen => {
-    const message = `The text names ${id}, ${advice(procedure, id)}.`;
-    return { index, issue: { rule: 'hands-in-text', subject: id, message } };
-  });
+  if (!('text' in step)) return [];
+  switch (step.verb) {
+    case 'do':
+    case 'inspect':
+      return named(procedure, known, step).map((id): Seen => {
+        const message = `The text names ${id}, ${advice(procedure, id)}.`;
+        return { index, issue: { rule: 'hands-in-text', subject: id, message } };
+      });
+    case 'stop':
+      // It is read like a note beside the step.
+      return [];
+  }
 }
 
 /** What the text names, by whole words, and `at` does not. */

@@ -3,6 +3,7 @@ import { proofLimit, unfitFor } from '../readings/proof.ts';
 import type { HighVoltage, Multimeter, Procedure, Source } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 
 /* Guards of high voltage: a source that no touch would be held against, and instruments that could never prove anything. */
 
@@ -47,7 +48,7 @@ function unfitMeters({ procedure, graph }: Context): readonly Seen[] {
     const source = procedure.sources.get(step.source);
     const known = procedure.sources.get(step.known);
     const meter = procedure.multimeters.get(step.with);
-    if (source?.kind !== 'high-voltage' || known === undefined || meter === undefined) return [];
+    if (!isHighVoltage(source) || known === undefined || meter === undefined) return [];
     const why = unfitInWords(source, known, meter);
     if (why === null) return [];
     const message = `${meter.id} cannot prove ${source.id} dead: ${why}.`;
@@ -75,5 +76,5 @@ export function everyLoopIsRead({ loops }: Procedure): boolean {
 }
 
 export function highVoltageIn({ sources }: Procedure): readonly HighVoltage[] {
-  return [...sources.values()].filter((source) => source.kind === 'high-voltage');
+  return [...sources.values()].filter(isHighVoltage);
 }

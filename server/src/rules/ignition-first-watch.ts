@@ -1,3 +1,4 @@
+import { changesTo } from '../bench/changes.ts';
 import type { Watcher } from '../bench/explore.ts';
 import { powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
@@ -11,11 +12,11 @@ const ignition: Watcher<Power> = {
   start: powerAtStart,
   key: powerKey,
   step: (power, step, report) => {
-    if ((step.verb === 'disconnect' || step.verb === 'reconnect') && power.ignitionOn)
+    for (const { id, isConnected } of power.ignitionOn ? changesTo('source', step) : [])
       report({
         rule: 'ignition-first',
-        subject: step.source,
-        message: `The ignition is still on when ${step.source} is ${step.verb}ed: switch it off first.`,
+        subject: id,
+        message: `The ignition is still on when ${id} is ${isConnected ? 'reconnected' : 'disconnected'}: switch it off first.`,
       });
     return powerAfter(power, step, []);
   },

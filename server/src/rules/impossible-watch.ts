@@ -1,6 +1,9 @@
 import type { Watcher } from '../bench/explore.ts';
 import { isFarSide, loadsAt, placeInWords, stateOf } from '../bench/hardware.ts';
-import type { ConnectorState, Hardware } from '../bench/hardware.ts';
+import { askedBy } from '../bench/asked.ts';
+import { changesOf, changesTo } from '../bench/changes.ts';
+import type { ChangeTo, ConnectorState } from '../bench/changes.ts';
+import type { Hardware } from '../bench/hardware.ts';
 import { connectedAfter, connectorWithLoads, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
 import { isPowered, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
@@ -42,37 +45,54 @@ function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
 }
 
 function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step: Step): readonly Issue[] {
-  const state = stateOf(hardware, id);
-  if (step.verb === 'unlock' || step.verb === 'unplug' || step.verb === 'plug') {
-    if (step.connector !== id) return [];
-    const reason = refusal(step.verb, state) ?? obstruction(step.verb, loadsAt(hardware, id));
-    return reason === null ? [] : [impossible(id, `${id} ${reason}.`)];
-  }
-  if (step.verb === 'replace')
-    return eachMeant(step.what).flatMap(([what, place]): Issue[] => {
-      const sitting = loadsHeldBy(procedure, what, id, hardware);
-      if (sitting.length === 0) return [];
-      const message = `${what} cannot be replaced while ${listed(sitting)} sits on ${what === id ? 'it' : id}: remove it first.`;
-      return [{ ...impossible(what, message), underline: place }];
-    });
-  if ((step.verb === 'disconnect' || step.verb === 'reconnect') && step.connector === id) {
-    // Whether it is open already is told of the source.
-    const reason = obstruction(step.verb === 'disconnect' ? 'unplug' : 'plug', loadsAt(hardware, id));
-    return reason === null ? [] : [impossible(id, `${id} ${reason}.`)];
-  }
-  const fitting = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
-  if ((step.verb !== 'fit' && step.verb !== 'move') || fitting?.connector !== id || state === 'unplugged')
-    return [];
-  if (procedure.loads.get(step.load)?.opensShortingBar !== true) return [];
-  return [
-    {
-      ...impossible(
-        step.load,
-        `${step.load} needs the mating face of ${id}, which is ${state}: unplug it first.`,
-      ),
-      underline: [step.verb === 'fit' ? 'at' : 'to'],
-    },
-  ];
+  return changesOf(step).flatMap((change): readonly Issue[] => {
+    switch (change.of) {
+      case 'connector':
+        return change.id === id ? matingIssues(hardware, change) : [];
+      case 'load':
+        return change.at?.connector === id ? fittingIssues(procedure, hardware, id, change) : [];
+      case 'things':
+        return replacingIssues(procedure, hardware, id, change.replaced);
+      case 'ignition':
+      case 'source':
+      case 'codes':
+      case 'time':
+        return [];
+    }
+  });
+}
+
+/** Whether the connector of a source is open already is told of the source. */
+function matingIssues(hardware: Hardware, { id, to, source }: ChangeTo<'connector'>): readonly Issue[] {
+  const reason =
+    (source === null ? refusal(to, stateOf(hardware, id)) : null) ?? obstruction(to, loadsAt(hardware, id));
+  return reason === null ? [] : [impossible(id, `${id} ${reason}.`)];
+}
+
+function fittingIssues(
+  { loads }: Procedure,
+  hardware: Hardware,
+  connector: Id,
+  { id: load, named }: ChangeTo<'load'>,
+): readonly Issue[] {
+  const state = stateOf(hardware, connector);
+  if (state === 'unplugged' || loads.get(load)?.opensShortingBar !== true) return [];
+  const message = `${load} needs the mating face of ${connector}, which is ${state}: unplug it first.`;
+  return [{ ...impossible(load, message), underline: named }];
+}
+
+function replacingIssues(
+  procedure: Procedure,
+  hardware: Hardware,
+  connector: Id,
+  replaced: readonly Mentioned[],
+): readonly Issue[] {
+  return eachMeant(replaced).flatMap(([what, place]): Issue[] => {
+    const sitting = loadsHeldBy(procedure, what, connector, hardware);
+    if (sitting.length === 0) return [];
+    const message = `${what} cannot be replaced while ${listed(sitting)} sits on ${what === connector ? 'it' : connector}: remove it first.`;
+    return [{ ...impossible(what, message), underline: place }];
+  });
 }
 
 /**
@@ -111,33 +131,26 @@ function eachMeant(mentioned: readonly Mentioned[]): readonly (readonly [Id, Pat
   return mentioned.flatMap(({ members, place }) => members.map((id) => [id, place] as const));
 }
 
-function obstruction(verb: 'unlock' | 'unplug' | 'plug', sitting: readonly Id[]): string | null {
-  if (verb === 'unlock' || sitting.length === 0) return null;
-  return `cannot be ${verb}ged while ${listed(sitting)} sits on it: remove it first`;
+function obstruction(to: ConnectorState, sitting: readonly Id[]): string | null {
+  if (to === 'unlocked' || sitting.length === 0) return null;
+  return `cannot be ${to === 'mated' ? 'plugged' : to} while ${listed(sitting)} sits on it: remove it first`;
 }
 
-function refusal(verb: 'unlock' | 'unplug' | 'plug', state: ConnectorState): string | null {
-  switch (verb) {
-    case 'unlock':
-      return state === 'mated' ? null : `is already ${state} when a path comes here`;
-    case 'unplug':
-      return state === 'unplugged' ? 'is already unplugged when a path comes here' : null;
-    case 'plug':
-      return state === 'mated' ? 'is already mated when a path comes here' : null;
-  }
+function refusal(to: ConnectorState, state: ConnectorState): string | null {
+  const isThere = to === 'unlocked' ? state !== 'mated' : state === to;
+  return isThere ? `is already ${state} when a path comes here` : null;
 }
 
 function loadWatcher(id: Id): Watcher<Place | null> {
   return {
     ...loadItem(id),
     step: (at, step, report) => {
-      const named =
-        (step.verb === 'fit' || step.verb === 'remove' || step.verb === 'move') && step.load === id;
-      if (!named) return at;
-      if (step.verb === 'fit' && at !== null)
-        report(impossible(id, `${id} is still fitted at ${placeInWords(at)} when a path comes here.`));
-      if (step.verb !== 'fit' && at === null)
-        report(impossible(id, `${id} is not fitted anywhere when a path comes here.`));
+      for (const { before } of changesTo('load', step).filter((change) => change.id === id)) {
+        if (before === 'loose' && at !== null)
+          report(impossible(id, `${id} is still fitted at ${placeInWords(at)} when a path comes here.`));
+        if (before === 'fitted' && at === null)
+          report(impossible(id, `${id} is not fitted anywhere when a path comes here.`));
+      }
       return placeAfter(at, step, id);
     },
   };
@@ -147,9 +160,8 @@ function sourceWatcher(id: Id): Watcher<boolean> {
   return {
     ...sourceItem(id),
     step: (connected, step, report) => {
-      if ((step.verb !== 'disconnect' && step.verb !== 'reconnect') || step.source !== id) return connected;
       const after = connectedAfter(connected, step, id);
-      if (after === connected)
+      if (after === connected && changesTo('source', step).some((change) => change.id === id))
         report(
           impossible(id, `${id} is already ${after ? 'connected' : 'disconnected'} when a path comes here.`),
         );
@@ -181,13 +193,14 @@ function missingPower(power: Power, feeding: readonly Id[]): string {
 }
 
 function asks(procedure: Procedure, monitor: Id, step: Step): boolean {
-  switch (step.verb) {
-    case 'read':
-      return step.loops.some((loop) => procedure.loops.get(loop)?.monitor === monitor);
-    case 'read-codes':
-    case 'clear-codes':
-      return step.monitor === monitor;
-    default:
+  const asked = askedBy(step);
+  switch (asked?.of) {
+    case 'loops':
+      return asked.step.loops.some((loop) => procedure.loops.get(loop)?.monitor === monitor);
+    case 'memory':
+      return asked.monitor === monitor;
+    case 'points':
+    case undefined:
       return false;
   }
 }

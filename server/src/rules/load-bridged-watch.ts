@@ -1,3 +1,4 @@
+import { changesTo } from '../bench/changes.ts';
 import type { Watcher } from '../bench/explore.ts';
 import { placeInWords, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
@@ -29,7 +30,8 @@ function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
     step: (hardware, step, report) => {
       const after = item.step(hardware, step, report);
       // To take apart what a load sits on is impossible, and said to be.
-      if (after !== hardware && step.verb !== 'unplug' && step.verb !== 'disconnect') {
+      const isTakenApart = stateOf(after, id) === 'unplugged' && stateOf(hardware, id) !== 'unplugged';
+      if (after !== hardware && !isTakenApart) {
         const before = bridgedLoads(procedure, hardware).map(({ load }) => load);
         for (const one of bridgedLoads(procedure, after))
           if (!before.includes(one.load)) report(bridged(procedure, one, after, step));
@@ -64,6 +66,6 @@ function advice({ connectors }: Procedure, { place, bar }: Bridged, hardware: Ha
 }
 
 function underlined(step: Step, load: Id): Pick<Issue, 'underline'> {
-  if (step.verb === 'fit' && step.load === load) return { underline: ['at'] };
-  return step.verb === 'move' && step.load === load ? { underline: ['to'] } : {};
+  const change = changesTo('load', step).find(({ id }) => id === load);
+  return change === undefined ? {} : { underline: change.named };
 }

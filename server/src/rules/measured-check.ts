@@ -4,6 +4,7 @@ import type { Issue } from '../bench/issue.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /* What is measured by hand: through a live stage, past a monitor, or where a source is still on. */
 
@@ -33,7 +34,7 @@ function byMeasurement({ procedure, readings }: Context, look: Look): readonly S
 }
 
 function acrossLive(procedure: Procedure, reading: Reading, { arrival }: GoodOnBench): Issue | null {
-  if (reading.quantity !== 'resistance') return null;
+  if (!quantityFacts[reading.quantity].byOwnCurrent) return null;
   const between = standingBetween(procedure, reading, arrival.state);
   const live = [...(between?.things ?? [])].filter((id) => procedure.parts.get(id)?.live === true);
   if (live.length === 0) return null;

@@ -6,6 +6,7 @@ import type { Id } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { expects, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /* Instruments whose error is so large that no reading proves a circuit good. */
 
@@ -15,7 +16,7 @@ function tooCoarse(context: Context): readonly Seen[] {
   const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
     // A voltage says little of a circuit by itself, and its sources are often stated without a spread.
-    if (reading.quantity === 'voltage') return [];
+    if (!quantityFacts[reading.quantity].byOwnCurrent) return [];
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
     if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(

@@ -1,7 +1,10 @@
+import { changesTo } from '../bench/changes.ts';
 import type { Circuits } from '../bench/circuits.ts';
 import { touchesOf } from '../bench/touch.ts';
-import { membersOf } from '../text/mentioned.ts';
+import type { Touch } from '../bench/touch.ts';
+import { isStage } from '../text/part-kinds.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 
 /*
  * Which steps have to carry a notice, by what they do and to what. Signal words as in ANSI Z535.6, from memory: DANGER
@@ -38,7 +41,7 @@ export const requiredNotices: readonly RequiredNotice[] = [
     signal: 'warning',
     often: 'every',
     hazards: liveStages,
-    isMet: (_, step, stage) => handled(step).includes(stage),
+    isMet: (_, step, stage) => touched(step).some(({ id, inHands }) => inHands && id === stage),
     asks: (stage) => `${stage} is in the hands here, and can still fire`,
     says: "A stage can still fire. Carry and lay it down as the maker's service information says, its front away from people.",
   },
@@ -46,11 +49,8 @@ export const requiredNotices: readonly RequiredNotice[] = [
     signal: 'warning',
     often: 'first',
     hazards: liveStages,
-    // A load that comes off was fitted by hands that were there before.
     isMet: ({ holding }, step, stage) =>
-      touchesOf(step, () => undefined).some(({ id }) =>
-        holding(id).some(({ members }) => members.has(stage)),
-      ),
+      touched(step).some(({ id }) => holding(id).some(({ members }) => members.has(stage))),
     asks: (stage) => `Hands come to the circuit of ${stage} here for the first time`,
     says: "Touch bare metal first, so that you carry no static charge, and stay clear of the front of the stage. Go by the maker's service information.",
   },
@@ -59,7 +59,7 @@ export const requiredNotices: readonly RequiredNotice[] = [
     often: 'first',
     hazards: highVoltage,
     isMet: (_, step, source) =>
-      (step.verb === 'disconnect' || step.verb === 'prove-dead') && step.source === source,
+      switches(step, source, false) || (step.verb === 'prove-dead' && step.source === source),
     asks: (source) => `Hands come near ${source} here for the first time, before it is known to be dead`,
     says: protectFromVoltage,
   },
@@ -67,23 +67,27 @@ export const requiredNotices: readonly RequiredNotice[] = [
     signal: 'danger',
     often: 'first',
     hazards: highVoltage,
-    isMet: (_, step, source) => step.verb === 'reconnect' && step.source === source,
+    isMet: (_, step, source) => switches(step, source, true),
     asks: (source) => `${source} comes back here for the first time`,
     says: keepAwayFromVoltage,
   },
 ];
 
 function highVoltage({ sources }: Procedure): readonly Id[] {
-  return [...sources.values()].flatMap(({ id, kind }) => (kind === 'high-voltage' ? [id] : []));
+  return [...sources.values()].filter(isHighVoltage).map(({ id }) => id);
 }
 
 function liveStages({ parts }: Procedure): readonly Id[] {
-  return [...parts.values()].flatMap(({ id, kind, live }) => (kind === 'initiator' && live ? [id] : []));
+  return [...parts.values()].flatMap((part) => (isStage(part) && part.live ? [part.id] : []));
 }
 
-function handled(step: Step): readonly Id[] {
-  if (step.verb === 'do') return membersOf(step.at);
-  return step.verb === 'replace' ? membersOf(step.what) : [];
+/** A load that comes off was fitted by hands that were there before. */
+function touched(step: Step): readonly Touch[] {
+  return touchesOf(step, () => undefined);
+}
+
+function switches(step: Step, source: Id, on: boolean): boolean {
+  return changesTo('source', step).some(({ id, isConnected }) => id === source && isConnected === on);
 }
 
 /** Whether a step carries a notice of this signal word, or of a graver one. */

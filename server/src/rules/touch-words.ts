@@ -3,7 +3,9 @@ import { owedByAll } from '../bench/owed.ts';
 import type { Power } from '../bench/power.ts';
 import type { Touch } from '../bench/touch.ts';
 import { formatWait } from '../quantity/quantity.ts';
+import { isStage } from '../text/part-kinds.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import { listed, whatIsOn } from './words.ts';
 
 /* What is said of hands, and of proofs, where something is not dead. `live` are the stages and sections concerned. */
@@ -16,7 +18,7 @@ export function liveTouch(
   power: Power,
 ): Issue {
   const needed = [...whatTakesAway(procedure, sources, power), ...whatProves(procedure, sources)];
-  const what = live.every((id) => procedure.parts.get(id)?.kind === 'initiator') ? 'fire' : 'be live';
+  const what = live.every((id) => isStage(procedure.parts.get(id))) ? 'fire' : 'be live';
   return {
     rule: 'live-touch',
     subject: touch.id,
@@ -85,7 +87,7 @@ function whatTakesAway(procedure: Procedure, sources: readonly Id[], power: Powe
 
 function whatProves(procedure: Procedure, sources: readonly Id[]): readonly string[] {
   return sources
-    .filter((id) => procedure.sources.get(id)?.kind === 'high-voltage')
+    .filter((id) => isHighVoltage(procedure.sources.get(id)))
     .map((id) => `\`prove-dead: ${id}\``);
 }
 

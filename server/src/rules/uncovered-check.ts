@@ -1,6 +1,6 @@
 import { classesRequired } from '../readings/classes.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Measuring } from '../readings/subject.ts';
+import type { Measuring } from '../bench/asked.ts';
 import type { Outcome, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
@@ -21,16 +21,18 @@ function uncovered(context: Context): readonly Seen[] {
 }
 
 function missingOutcomes(context: Context, step: Step, index: number): readonly string[] {
+  if (!('outcomes' in step) || step.outcomes === null) return [];
   switch (step.verb) {
     case 'inspect':
-      return step.outcomes === null ? [] : notNamed(['ok', 'defect'], step.outcomes);
+      return notNamed(['ok', 'defect'], step.outcomes);
     case 'read-codes':
-      return step.outcomes === null ? [] : notNamed(['none', 'stored', 'present'], step.outcomes);
+      return notNamed(['none', 'stored', 'present'], step.outcomes);
     case 'read':
-      return step.outcomes === null ? [] : missingClasses(context, step, step.outcomes, index);
+      return missingClasses(context, step, step.outcomes, index);
     case 'measure':
-      return step.outcomes === null ? [] : missingMeasured(context, step, step.outcomes, index);
-    default:
+      return missingMeasured(context, step, step.outcomes, index);
+    case 'prove-dead':
+      // What it does not name is known: dead goes on, live ends the work.
       return [];
   }
 }

@@ -1,3 +1,4 @@
+import { changesTo } from '../bench/changes.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf, owesAtLeast } from '../bench/clock.ts';
 import type { Clock, Cluster } from '../bench/clock.ts';
 import type { Watcher } from '../bench/explore.ts';
@@ -77,26 +78,20 @@ function switched(cluster: Cluster, state: State, step: Step): State {
 
 /** An excuse ends when one of its sources or the ignition is switched. */
 function stillExcused({ excused }: State, step: Step): Excused {
-  switch (step.verb) {
-    case 'ignition':
-      return [];
-    case 'disconnect':
-    case 'reconnect':
-      return excused.filter((set) => !set.includes(step.source));
-    default:
-      return excused;
-  }
+  if (changesTo('ignition', step).length > 0) return [];
+  const switched = changesTo('source', step).map(({ id }) => id);
+  return excused.filter((set) => !set.some((source) => switched.includes(source)));
 }
 
 function moved(context: Context, cluster: Cluster, state: State, step: Step): State {
-  if (step.verb !== 'fit' && step.verb !== 'move' && step.verb !== 'remove') return state;
-  const place = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
-  const concerns = place !== null && concernsCluster(context, cluster, place.connector);
-  if (!concerns && !state.places.has(step.load)) return state;
-  const places = new Map(state.places);
-  if (concerns) places.set(step.load, place);
-  else places.delete(step.load);
-  return settled({ ...state, places });
+  return changesTo('load', step).reduce((before, { id, at }) => {
+    const concerns = at !== null && concernsCluster(context, cluster, at.connector);
+    if (!concerns && !before.places.has(id)) return before;
+    const places = new Map(before.places);
+    if (concerns) places.set(id, at);
+    else places.delete(id);
+    return settled({ ...before, places });
+  }, state);
 }
 
 function concernsCluster(context: Context, cluster: Cluster, connector: Id): boolean {

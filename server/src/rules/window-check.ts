@@ -6,6 +6,7 @@ import { benchInWords } from '../readings/bench-in-words.ts';
 import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
+import type { Outcome } from '../text/procedure.ts';
 import { shownInWords } from '../readings/shown-in-words.ts';
 import { judgedByLoad } from './load-out-of-window-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
@@ -128,13 +129,32 @@ function soundlyReached(context: Context): readonly boolean[] {
 function canBeSound(context: Context, index: number, edge: Edge): boolean {
   const step = context.graph.steps[index];
   const outcome = edge.outcome;
-  if (step === undefined || outcome === undefined) return true;
-  if (step.verb === 'inspect') return outcome.name !== 'defect';
-  if (step.verb === 'prove-dead') return outcome.name !== 'live';
-  if ((step.verb !== 'read' && step.verb !== 'measure') || outcome.name === 'window') return true;
-  const all = step.verb === 'read' ? step.loops : [step.of];
+  if (step === undefined || outcome === undefined || !('outcomes' in step)) return true;
+  switch (step.verb) {
+    case 'inspect':
+      return outcome.name !== 'defect';
+    case 'prove-dead':
+      return outcome.name !== 'live';
+    case 'read-codes':
+      return true;
+    case 'read':
+      return canShow(context, index, outcome, step.loops, step.outcomes ?? []);
+    case 'measure':
+      return canShow(context, index, outcome, [step.of], step.outcomes ?? []);
+  }
+}
+
+/** Whether sound circuits, all those that are read or the one that the outcome is of, can be shown so. */
+function canShow(
+  context: Context,
+  index: number,
+  outcome: Outcome,
+  all: readonly string[],
+  outcomes: readonly Outcome[],
+): boolean {
+  if (outcome.name === 'window') return true;
   const loops = outcome.of === undefined ? all : [outcome.of];
-  const named = all.length === 1 ? (step.outcomes ?? []).map(({ name }) => name) : [];
+  const named = all.length === 1 ? outcomes.map(({ name }) => name) : [];
   return loops.every((loop) => {
     const shown = soundClasses(context, index, loop);
     if (shown === null) return true;

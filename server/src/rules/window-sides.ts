@@ -25,7 +25,7 @@ export function known(reading: Reading): readonly Side[] {
 /** Whether the author states a window. */
 export function expects(context: Context, reading: Reading): boolean {
   const step = context.graph.steps[reading.index];
-  return (step?.verb === 'read' || step?.verb === 'measure') && step.expect !== null;
+  return step !== undefined && 'expect' in step && step.expect !== null;
 }
 
 /** A finding about a reading, with the ways to the benches that it speaks of; the first one's is its path. */

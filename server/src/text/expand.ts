@@ -145,7 +145,23 @@ function withTargets(step: ListedStep, moved: (target: Target) => Target): Liste
       return { ...step, outcomes: step.outcomes?.map(led) ?? null };
     case 'prove-dead':
       return { ...step, outcomes: step.outcomes.map(led) };
-    default:
+    case 'ignition':
+    case 'disconnect':
+    case 'reconnect':
+    case 'wait':
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+    case 'fit':
+    case 'move':
+    case 'remove':
+    case 'clear-codes':
+    case 'do':
+    case 'replace':
+    case 'conclude':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return step;
   }
 }

@@ -1,5 +1,5 @@
 import type { NeedKind } from '../format/procedure.ts';
-import type { kinds, Verb } from '../format/words.ts';
+import type { Kind, Quantity, Verb } from '../format/words.ts';
 import type { Accuracy, Limit, Span } from '../quantity/span.ts';
 import type { OutcomeName } from './finding.ts';
 import type { Resistance } from './resistance.ts';
@@ -104,7 +104,7 @@ export interface MeterRange {
 }
 
 export interface Load extends Defined {
-  readonly kind: 'lamp' | 'resistor';
+  readonly kind: Kind<'loads'>;
   /** null: unreadable. */
   readonly resistance: Resistance | null;
   /** A keyed adapter: needs the mating face, and opens the shorting bar on its side. */
@@ -121,7 +121,7 @@ export interface Entry extends Defined {
   readonly accuracy: number | null;
 }
 
-export type PartKind = (typeof kinds)['parts'][number];
+export type PartKind = Kind<'parts'>;
 
 export interface Part extends Defined {
   readonly kind: PartKind;
@@ -210,7 +210,7 @@ export interface Terminal {
 /** A point that a probe touches. */
 export type Probe = Terminal | { readonly node: NodeName };
 
-export type Quantity = 'resistance' | 'voltage';
+export type { Quantity };
 
 /** A window beside the accepted one, with its name. */
 export interface NamedWindow {

@@ -9,12 +9,13 @@ import { expectOf, windowsOf } from './read-expected.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
 import { placeOf, touchedBy, unlessUnread } from './read-places.ts';
 import { isMonitor } from './read-instruments.ts';
-import { isolates, isolatorOf, readProof } from './read-high-voltage.ts';
+import { isolates, readProof } from './read-high-voltage.ts';
 import { readMeasure } from './read-measure.ts';
 import { readRun } from './read-run.ts';
 import { goesWithAnother, ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
+import { isolatorOf } from './source-kinds.ts';
 import { entryOf } from './tree.ts';
 import type { MapNode } from './tree.ts';
 import type { Path } from './where.ts';
@@ -41,7 +42,7 @@ export function readAction(
     case 'disconnect':
     case 'reconnect': {
       const source = one(word, at, ['sources'], context);
-      return source === null ? null : { verb, source, connector: isolatorOf(source, bench) };
+      return source === null ? null : { verb, source, connector: isolatorOf(bench.sources.get(source)) };
     }
     case 'wait': {
       const seconds = exact(word, 'time', at, reader.report);

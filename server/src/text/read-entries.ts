@@ -1,5 +1,5 @@
-import { kinds } from '../format/words.ts';
-import type { KindSection, Section } from '../format/words.ts';
+import { isKind, kindsOf } from '../format/words.ts';
+import type { Kind, KindSection, Section } from '../format/words.ts';
 import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Reader } from './reader.ts';
@@ -71,8 +71,8 @@ export function kindOf<S extends KindSection>(
   section: S,
   { id, path, node }: RawEntry,
   report: Reader['report'],
-): (typeof kinds)[S][number] | null {
-  const known: readonly (typeof kinds)[S][number][] = kinds[section];
+): Kind<S> | null {
+  const known = kindsOf(section);
   const listed = known.map((one) => `\`${one}\``).join(', ');
   const entry = entryOf(node, 'kind');
   if (entry === undefined) {
@@ -111,8 +111,7 @@ export function kindOf<S extends KindSection>(
     });
     return null;
   }
-  const found = known.find((one) => one === value.text);
-  if (found !== undefined) return found;
+  if (isKind(section, value.text)) return value.text;
   const guess = didYouMean(value.text, known);
   const message = `\`${value.text}\` is not a kind that is known here; expected ${listed}.${guess}`;
   const meant = suggestion(value.text, known);

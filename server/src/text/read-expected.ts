@@ -1,41 +1,40 @@
-import type { Dimension } from '../quantity/quantity.ts';
 import { valueAt } from './problem.ts';
-import type { Expect, NamedWindow } from './procedure.ts';
+import type { Expect, NamedWindow, Quantity } from './procedure.ts';
 import { limit, range } from './quantities.ts';
+import { quantityFacts } from './quantity-kinds.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
 
 type Report = Reader['report'];
 
 /** The window that an author states for a reading; null: it could not be read. */
-export function expectOf(written: string, dimension: Dimension, path: Path, report: Report): Expect | null {
-  return written.trim() === 'open' ? 'open' : windowOf(written, dimension, path, report);
+export function expectOf(written: string, quantity: Quantity, path: Path, report: Report): Expect | null {
+  return written.trim() === 'open' ? 'open' : windowOf(written, quantity, path, report);
 }
 
 function windowOf(
   written: string,
-  dimension: Dimension,
+  quantity: Quantity,
   path: Path,
   report: Report,
 ): NamedWindow['window'] | null {
   const isLimit = /^\s*(?:below|above)\b/i.test(written);
-  // A voltage from one point to another lies on either side of zero.
-  const signed = dimension === 'voltage';
+  const { isSigned } = quantityFacts[quantity];
   return isLimit
-    ? limit(written, dimension, path, report, signed)
-    : range(written, dimension, path, report, signed);
+    ? limit(written, quantity, path, report, isSigned)
+    : range(written, quantity, path, report, isSigned);
 }
 
 /** The further windows of a step in written order; null: one could not be read, or two have values in common. */
 export function windowsOf(
   written: unknown,
-  dimension: Dimension,
+  quantity: Quantity,
   path: Path,
   report: Report,
 ): readonly NamedWindow[] | null {
   const entries = Object.entries((written ?? {}) as Readonly<Record<string, string>>);
   const read = entries.map(([name, text]): NamedWindow | null => {
-    const window = windowOf(text, dimension, [...path, name], report);
+    const window = windowOf(text, quantity, [...path, name], report);
     return window === null ? null : { name, window };
   });
   const known = read.filter((one) => one !== null);

@@ -1,6 +1,5 @@
 import { formsOf } from '../format/words.ts';
-import type { DefinitionName } from '../format/definitions.ts';
-import type { Form, KindSection } from '../format/words.ts';
+import type { Form, FormName, Kind, KindSection } from '../format/words.ts';
 import { exampleIn, schemaAt } from '../format/walker.ts';
 import { keyAt } from './problem.ts';
 import type { RawEntry } from './read-entries.ts';
@@ -12,12 +11,12 @@ import { entryOf } from './tree.ts';
  * In which of its forms an entry states its resistance. One that mixes two, or has nothing but its kind, is reported and
  * null; one that has neither form's keys but others is left to the check of the first form.
  */
-export function formOf(
-  section: KindSection,
-  kind: string,
+export function formOf<S extends KindSection, K extends Kind<S>>(
+  section: S,
+  kind: K,
   { id, path, node }: RawEntry,
   report: Reader['report'],
-): DefinitionName | null {
+): FormName<S, K> | null {
   const forms = formsOf(section, kind);
   const written = ({ keys }: Form) => keys.filter((key) => entryOf(node, key) !== undefined);
   const [first, second] = forms.filter((form) => written(form).length > 0);
@@ -36,7 +35,7 @@ export function formOf(
     report({ rule: 'missing-key', at: keyAt(path), message, subject: id });
     return null;
   }
-  return (first ?? usual)?.definition ?? null;
+  return ((first ?? usual)?.definition ?? null) as FormName<S, K> | null;
 }
 
 function named({ keys }: Form): string {

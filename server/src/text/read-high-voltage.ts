@@ -1,18 +1,13 @@
-import type { ActionReader, Bench } from './action-reader.ts';
+import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Id, Probed, Quantity, Source, Terminal } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { goesWithAnother } from './read-sources.ts';
+import { isolatorOf } from './source-kinds.ts';
 import { nodeAt } from './tree.ts';
 import type { Path } from './where.ts';
-
-/** The connector whose opening is the `disconnect` of a source; null: it has none. */
-export function isolatorOf(id: Id, { sources }: Pick<Bench, 'sources'>): Id | null {
-  const source = sources.get(id);
-  return source?.kind === 'high-voltage' ? source.isolatedBy : null;
-}
 
 /**
  * Whether a connector takes a source away: then the verbs of the source are the ones for it, since one act has one
@@ -24,8 +19,9 @@ export function isolates(
   at: Path,
   { reader, bench }: ActionReader,
 ): boolean {
-  const source = [...bench.sources.keys()].find((id) => isolatorOf(id, bench) === connector);
-  if (source === undefined) return false;
+  const found = [...bench.sources.values()].find((one) => isolatorOf(one) === connector);
+  if (found === undefined) return false;
+  const source = found.id;
   const effect =
     verb === 'plug' ? `mating it is \`reconnect: ${source}\`` : `opening it is \`disconnect: ${source}\``;
   const advice =
@@ -35,7 +31,7 @@ export function isolates(
     at: valueAt(at),
     message: `\`${connector}\` takes \`${source}\` away; ${advice}.`,
     subject: connector,
-    related: relatedTo(bench.sources.get(source)),
+    related: relatedTo(found),
   });
   return true;
 }

@@ -18,8 +18,14 @@ export interface Instruments {
 export function readInstruments(reader: Reader): Instruments {
   const read = entriesIn('instruments', reader).flatMap((entry): (Monitor | Multimeter)[] => {
     const kind = kindOf('instruments', entry, reader.report);
-    if (kind === null) return [];
-    return [kind === 'monitor' ? readMonitor(entry, reader) : readMultimeter(entry, reader)];
+    switch (kind) {
+      case 'monitor':
+        return [readMonitor(entry, reader)];
+      case 'multimeter':
+        return [readMultimeter(entry, reader)];
+      case null:
+        return [];
+    }
   });
   return {
     monitors: byId(read.filter((one) => one.kind === 'monitor')),

@@ -1,8 +1,9 @@
+import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { didYouMean, suggestion } from './nearest.ts';
 import { valueAt } from './problem.ts';
-import type { Action, NodeName, Probe, Quantity } from './procedure.ts';
+import type { Action, NodeName, Probe } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
@@ -14,7 +15,8 @@ import type { Path } from './where.ts';
 export function readMeasure(values: Readonly<Record<string, unknown>>, context: ActionReader): Action | null {
   const { path } = context;
   const { report } = context.reader;
-  const quantity: Quantity = values.measure === 'voltage' ? 'voltage' : 'resistance';
+  const quantity = quantities.find((one) => one === values.measure);
+  if (quantity === undefined) return null;
   const across = acrossOf(values.across, [...path, 'across'], context);
   const meter = meterOf(values.with, quantity, [...path, 'with'], context);
   const expected = typeof values.expect === 'string' ? values.expect : null;

@@ -1,5 +1,6 @@
 import { laterEntryKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
+import { partFacts } from './part-kinds.ts';
 import type { Entry, Id, Load, Part } from './procedure.ts';
 import { span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
@@ -23,6 +24,8 @@ function readLoad(entry: RawEntry, { report }: Reader): Load | null {
   };
   const form = formOf('loads', kind, entry, report);
   switch (form) {
+    case null:
+      return load(null);
     case 'lamp-load-by-resistance': {
       const { values } = checkEntry(form, node, path, rules, report);
       return load(stated(values.resistance, path, report), values['opens-shorting-bar']);
@@ -35,8 +38,6 @@ function readLoad(entry: RawEntry, { report }: Reader): Load | null {
       const checked = checkEntry(form, node, path, rules, report);
       return load(ofSeries(checked, path, report), checked.values['opens-shorting-bar']);
     }
-    default:
-      return load(null);
   }
 }
 
@@ -54,29 +55,38 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
     id,
     path,
     kind,
-    form: placeOf(kind),
+    form: partFacts[kind].form,
     live: false,
     statedInert: false,
     noFire: null,
     voltage: null,
   };
-  if (kind === 'hv-section') {
-    const { values } = checkEntry(kind, node, path, rules, report);
-    const voltage = span(values.voltage, 'voltage', [...path, 'voltage'], report);
-    return { ...part, resistance: stated(values.resistance, path, report), live: true, voltage };
+  switch (kind) {
+    case 'initiator': {
+      const { values } = checkEntry(kind, node, path, rules, report);
+      return {
+        ...part,
+        resistance: stated(values.resistance, path, report),
+        live: values.live ?? false,
+        statedInert: values.live === false,
+        noFire: span(values['no-fire'], 'current', [...path, 'no-fire'], report),
+      };
+    }
+    case 'hv-section': {
+      const { values } = checkEntry(kind, node, path, rules, report);
+      const voltage = span(values.voltage, 'voltage', [...path, 'voltage'], report);
+      return { ...part, resistance: stated(values.resistance, path, report), live: true, voltage };
+    }
+    case 'cable':
+    case 'rotary-coupling':
+    case 'series':
+    case 'resistor':
+    case 'heater':
+    case 'switch':
+    case 'coil':
+    case 'thermistor':
+    case 'rtd':
+    case 'lamp':
+      return { ...part, resistance: readResistance(kind, entry, rules, reader, entries) };
   }
-  if (kind !== 'initiator')
-    return { ...part, resistance: readResistance(kind, entry, rules, reader, entries) };
-  const { values } = checkEntry('initiator', node, path, rules, report);
-  return {
-    ...part,
-    resistance: stated(values.resistance, path, report),
-    live: values.live ?? false,
-    statedInert: values.live === false,
-    noFire: span(values['no-fire'], 'current', [...path, 'no-fire'], report),
-  };
-}
-
-function placeOf(kind: Part['kind']): Part['form'] {
-  return kind === 'cable' || kind === 'rotary-coupling' || kind === 'series' ? 'two-conductor' : 'end';
 }

@@ -1,7 +1,7 @@
 import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
-import type { Entry, Id, Part } from './procedure.ts';
+import type { Entry, Id, PartKind } from './procedure.ts';
 import { aboveZero, exact, positive, rating, span, wire } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
@@ -18,7 +18,7 @@ const coilReference = '20 °C';
 
 /** The resistance of a part that is no stage, in the form in which it is written. */
 export function readResistance(
-  kind: Exclude<Part['kind'], 'initiator' | 'hv-section'>,
+  kind: Exclude<PartKind, 'initiator' | 'hv-section'>,
   entry: RawEntry,
   rules: EntryRules,
   reader: Reader,
@@ -29,6 +29,8 @@ export function readResistance(
   const at = (key: string): Path => [...path, key];
   const form = formOf('parts', kind, entry, report);
   switch (form) {
+    case null:
+      return null;
     case 'rotary-coupling':
     case 'series':
     case 'heater':
@@ -73,8 +75,6 @@ export function readResistance(
       if (r0 === null || name === undefined || temperature === null) return null;
       return { kind: 'platinum', r0, class: name, temperature };
     }
-    default:
-      return null;
   }
 }
 

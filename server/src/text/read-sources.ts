@@ -10,6 +10,7 @@ import type { RawEntry } from './read-entries.ts';
 import { isMonitor } from './read-instruments.ts';
 import type { Instruments } from './read-instruments.ts';
 import type { Reader } from './reader.ts';
+import { isolatorOf } from './source-kinds.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -23,8 +24,17 @@ export function readSources(reader: Reader, fed: Fed): ReadonlyMap<Id, Source> {
   const { report } = reader;
   const sources = entriesIn('sources', reader).flatMap((entry): Source[] => {
     const kind = kindOf('sources', entry, report);
-    if (kind === null || kind === 'regulated') return [];
-    return [kind === 'battery' ? readBattery(entry, reader, fed) : readHighVoltage(entry, reader, fed)];
+    switch (kind) {
+      case 'battery':
+        return [readBattery(entry, reader, fed)];
+      case 'high-voltage':
+        return [readHighVoltage(entry, reader, fed)];
+      case 'regulated':
+        // Read once these are known.
+        return [];
+      case null:
+        return [];
+    }
   });
   checkIsolatedOnce(sources, report);
   return byId(sources);
@@ -165,10 +175,10 @@ function readSafeBelow(
 
 /** One connector takes away one source: its opening is the `disconnect` of that source. */
 function checkIsolatedOnce(sources: readonly Source[], report: Reader['report']): void {
-  const taken = new Map<Id, HighVoltage>();
+  const taken = new Map<Id, Source>();
   for (const source of sources) {
-    if (source.kind !== 'high-voltage' || source.isolatedBy === null) continue;
-    const { isolatedBy: connector, path } = source;
+    const connector = isolatorOf(source);
+    if (connector === null) continue;
     const earlier = taken.get(connector);
     if (earlier === undefined) {
       taken.set(connector, source);
@@ -176,7 +186,7 @@ function checkIsolatedOnce(sources: readonly Source[], report: Reader['report'])
     }
     report({
       rule: 'wrong-id',
-      at: valueAt([...path, 'isolated-by']),
+      at: valueAt([...source.path, 'isolated-by']),
       message: `\`${connector}\` takes \`${earlier.id}\` away already. A connector isolates one source.`,
       subject: connector,
       related: [{ at: valueAt([...earlier.path, 'isolated-by']), message: 'It is named here.' }],

@@ -1,4 +1,4 @@
-import { verbs } from '../format/words.ts';
+import { isVerb, verbs } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import type { Verb } from '../format/words.ts';
 import { laterStepKeys } from '../format/later.ts';
@@ -26,12 +26,6 @@ export function isSection(node: Node): boolean {
 export function verbsIn(node: Node): readonly Verb[] {
   if (node.kind !== 'map') return [];
   return node.entries.map(({ key }) => key).filter(isVerb);
-}
-
-const verbNames: ReadonlySet<string> = new Set(verbs);
-
-function isVerb(key: string): key is Verb {
-  return verbNames.has(key);
 }
 
 /** For each item of the written list the index of its step; null for a section. */

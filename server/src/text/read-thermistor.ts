@@ -1,3 +1,4 @@
+import type { FormName } from '../format/words.ts';
 import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
@@ -9,7 +10,7 @@ import { temperatureOf } from './read-temperature.ts';
 import type { Reader } from './reader.ts';
 import type { Resistance, SensorCurve, SensorTolerance } from './resistance.ts';
 
-type Form = 'thermistor-by-beta' | 'thermistor-by-coefficients';
+type Form = FormName<'parts', 'thermistor'>;
 
 interface Common {
   readonly tolerance?: string | undefined;

@@ -1,3 +1,4 @@
+import type { OutcomeName } from '../../text/finding.ts';
 import type { Outcome, Procedure, Step } from '../../text/procedure.ts';
 import { stepNumber } from '../../text/where.ts';
 import { stepOf } from './along-trace.ts';
@@ -5,7 +6,7 @@ import type { Candidate, Mender } from './candidate.ts';
 import { textOf } from './trial.ts';
 
 /** What shows nothing wrong: where it leads, nothing that the step does not name may lead. */
-const good: ReadonlySet<string> = new Set(['within', 'ok', 'none', 'dead']);
+const good: ReadonlySet<OutcomeName> = new Set(['within', 'ok', 'none', 'dead'] as const);
 
 /**
  * What the step does not name goes where it sends everything else that is not good, if that is one place. Otherwise the

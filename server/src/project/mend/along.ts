@@ -1,3 +1,4 @@
+import { changesTo } from '../../bench/changes.ts';
 import { circuitsOf } from '../../bench/circuits.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
@@ -46,7 +47,7 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
       const after = clockAfter(clocks[at] ?? clockAtStart(cluster), step, cluster);
       return hop.taken === null ? after : clockTaken(after, step, hop.taken, cluster);
     });
-    if (step.verb === 'read-codes') read.add(step.monitor);
+    for (const { monitor, are } of changesTo('codes', step)) if (are === 'read') read.add(monitor);
     const connected = [...new Set(here.flatMap((one) => one.connected))];
     return [
       {

@@ -3,6 +3,7 @@ import { listed } from '../../rules/words.ts';
 import { circuitsOf } from '../../bench/circuits.ts';
 import { keepAwayFromVoltage, noticeFor, protectFromVoltage } from '../../rules/required-notices.ts';
 import type { Id, Procedure, Step } from '../../text/procedure.ts';
+import { isHighVoltage } from '../../text/source-kinds.ts';
 import { benchAlong, stepOf } from './along-trace.ts';
 import type { Candidate, Mender } from './candidate.ts';
 import type { NewStep } from './change.ts';
@@ -15,13 +16,13 @@ export const keepClear = 'warning: Keep everybody clear of the live stages while
 /** A source is taken away with the notice that this asks for. */
 export function takenAway({ sources }: Procedure, source: Id): NewStep {
   const line = `disconnect: ${source}`;
-  if (sources.get(source)?.kind !== 'high-voltage') return { line };
+  if (!isHighVoltage(sources.get(source))) return { line };
   return { line, below: [`danger: ${protectFromVoltage}`] };
 }
 
 /** A source is given back with a notice, whether one is asked for or not. */
 export function givenBack({ sources }: Procedure, source: Id): NewStep {
-  const isHigh = sources.get(source)?.kind === 'high-voltage';
+  const isHigh = isHighVoltage(sources.get(source));
   return { line: `reconnect: ${source}`, below: [isHigh ? `danger: ${keepAwayFromVoltage}` : keepClear] };
 }
 

@@ -1,18 +1,13 @@
 import type { NeedKind } from '../../format/procedure.ts';
+import type { Verb } from '../../format/words.ts';
 import type { Id, Procedure, Routine } from '../../text/procedure.ts';
 import type { Missing } from './along.ts';
 import type { NewStep } from './change.ts';
 
 /* Routines of the file, or of its parts files, that do what a fix would write out. Whether one really does is for a trial to say. */
 
-const takingAway: ReadonlySet<string> = new Set([
-  'ignition',
-  'disconnect',
-  'wait',
-  'prove-dead',
-  'read-codes',
-]);
-const givingBack: ReadonlySet<string> = new Set(['ignition', 'reconnect']);
+const takingAway: ReadonlySet<Verb> = new Set(['ignition', 'disconnect', 'wait', 'prove-dead', 'read-codes']);
+const givingBack: ReadonlySet<Verb> = new Set(['ignition', 'reconnect']);
 
 /** Calls of routines that take power away and do nothing else. */
 export function callsToMakeSafe(
@@ -37,7 +32,7 @@ interface Fitting {
 function callsOf(
   procedure: Procedure,
   mainVerb: 'disconnect' | 'reconnect',
-  allowed: ReadonlySet<string>,
+  allowed: ReadonlySet<Verb>,
   fitting: Fitting,
 ): readonly NewStep[] {
   const fit = [...procedure.routines.values()].filter(

@@ -166,8 +166,35 @@ function numberAt({ steps }: Procedure, index: number): string {
   return step === undefined ? '' : stepNumber(step);
 }
 
-function needsPower({ verb }: Step): boolean {
-  return ['read', 'read-codes', 'clear-codes', 'reconnect', 'ignition', 'stop', 'go'].includes(verb);
+/** Whether power has to be back before a step: it needs a monitor, switches power itself, or leads away. */
+function needsPower(step: Step): boolean {
+  switch (step.verb) {
+    case 'read':
+    case 'read-codes':
+    case 'clear-codes':
+    case 'reconnect':
+    case 'ignition':
+    case 'stop':
+    case 'go':
+      return true;
+    case 'disconnect':
+    case 'wait':
+    case 'prove-dead':
+    case 'unlock':
+    case 'unplug':
+    case 'plug':
+    case 'fit':
+    case 'move':
+    case 'remove':
+    case 'measure':
+    case 'inspect':
+    case 'do':
+    case 'replace':
+    case 'conclude':
+    case 'run':
+    case 'broken':
+      return false;
+  }
 }
 
 /** The steps that make the touch safe: calls of routines that may do it, and all of them written out. */

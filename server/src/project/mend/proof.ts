@@ -1,6 +1,7 @@
 import { circuitsOf } from '../../bench/circuits.ts';
 import { proofLimit, unfitFor } from '../../readings/proof.ts';
 import type { Id, Procedure } from '../../text/procedure.ts';
+import { isHighVoltage } from '../../text/source-kinds.ts';
 import type { NewStep } from './change.ts';
 
 /**
@@ -36,7 +37,7 @@ function newProof(procedure: Procedure, source: Id, touched: Id | undefined): Pr
   const { connectors, multimeters, sources } = procedure;
   const { hazardsAt } = circuitsOf(procedure);
   const proven = sources.get(source);
-  if (proven?.kind !== 'high-voltage') return null;
+  if (!isHighVoltage(proven)) return null;
   const reached = [...connectors.keys()]
     .filter((id) => hazardsAt(id).some((hazard) => hazard.sources.includes(source)))
     // The connector that takes it away is in the hand of whoever measures.
