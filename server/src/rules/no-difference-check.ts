@@ -1,4 +1,5 @@
-import type { Outcome, Step } from '../text/procedure.ts';
+import { outcomesOf } from '../text/good-outcomes.ts';
+import type { Outcome } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { missingOutcomes } from './uncovered-check.ts';
 
@@ -8,7 +9,9 @@ export const noDifferenceFinder: Finder = { check: noDifference };
 
 function noDifference(context: Context): readonly Seen[] {
   return context.graph.steps.flatMap((step, index): readonly Seen[] => {
-    if (context.reached[index] !== true || !leadsToOne(outcomesOf(step))) return [];
+    // A proof is no reading: what is live keeps hands away wherever it leads.
+    if (step.verb === 'prove-dead' || !leadsToOne(outcomesOf(step))) return [];
+    if (context.reached[index] !== true) return [];
     // Where an outcome is missing its place is still to be said, and may make the difference.
     if (missingOutcomes(context, step, index).length > 0) return [];
     const message =
@@ -16,11 +19,6 @@ function noDifference(context: Context): readonly Seen[] {
       'Lead what is wrong to a step of its own, or take `outcomes` out.';
     return [{ index, issue: { rule: 'no-difference', underline: ['outcomes'], message } }];
   });
-}
-
-/** A proof is no reading: what is live keeps hands away wherever it leads. */
-function outcomesOf(step: Step): readonly Outcome[] {
-  return 'outcomes' in step && step.verb !== 'prove-dead' ? (step.outcomes ?? []) : [];
 }
 
 /** Whether all are known to lead to one place: `next` and the id of the step that follows are the same. */

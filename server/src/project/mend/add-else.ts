@@ -1,10 +1,8 @@
-import type { Outcome, Procedure, Step, Target } from '../../text/procedure.ts';
+import { outcomesOf, targetsOfGood } from '../../text/good-outcomes.ts';
+import type { Procedure, Step } from '../../text/procedure.ts';
 import { stepNumber } from '../../text/where.ts';
 import { stepOf } from './along-trace.ts';
 import type { Candidate, Mender } from './candidate.ts';
-
-/** What shows nothing wrong. */
-const good: ReadonlySet<string> = new Set(['within', 'ok', 'none', 'dead']);
 
 /**
  * What the step does not name can be anything but good, so it never goes where something good does: a reading that is
@@ -15,13 +13,15 @@ export const addElse: Mender = (analysis, finding) => {
   const procedure = analysis.procedure().value;
   const step = stepOf(procedure, finding);
   if (step === null) return [];
-  const spared = new Set<Target>(procedure.steps.flatMap(goodOf).map(({ target }) => target));
-  const bad = new Set<Target>(outcomesOf(step).map(({ target }) => target));
-  const named = namedBeside(procedure, step).filter(({ index }) => !spared.has(index));
+  const ownGood = targetsOfGood([step]);
+  const bad = outcomesOf(step).filter(({ target }) => !ownGood.has(target));
+  const named = namedBeside(procedure, step);
+  const anyGood = targetsOfGood(procedure.steps);
+  const others = named.filter(({ index }) => !anyGood.has(index));
   const inOrder = [
-    ...named.filter(({ index }) => bad.has(index)),
-    ...named.filter(({ index, verb }) => !bad.has(index) && verb === 'stop'),
-    ...named.filter(({ index, verb }) => !bad.has(index) && verb !== 'stop' && index > step.index),
+    ...named.filter(({ index }) => bad.some(({ target }) => target === index)),
+    ...others.filter(({ verb }) => verb === 'stop'),
+    ...others.filter(({ index }) => index > step.index),
   ];
   return [...new Set(inOrder.map(({ id }) => id))].map((id): Candidate => ({
     title: `Lead everything else at step ${stepNumber(step)} to \`${id}\``,
@@ -29,17 +29,6 @@ export const addElse: Mender = (analysis, finding) => {
     isChoice: true,
   }));
 };
-
-function outcomesOf(step: Step): readonly Outcome[] {
-  return 'outcomes' in step ? (step.outcomes ?? []) : [];
-}
-
-/** The outcomes that something good takes: where none is named for it, `else` is what is left. */
-function goodOf(step: Step): readonly Outcome[] {
-  const outcomes = outcomesOf(step);
-  const named = outcomes.filter(({ name }) => good.has(name));
-  return named.length > 0 ? named : outcomes.filter(({ name }) => name === 'else');
-}
 
 /** The steps of the same list that have an id; of a routine those of the same call. */
 function namedBeside(
