@@ -216,8 +216,11 @@ describe('new entries and values', () => {
         expect(findings(written).filter((message) => message.includes(label))).toEqual([]);
       }
     expect(labels(inSteps('  - read: [stage-1-loop]\n    outcomes: { stage-1-loop: |'))).toEqual([
-      '{ within: next, else: next }',
+      '{ within: next, else: step-id }',
     ]);
+    const withIds =
+      '  - ignition: on\n    id: start\n  - stop: Faulty.\n    id: faulty\n  - inspect: Fine?\n    outcomes: |';
+    expect(labels(inSteps(withIds))).toEqual(['{ ok: next, else: faulty }']);
   });
 
   test('keys open the map or list that they hold, and offer the few words that can follow', () => {

@@ -65,6 +65,18 @@ describe('steps', () => {
     }
   });
 
+  test('a reading leads what is wrong to a step with an id, and without one it decides nothing', () => {
+    const bare = `${withHighVoltage(circuit)}steps:\n  - |`;
+    for (const verb of ['read', 'measure']) {
+      expect(taken(bare, verb)).not.toContain('outcomes');
+      expect(taken(bare.replace('  - |', '  - stop: Faulty.\n    id: faulty\n  - |'), verb)).toContain(
+        'outcomes: { within: next, else: faulty }',
+      );
+    }
+    // Where a good reading of the template leads, no wrong one is led.
+    expect(taken(`${template}  - |`, 'read')).toContain('outcomes: { within: next, else: faulty }');
+  });
+
   test('also behind steps that stand there already, wherever the list is indented', () => {
     const before = '- ignition: on\n- fit: bench-lamp\n  at: K30.monitor\n';
     const indented = before.replace(/^/gm, '  ').trimEnd();

@@ -74,6 +74,40 @@ function names(outcomes: readonly Outcome[], of: Id | undefined, wanted: string)
   );
 }
 
+const everyFault = ['below', 'above', 'open', 'leak'];
+
+/**
+ * Whether an outcome says that what is read of one thing is within its window. `else` is what is left over: it does
+ * where every class that is a fault is named and `within` is not. `required`: all that can be shown, null where that is
+ * not known.
+ */
+export function saysWithin(
+  step: Step,
+  of: Id,
+  outcome: Outcome,
+  required: readonly string[] | null,
+  { leakBelow }: Pick<Display, 'leakBelow'>,
+): boolean {
+  if (step.verb !== 'read' && step.verb !== 'measure') return false;
+  const isOnly = step.verb === 'measure' || step.loops.length === 1;
+  if (outcome.of !== undefined && outcome.of !== of) return false;
+  if (outcome.name !== 'else') return outcome.name === 'within';
+  const all = step.outcomes ?? [];
+  const isNamed = (wanted: string): boolean =>
+    names(all, of, wanted) || (isOnly && names(all, undefined, wanted));
+  const faults = (required ?? everyFault).filter(
+    (each) => each !== 'within' && (each !== 'leak' || leakBelow !== null),
+  );
+  return !isNamed('within') && faults.every(isNamed);
+}
+
+/** Whether a step names outcomes, none is missing, and all of them lead to one step. */
+export function makesNoDifference(step: Step, required: (of: Id) => string[] | null): boolean {
+  if (step.verb === 'prove-dead' || !('outcomes' in step) || step.outcomes === null) return false;
+  const targets = new Set(step.outcomes.map(({ target }) => target));
+  return targets.size === 1 && !targets.has(null) && !isUncovered(step, required);
+}
+
 /** Whether a step leaves out an outcome that can happen. `required` answers for one loop of a reading. */
 export function isUncovered(step: Step, required: (loop: Id) => string[] | null): boolean {
   if (

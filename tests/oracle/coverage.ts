@@ -16,6 +16,7 @@ export const ORACLE_RULES: readonly string[] = [
   'wait-without-effect',
   'impossible',
   'uncovered',
+  'no-difference',
   'unreachable',
   'endless',
   'repeats',

@@ -1,9 +1,9 @@
 import type { Id, Loop, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { commanded } from './commands.ts';
-import { acceptedOf, isUncovered, requiredClasses } from './accepted.ts';
+import { acceptedOf, isUncovered, makesNoDifference, requiredClasses, saysWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { readsOf } from './reads.ts';
-import type { Read } from './reads.ts';
+import type { Display, Read } from './reads.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet } from './values.ts';
 import type { ForetoldCode } from './values.ts';
@@ -112,7 +112,8 @@ function acceptedAt(met: readonly Met[], step: Step, { display, expect, shown }:
   return acceptedOf(display, expect, worlds.map(shown));
 }
 
-function uncovered(procedure: Procedure, met: readonly Met[]): Told[] {
+/** Outcomes that are missing, and those that all lead to one step. */
+function ofOutcomes(procedure: Procedure, met: readonly Met[]): Told[] {
   return [...reachable(procedure)].flatMap((index) => {
     const step = procedure.steps[index];
     const depth = met.find((each) => each.index === index)?.depth;
@@ -123,9 +124,9 @@ function uncovered(procedure: Procedure, met: readonly Met[]): Told[] {
       if (read === undefined || read.display === null) return null;
       return requiredClasses(read.display, acceptedAt(met, step, read));
     };
-    return isUncovered(step, required)
-      ? [{ rule: 'uncovered', step: step.number, subject: null, shortest: depth }]
-      : [];
+    const told = { step: step.number, subject: null, shortest: depth };
+    if (isUncovered(step, required)) return [{ rule: 'uncovered', ...told }];
+    return makesNoDifference(step, required) ? [{ rule: 'no-difference', ...told }] : [];
   });
 }
 
@@ -259,15 +260,21 @@ function ofGraph(procedure: Procedure): Told[] {
 }
 
 function provenBy(procedure: Procedure, met: readonly Met[]): Proves {
-  const known = new Map<string, boolean>();
-  return (step, of) => {
+  const known = new Map<string, { display: Display | null; accepted: Accepted | null }>();
+  const knownOf = (step: Step, of: Id) => {
+    const read = readsOf(procedure, step).find((each) => each.of === of);
+    return {
+      display: read?.display ?? null,
+      accepted: read === undefined ? null : acceptedAt(met, step, read),
+    };
+  };
+  return (step, of, outcome) => {
     const key = `${step.number} ${of}`;
-    if (!known.has(key)) {
-      const read = readsOf(procedure, step).find((each) => each.of === of);
-      const accepted = read === undefined ? null : acceptedAt(met, step, read);
-      known.set(key, accepted === null || (accepted !== 'open' && accepted.most !== null));
-    }
-    return known.get(key) ?? true;
+    const { display, accepted } = known.get(key) ?? knownOf(step, of);
+    known.set(key, { display, accepted });
+    const required = display === null ? null : requiredClasses(display, accepted);
+    const tellsOpen = accepted === null || (accepted !== 'open' && accepted.most !== null);
+    return tellsOpen && saysWithin(step, of, outcome, required, { leakBelow: display?.leakBelow ?? null });
   };
 }
 
@@ -296,7 +303,7 @@ export function oracle(procedure: Procedure): Told[] {
   for (const told of [
     ...onPaths,
     ...leavesInVain(procedure, met),
-    ...uncovered(procedure, met),
+    ...ofOutcomes(procedure, met),
     ...standing(procedure),
     ...ofEntries(procedure),
     ...ofGraph(procedure),

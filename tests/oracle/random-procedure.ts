@@ -36,6 +36,8 @@ const forms: readonly (readonly string[])[] = [
   ['within', 'open'],
   ['below', 'above', 'open'],
   ['outside', 'else'],
+  ['below', 'above', 'open', 'else'],
+  ['below', 'above', 'open', 'leak', 'else'],
 ];
 
 /** `*` stands for a target that is drawn when all steps are there. */
@@ -252,12 +254,10 @@ function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
     at,
     ...(connector !== null && through(circuit, connector).length > 1 ? { loop } : {}),
   };
-  const goesOn = (): Draft => ({
-    read: loop,
-    outcomes: chance.pick([{ else: 'next' }, { within: 'next', else: '*' }]),
-  });
+  const goesOn = (bad: string): Draft =>
+    chance.happens(0.5) ? { read: loop } : { read: loop, outcomes: { within: 'next', else: bad } };
   const way: Draft[] = [{ ignition: 'on' }, ...monitors.map((id) => ({ 'read-codes': id }))];
-  if (chance.happens(0.6)) way.push(goesOn());
+  if (chance.happens(0.6)) way.push(goesOn('give-up'));
   const opens = connector !== null && chance.happens(0.7);
   const repairs = chance.happens(0.4);
   if (opens || repairs) way.push(...dead);
@@ -267,14 +267,18 @@ function sensible(chance: Chance, circuit: PlainCircuit): Draft[] {
     );
   if (opens && chance.happens(0.5)) {
     way.push(fit);
-    if (chance.happens(0.5)) way.push(...powered, goesOn(), ...dead);
+    if (chance.happens(0.5)) way.push(...powered, goesOn('*'), ...dead);
     if (chance.happens(0.9)) way.push({ remove: load });
   }
   if (repairs) way.push({ replace: chance.pick(pathOf(circuit, loop)) });
   if (opens) way.push({ plug: connector });
   if (opens || repairs) way.push(...powered);
   const verify = loops.length > 1 ? { read: loops } : { read: loop };
-  way.push({ ...verify, outcomes: { within: 'next', else: 'give-up' } });
+  const decided = [
+    { within: 'next', else: 'give-up' },
+    ...(loops.length > 1 ? [] : [{ outside: 'give-up', else: 'next' }]),
+  ];
+  way.push({ ...verify, outcomes: chance.pick(decided) });
   for (const id of monitors) way.push({ 'clear-codes': id });
   way.push({ stop: 'Done.' });
   const left = ['codes', ...(opens || repairs ? ['repair'] : [])];

@@ -68,6 +68,35 @@ describe('the value of a loop', () => {
   });
 });
 
+describe('no-difference', () => {
+  const told = (step: object, ...behind: object[]) =>
+    said('no-difference', [{ ignition: 'on' }, { ...step }, ...behind.map((one) => ({ ...one }))]);
+  const after = { stop: 'Here.', id: 'after' };
+  test('all outcomes lead to one step, by its id or as the next one', () => {
+    expect(told({ read: 'live', outcomes: { within: 'next', else: 'next' } }, after)).toEqual([
+      '- at 2 in 2',
+    ]);
+    expect(told({ read: 'live', outcomes: { within: 'next', else: 'after' } }, after)).toEqual([
+      '- at 2 in 2',
+    ]);
+    expect(told({ inspect: 'Look.', outcomes: { ok: 'after', defect: 'next' } }, after)).toEqual([
+      '- at 2 in 2',
+    ]);
+    expect(told({ 'read-codes': 'unit', outcomes: { none: 'next', else: 'next' } })).toEqual(['- at 2 in 2']);
+  });
+  test('one leads elsewhere, one is missing, or none is stated', () => {
+    const far = [{ ignition: 'off' }, after];
+    expect(told({ read: 'live', outcomes: { within: 'next', else: 'after' } }, ...far)).toEqual([]);
+    expect(told({ read: 'live', outcomes: { within: 'next' } }, after)).toEqual([]);
+    expect(told({ read: 'live' }, after)).toEqual([]);
+  });
+  test('of a list all outcomes of all loops', () => {
+    const list = (to: string) => ({ read: ['live', 'dull'], outcomes: { live: { open: to }, else: 'next' } });
+    expect(told(list('next'), after)).toEqual(['- at 2 in 2']);
+    expect(told(list('after'), { ignition: 'off' }, after)).toEqual([]);
+  });
+});
+
 describe('uncovered', () => {
   const read = (step: object, changes: Changes = {}) =>
     said('uncovered', [{ ignition: 'on' }, { ...step }], changes).length === 1;

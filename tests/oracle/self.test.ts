@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { oracle } from './oracle.ts';
 import { circuit, dead, said, sample, second } from './sample.ts';
+import type { Changes } from './sample.ts';
 
 /* The oracle against procedures whose findings were worked out by hand: each rule broken and kept. */
 
@@ -14,7 +15,7 @@ test('a procedure with everything in its order has no finding', () => {
     { fit: 'plug', at: 'K2.monitor' },
     { reconnect: 'battery', warning: 'Nobody in front of it.' },
     { ignition: 'on' },
-    { read: 'live', outcomes: { within: 'next', else: 'next' } },
+    { read: 'live' },
     { ignition: 'off' },
     ...dead,
     { remove: 'plug' },
@@ -377,6 +378,26 @@ describe('verification', () => {
     ]);
     expect(after({ unlock: 'K1' }, verified)).toEqual(['cable at 4 in 4']);
     expect(after({ fit: 'lamp', at: 'K1.end' }, verified)).toEqual(['cable at 4 in 4']);
+  });
+  test('else is what is left over: it verifies where every other class is named', () => {
+    const by = (outcomes: object, changes: Changes = {}) =>
+      said('repair-not-verified', [{ replace: 'cable' }, { read: 'live', outcomes }, done, out], changes);
+    const each = { below: 'out', above: 'out', open: 'out' };
+    expect(by({ outside: 'out', else: 'next' })).toEqual([]);
+    expect(by({ ...each, else: 'next' })).toEqual([]);
+    expect(by({ below: 'out', above: 'out', else: 'next' })).toEqual(['cable at 3 in 3']);
+    const unit = { ...circuit.instruments.unit, leak: 'below 5 kΩ' };
+    expect(by({ ...each, else: 'next' }, { instruments: { unit } })).toEqual(['cable at 3 in 3']);
+    expect(by({ ...each, leak: 'out', else: 'next' }, { instruments: { unit } })).toEqual([]);
+  });
+  test('of a list else says it of each loop of which every other class is named', () => {
+    const by = (outcomes: object, replace: string) =>
+      said('repair-not-verified', [{ replace }, { read: ['live', 'dull'], outcomes }, done, out]);
+    const one = { live: { outside: 'out' }, else: 'next' };
+    expect(by(one, 'cable')).toEqual([]);
+    expect(by(one, 'inert')).toEqual(['inert at 3 in 3']);
+    expect(by({ ...one, dull: { outside: 'out' } }, 'inert')).toEqual([]);
+    expect(by({ live: { within: 'next' }, else: 'out' }, 'cable')).toEqual([]);
   });
   test('a monitor is verified by any of its loops', () => {
     expect(

@@ -181,12 +181,12 @@ function sortedSets(sets: readonly (readonly Id[])[]): (readonly Id[])[] {
   return [...byText.keys()].sort().map((text) => byText.get(text) ?? []);
 }
 
-/** Whether an open circuit would not pass as `within` at a step. */
-export type Proves = (step: Step, of: Id) => boolean;
+/** Whether an outcome of a step says that what it reads is within a window in which an open circuit is not. */
+export type Proves = (step: Step, of: Id, outcome: Outcome) => boolean;
 
 /**
- * What an outcome adds: a reading left by `within`, everything mated and no load fitted, verifies its loops; a proof left
- * by `dead` that had a meaning proves its source, any other takes an earlier proof away.
+ * What an outcome adds: a reading left by one that says `within`, everything mated and no load fitted, verifies its
+ * loops; a proof left by `dead` that had a meaning proves its source, any other takes an earlier proof away.
  */
 export function wayTaken(
   procedure: Procedure,
@@ -200,16 +200,16 @@ export function wayTaken(
     const isProven = outcome?.name === 'dead' && canBeProven(procedure, world, step.source);
     return { ...world, proven: isProven ? [...others, step.source].sort() : others };
   }
-  if (step.verb === 'measure' && outcome?.name === 'within' && proves(step, step.of)) {
+  if (outcome === null) return world;
+  if (step.verb === 'measure' && proves(step, step.of, outcome)) {
     const sound = shownSound(procedure, world, step);
     return { ...world, pending: world.pending.filter((id) => !sound.includes(id)) };
   }
-  if (step.verb !== 'read' || outcome?.name !== 'within') return world;
-  const named = step.loops.filter((loop) => outcome.of === undefined || outcome.of === loop);
-  const verified = named
+  if (step.verb !== 'read') return world;
+  const verified = step.loops
     .map((id) => procedure.loops.get(id))
     .filter((loop) => loop !== undefined)
-    .filter((loop) => proves(step, loop.id))
+    .filter((loop) => proves(step, loop.id, outcome))
     .filter((loop) => openConnectors(world, loop).length === 0 && loadsIn(world, loop).length === 0);
   const verifies = (id: Id): boolean =>
     verified.some((loop) => loop.monitor === id || loop.elements.some((element) => element.id === id));

@@ -20,6 +20,8 @@ const forms: readonly (readonly string[])[] = [
   ['within', 'open'],
   ['within', 'above', 'open'],
   ['else'],
+  ['outside', 'else'],
+  ['below', 'above', 'open', 'else'],
 ];
 
 const meters = ['ohms', 'coarse'];

@@ -25,6 +25,7 @@ const without: Readonly<Record<string, string>> = {
   'hands-in-text': 'whether the words are a command is for the author to say',
   impossible: 'whether the step or one before it is wrong is for the author to say',
   unreachable: 'whether the steps or a way to them are missing is for the author to say',
+  'no-difference': 'where the work goes on when something is wrong is for the author to say',
   endless: 'where the procedure is to end is for the author to say',
   repeats: 'what is to change between two rounds is for the author to say',
   'load-bridged': 'another load or another place is needed',

@@ -1,10 +1,9 @@
-import type { Id, Loop, Procedure, Step } from '../text/procedure.ts';
+import type { Id, Loop, Outcome, Procedure, Step } from '../text/procedure.ts';
 import { membersOf } from '../text/mentioned.ts';
 import { loopsRead } from './asked.ts';
 import { changesTo } from './changes.ts';
 import { connectorsOf } from './circuits.ts';
 import type { Watcher } from './explore.ts';
-import type { Edge } from './graph.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey, isWhole } from './hardware.ts';
 import type { Cone, Hardware } from './hardware.ts';
 
@@ -14,14 +13,10 @@ export interface Unverified {
   readonly hardware: Hardware;
 }
 
-/** Whether a way out of a reading says that this loop is within its window. */
-function saysWithin(step: Step, edge: Edge, loop: Id): boolean {
-  if (edge.outcome?.name !== 'within' || !loopsRead(step).includes(loop)) return false;
-  return edge.outcome.of === undefined || edge.outcome.of === loop;
-}
-
 /** What readings can show to be sound. */
 export interface Proves {
+  /** Whether an outcome of a step says that what it reads of a loop, or between its probes, is within its window. */
+  readonly within: (step: Step, outcome: Outcome, of: string) => boolean;
   /** Whether the window of a reading can tell a sound loop from a broken one: an open loop must not pass as `within`. */
   readonly loop: (step: Step, loop: Id) => boolean;
   /** What a measurement shows, as built; null: nothing. */
@@ -36,8 +31,8 @@ export interface ShownByHand {
 }
 
 /**
- * Follows what `opens` starts until a reading of one of the loops, whole and taken by its outcome `within`, settles it,
- * or a measurement that `shows` it.
+ * Follows what `opens` starts until a reading of one of the loops, whole and left by an outcome that says `within`,
+ * settles it, or a measurement that `shows` it.
  */
 function verificationWatcher(
   watches: string,
@@ -58,22 +53,33 @@ function verificationWatcher(
       return hardware === state.hardware && pending === state.pending ? state : { pending, hardware };
     },
     take: (state, step, edge) => {
-      if (!state.pending) return state;
-      const measured = edge.outcome?.name === 'within' ? byHand.get(step) : undefined;
-      const verified =
-        (measured !== undefined && areMated(state.hardware, measured.connectors)) ||
-        loops.some(
-          (loop) =>
-            saysWithin(step, edge, loop.id) && proves.loop(step, loop.id) && isWhole(state.hardware, loop),
-        );
-      return verified ? { ...state, pending: false } : state;
+      const { outcome } = edge;
+      if (!state.pending || outcome === undefined) return state;
+      const isVerified =
+        step.verb === 'measure'
+          ? isShown(state.hardware, byHand.get(step)) && proves.within(step, outcome, step.of)
+          : loops.some(
+              (loop) =>
+                isRead(step, loop.id) &&
+                isWhole(state.hardware, loop) &&
+                proves.loop(step, loop.id) &&
+                proves.within(step, outcome, loop.id),
+            );
+      return isVerified ? { ...state, pending: false } : state;
     },
   };
 }
 
-/** Whether all these connectors are mated, and no load sits on one. */
-function areMated({ connectors, loads }: Hardware, ids: readonly Id[]): boolean {
-  return ids.every((id) => !connectors.has(id) && ![...loads.values()].some((at) => at.connector === id));
+function isRead(step: Step, loop: Id): boolean {
+  return loopsRead(step).includes(loop);
+}
+
+/** Whether a measurement shows it here: all connectors around it are mated, and no load sits on one. */
+function isShown({ connectors, loads }: Hardware, shown: ShownByHand | undefined): boolean {
+  if (shown === undefined) return false;
+  const isBare = (id: Id): boolean =>
+    !connectors.has(id) && ![...loads.values()].some((at) => at.connector === id);
+  return shown.connectors.every(isBare);
 }
 
 /**

@@ -3,7 +3,7 @@ import type { CodeAction, Diagnostic, TextEdit, WorkspaceEdit } from 'vscode-lan
 import type { Work } from '../bench/work.ts';
 import type { Edit } from '../project/edit.ts';
 import { fixAll } from '../project/mend/fix-all.ts';
-import { fixFor, isMendable } from '../project/mend/fix.ts';
+import { fixesFor, isMendable } from '../project/mend/fix.ts';
 import type { Fix } from '../project/mend/fix.ts';
 import type { DiagnosticData } from './diagnostics.ts';
 import { toRange } from './document.ts';
@@ -38,8 +38,8 @@ export function* codeActions(
   const actions: CodeAction[] = [];
   for (const diagnostic of wanted) {
     const finding = findings.find(({ key }) => key === keyOf(diagnostic));
-    const fix = finding === undefined ? null : yield* fixFor(document.analysis, finding);
-    if (fix !== null) add(actions, actionFor(document, diagnostic, fix));
+    const fixes = finding === undefined ? [] : yield* fixesFor(document.analysis, finding);
+    for (const fix of fixes) add(actions, actionFor(document, diagnostic, fix));
   }
   return actions;
 }

@@ -2,7 +2,7 @@ import { properties } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import type { CursorPlace } from '../text/cursor.ts';
 import { fileSchema } from '../text/schema.ts';
-import { literal, place as fillIn } from './completion-places.ts';
+import { literal, place as fillIn, twoOutcomes } from './completion-places.ts';
 
 /** The examples of the format, as they are written in a file; none of a whole section, which is no place to start from. */
 export function writtenExamples(schema: Schema, place: CursorPlace): readonly string[] {
@@ -15,11 +15,10 @@ function isOpen(schema: Schema): boolean {
   return properties(schema, fileSchema).size === 0 && schema.additionalProperties !== undefined;
 }
 
-/** Two outcomes of those that are known, each leading on: what the rest leads to is the second. */
-export function outcomesWithPlaces(names: readonly string[]): string {
+/** Two outcomes of those that are known: the first, and the rest where there is a word for it. */
+export function outcomesWithPlaces(names: readonly string[], steps: readonly string[]): string {
   const [first = 'within', second = 'else'] = names;
-  const rest = names.includes('else') ? 'else' : second;
-  return `{ ${first}: \${1:next}, ${rest}: \${2:next} }`;
+  return twoOutcomes(first, names.includes('else') ? 'else' : second, 1, steps);
 }
 
 /** The connectors of a loop, of which the pins can be told. */

@@ -3,6 +3,7 @@ import { idPattern } from '../format/ids.ts';
 import { sections } from '../format/words.ts';
 import type { Section } from '../format/words.ts';
 import type { CursorPlace } from '../text/cursor.ts';
+import { targetsOfGood } from '../text/good-outcomes.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { namedNodes } from '../text/read-network.ts';
@@ -159,6 +160,15 @@ function inStep(
     default:
       return null;
   }
+}
+
+/** The ids of steps that nothing good leads to, stops first: where a reading that is wrong can go on. */
+export function whereWrongLeads({ steps }: Procedure, { steps: ids }: KnownIds): readonly Id[] {
+  const good = targetsOfGood(steps);
+  const spared = new Set(steps.flatMap(({ id, index }) => (id !== undefined && good.has(index) ? [id] : [])));
+  const stops = new Set(steps.flatMap(({ id, verb }) => (id !== undefined && verb === 'stop' ? [id] : [])));
+  const free = ids.filter((id) => !spared.has(id));
+  return [...free.filter((id) => stops.has(id)), ...free.filter((id) => !stops.has(id))];
 }
 
 /** What can be given to a routine in the place of a name that it needs. */

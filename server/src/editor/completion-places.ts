@@ -15,6 +15,11 @@ export function place(at: number, text: string): string {
   return `\${${at}:${text.replace(/[\\$}]/g, '\\$&')}}`;
 }
 
+/** What is good goes on; what is not goes to a step with an id, or the reading would decide nothing. */
+export function twoOutcomes(good: string, bad: string, at: number, steps: readonly string[]): string {
+  return `{ ${good}: ${place(at, 'next')}, ${bad}: ${choice(at + 1, steps, 'step-id')} }`;
+}
+
 /** A text of which nothing is a place. */
 export function literal(text: string): string {
   return text.replace(/[\\$]/g, '\\$&');

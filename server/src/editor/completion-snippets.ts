@@ -1,9 +1,9 @@
 import { idPattern } from '../format/ids.ts';
 import type { Id, Procedure, Quantity } from '../text/procedure.ts';
-import { sidesOf } from './completion-ids.ts';
+import { sidesOf, whereWrongLeads } from './completion-ids.ts';
 import type { KnownIds } from './completion-ids.ts';
 import { idsOfKind } from './completion-kinds.ts';
-import { choice, place } from './completion-places.ts';
+import { choice, place, twoOutcomes } from './completion-places.ts';
 
 /** What is inserted for a verb: its usual keys, a line each, with places to fill in. */
 export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): readonly string[] {
@@ -43,13 +43,13 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
     case 'remove':
       return [`remove: ${choice(1, loads, 'load')}`];
     case 'read':
-      return [`read: ${choice(1, loops, 'loop')}`, 'outcomes: { within: ${2:next}, else: ${3:next} }'];
+      return [`read: ${choice(1, loops, 'loop')}`, ...decided(2, whereWrongLeads(procedure, ids))];
     case 'measure':
       return [
         `measure: ${choice(1, quantitiesOf(procedure, multimeters[0]), 'resistance')}`,
         `across: ${side}`,
         `with: ${choice(3, multimeters, 'hand-meter')}`,
-        'outcomes: { within: ${4:next}, else: ${5:next} }',
+        ...decided(4, whereWrongLeads(procedure, ids)),
       ];
     case 'read-codes':
     case 'clear-codes':
@@ -70,6 +70,11 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
     default:
       return [`${verb}: $1`];
   }
+}
+
+/** Where no step has an id there is nowhere to lead what is wrong: the reading is only written down. */
+function decided(at: number, steps: readonly Id[]): readonly string[] {
+  return steps.length === 0 ? [] : [`outcomes: ${twoOutcomes('within', 'else', at, steps)}`];
 }
 
 /** What an instrument measures comes first. */

@@ -11,7 +11,7 @@ import {
   pinsWithPlaces,
   writtenExamples,
 } from './completion-examples.ts';
-import { idsThatFit } from './completion-ids.ts';
+import { idsThatFit, whereWrongLeads } from './completion-ids.ts';
 import { literal, withoutPlaces } from './completion-places.ts';
 import { newEntries } from './completion-snippets.ts';
 import { documented, snippet, sorted, word } from './completion-target.ts';
@@ -112,10 +112,12 @@ function examples(at: Target, schema: Schema): CompletionItem[] {
   }));
 }
 
-function examplesFor({ place, ids }: Target, schema: Schema): readonly string[] {
+function examplesFor({ place, ids, document }: Target, schema: Schema): readonly string[] {
   const { path, key, entry } = place;
-  if (key === 'outcomes' || path.includes('outcomes'))
-    return [outcomesWithPlaces([...properties(schema, fileSchema).keys()])];
+  if (key === 'outcomes' || path.includes('outcomes')) {
+    const steps = whereWrongLeads(document.analysis.procedure().value, ids);
+    return [outcomesWithPlaces([...properties(schema, fileSchema).keys()], steps)];
+  }
   if (path.length === 2 && path[0] === 'loops' && key === 'pins') {
     const connectors = connectorsOnPath(entry, ids.connectors);
     if (connectors.length > 0) return [pinsWithPlaces(connectors)];

@@ -7,6 +7,7 @@ import { openIsWithin } from './accepted.ts';
 import { islandNetwork } from './island-network.ts';
 import { ownersBetween } from './obstacles.ts';
 import type { Reading, Readings } from './reading.ts';
+import { saysWithin } from './says-within.ts';
 
 /**
  * A reading proves nothing where an open circuit is within its window. A window that is not known is not held against it,
@@ -14,6 +15,11 @@ import type { Reading, Readings } from './reading.ts';
  */
 export function provesBy(procedure: Procedure, readings: Readings): Proves {
   return {
+    within: (step, outcome, of) => {
+      if (step.verb !== 'read' && step.verb !== 'measure') return false;
+      const reading = readings.at(step.index, of);
+      return reading === undefined ? outcome.name === 'within' : saysWithin(step, outcome, reading);
+    },
     loop: (step, loop) => tellsOpen(readings.at(step.index, loop)),
     measured: (step) => measuredBy(procedure, readings, step),
   };

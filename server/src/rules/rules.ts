@@ -16,6 +16,7 @@ import { handsInText } from './hands-in-text.ts';
 import { waitWithoutEffect } from './wait-without-effect.ts';
 import { impossible } from './impossible.ts';
 import { uncovered } from './uncovered.ts';
+import { noDifference } from './no-difference.ts';
 import { unreachable } from './unreachable.ts';
 import { endless } from './endless.ts';
 import { repeats } from './repeats.ts';
@@ -70,6 +71,7 @@ export const rules: readonly Rule[] = [
   waitWithoutEffect,
   impossible,
   uncovered,
+  noDifference,
   unreachable,
   endless,
   repeats,

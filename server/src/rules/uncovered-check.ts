@@ -1,6 +1,5 @@
-import { classesRequired } from '../readings/classes.ts';
+import { classesToCover, covers, namesFor } from '../readings/says-within.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Measuring } from '../bench/asked.ts';
 import type { Outcome, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
@@ -20,7 +19,8 @@ function uncovered(context: Context): readonly Seen[] {
   });
 }
 
-function missingOutcomes(context: Context, step: Step, index: number): readonly string[] {
+/** The outcomes that a step can have and does not name; empty where it states none, or where nothing is known. */
+export function missingOutcomes(context: Context, step: Step, index: number): readonly string[] {
   if (!('outcomes' in step) || step.outcomes === null) return [];
   switch (step.verb) {
     case 'inspect':
@@ -30,21 +30,11 @@ function missingOutcomes(context: Context, step: Step, index: number): readonly 
     case 'read':
       return missingClasses(context, step, step.outcomes, index);
     case 'measure':
-      return missingMeasured(context, step, step.outcomes, index);
+      return missingOf(context, step, index, step.of) ?? [];
     case 'prove-dead':
       // What it does not name is known: dead goes on, live ends the work.
       return [];
   }
-}
-
-function missingMeasured(
-  context: Context,
-  { of }: Measuring,
-  outcomes: readonly Outcome[],
-  index: number,
-): readonly string[] {
-  const names = outcomes.map(({ name }) => name);
-  return names.includes('else') ? [] : (missingOf(context, index, of, names) ?? []);
 }
 
 function notNamed(required: readonly OutcomeName[], outcomes: readonly Outcome[]): readonly OutcomeName[] {
@@ -60,37 +50,27 @@ function missingClasses(
 ): readonly string[] {
   const shared = outcomes.filter(({ of }) => of === undefined).map(({ name }) => name);
   if (shared.includes('else')) return [];
-  const [only] = step.loops;
-  if (step.loops.length === 1 && only !== undefined) return missingOf(context, index, only, shared) ?? [];
-  const byLoop = step.loops.map((loop) => {
-    const own = outcomes.filter(({ of }) => of === loop).map(({ name }) => name);
-    return { loop, missing: missingOf(context, index, loop, own) };
-  });
+  const byLoop = step.loops.map((loop) => ({ loop, missing: missingOf(context, step, index, loop) }));
   if (byLoop.some(({ missing }) => missing === null || missing.length === 0)) return [];
-  const apart = byLoop.flatMap(({ loop, missing }) =>
+  const [only] = byLoop;
+  if (byLoop.length === 1 && only !== undefined) return only.missing ?? [];
+  return byLoop.flatMap(({ loop, missing }) =>
     (missing ?? [])
       .filter((name) => !(name === 'within' && shared.includes('within')))
       .map((name) => `${loop}: ${name}`),
   );
-  return apart;
 }
 
-/** The classes of one reading that none of the names covers; null where its window is not known. */
+/** The classes of one reading that no outcome covers; null where its window is not known. */
 function missingOf(
-  context: Context,
+  { readings }: Context,
+  step: Step & { verb: 'read' | 'measure' },
   index: number,
   of: string,
-  names: readonly OutcomeName[],
 ): readonly ReadingClass[] | null {
-  const reading = context.readings.at(index, of);
-  const accepted = reading?.accepted ?? null;
-  const instrument = reading?.instrument ?? null;
-  if (reading === undefined || reading.good.length === 0 || accepted === null || instrument === null)
-    return null;
-  const covered = (one: ReadingClass): boolean =>
-    names.includes(one) || names.includes('else') || (one !== 'within' && names.includes('outside'));
-  // On a narrower window of the table more can be below or above, and open can be a fault.
-  const windows = [accepted, ...reading.byEntry.flatMap((row) => row.accepted ?? [])];
-  const required = new Set(windows.flatMap((window) => classesRequired(window, instrument)));
-  return [...required].filter((one) => !covered(one));
+  const reading = readings.at(index, of);
+  const required = reading === undefined ? null : classesToCover(reading);
+  if (required === null) return null;
+  const names = namesFor(step, of);
+  return names.includes('else') ? [] : [...required].filter((one) => !covers(names, one));
 }

@@ -2,6 +2,19 @@ import { example } from './examples.ts';
 import { uncoveredFinder } from './uncovered-check.ts';
 import type { Rule } from './rule.ts';
 
+function reading(outcomes: string): string {
+  return `
+- ignition: on
+- read-codes: control-unit
+- clear-codes: control-unit
+- read: driver-loop
+  outcomes: { ${outcomes} }
+- stop: The loop is sound.
+- stop: The loop is not sound. Ask the workshop lead.
+  id: faulty
+`;
+}
+
 export const uncovered: Rule = {
   name: 'uncovered',
   severity: 'error',
@@ -13,23 +26,8 @@ export const uncovered: Rule = {
   examples: {
     triggers: example(
       'nothing is said of an open loop',
-      `
-- ignition: on
-- read-codes: control-unit
-- clear-codes: control-unit
-- read: driver-loop
-  outcomes: { below: next, within: next, above: next }
-`,
+      reading('below: faulty, within: next, above: faulty'),
     ),
-    passes: example(
-      '`else` covers the rest',
-      `
-- ignition: on
-- read-codes: control-unit
-- clear-codes: control-unit
-- read: driver-loop
-  outcomes: { within: next, else: next }
-`,
-    ),
+    passes: example('`else` covers the rest', reading('within: next, else: faulty')),
   },
 };

@@ -8,8 +8,9 @@ const steps = (outcomes: string): string => `
 - read: driver-loop
   id: look
   outcomes: ${outcomes}
+- stop: The loop is sound.
 - stop: Hand over to the workshop lead.
-  id: done
+  id: faulty
 `;
 
 const waivers = `waivers:
@@ -26,9 +27,15 @@ export const unusedWaiver: Rule = {
   // Waivers are held against the findings of all other rules.
   finder: {},
   examples: {
-    triggers: example('the outcome that was missing has been added', steps('{ within: next, else: done }'), {
+    triggers: example(
+      'the outcome that was missing has been added',
+      steps('{ within: next, else: faulty }'),
+      {
+        waivers,
+      },
+    ),
+    passes: example('the finding is still there', steps('{ within: next, below: faulty, above: faulty }'), {
       waivers,
     }),
-    passes: example('the finding is still there', steps('{ within: next }'), { waivers }),
   },
 };

@@ -1,3 +1,4 @@
+import { circuit } from '../../../server/src/rules/examples.ts';
 import {
   barOnHarness,
   draftText,
@@ -302,6 +303,35 @@ export const proof: readonly Draft[] = [
     ),
     must: ['warning 12 loop-not-verified driver-loop'],
   },
+  {
+    story: 'the loop is read again, and `else` is what is left: it is within its window',
+    text: draftText(
+      `${unplugged}  - plug: K30\n${giveBack.replace('{ within: sound, else: faulty }', '{ outside: faulty, else: sound }')}`,
+    ),
+    must: [],
+  },
+  {
+    story: 'the same with each class by its name',
+    text: draftText(
+      `${unplugged}  - plug: K30\n${giveBack.replace('{ within: sound, else: faulty }', '{ below: faulty, above: faulty, open: faulty, else: sound }')}`,
+    ),
+    must: [],
+  },
+  {
+    story: 'the loop is read again by an `else` that a leak leads to as well',
+    text: draftText(
+      `${unplugged}  - plug: K30\n${giveBack.replace('{ within: sound, else: faulty }', '{ below: faulty, above: faulty, open: faulty, else: sound }')}`,
+      { instruments: circuit.instruments.replace('range: 0..10', 'leak: below 5 kΩ, range: 0..10') },
+    ),
+    must: ['warning 12 loop-not-verified driver-loop'],
+  },
+  {
+    story: 'the loop is read again by an `else` beside a window that is not all that lies below',
+    text: draftText(
+      `${unplugged}  - plug: K30\n${giveBack.replace('    outcomes: { within: sound, else: faulty }', '    windows: { short: below 1 Ω }\n    outcomes: { short: faulty, above: faulty, open: faulty, else: sound }')}`,
+    ),
+    must: ['warning 12 loop-not-verified driver-loop'],
+  },
 ];
 
 const readThen = (outcomes: string): string =>
@@ -313,7 +343,7 @@ export const ways: readonly Draft[] = [
     text: draftText(`${readThen('{ within: next, else: look }')}  - stop: The loop is sound.
   - inspect: Has the lamp gone out?
     id: look
-    outcomes: { ok: look, defect: look }
+  - go: look
 `),
     must: ['error 6 endless -'],
   },
@@ -324,16 +354,46 @@ export const ways: readonly Draft[] = [
   },
   {
     story: 'a step is left that no path reaches',
-    text: draftText(`${readThen('{ within: done, else: done }')}  - do: Let it cool.
+    text: draftText(`${readOnly}  - go: done
+  - do: Let it cool.
   - stop: Hand over.
     id: done
 `),
-    must: ['warning 5 unreachable -'],
+    must: ['warning 6 unreachable -'],
   },
   {
     story: 'a reading above the window has no outcome',
     text: draftText(`${readThen('{ within: next, below: next }')}  - stop: Hand over.\n`),
     must: ['error 4 uncovered -'],
+  },
+  {
+    story: 'a loop that reads wrong goes on like a good one',
+    text: draftText(`${readThen('{ within: next, below: after, else: next }')}  - stop: Hand over.
+    id: after
+`),
+    must: ['warning 4 no-difference -'],
+  },
+  {
+    story: 'nothing is said of an open loop, and all else goes on',
+    text: draftText(`${readThen('{ within: next, below: next, above: next }')}  - stop: Hand over.\n`),
+    must: ['error 4 uncovered -'],
+  },
+  {
+    story: 'a defect that is seen goes on like none',
+    text: draftText(
+      `${readOnly}  - inspect: Is the seat dry?\n    outcomes: { ok: next, defect: next }\n  - stop: Hand over.\n`,
+    ),
+    must: ['warning 5 no-difference -'],
+  },
+  {
+    story: 'a code that is present goes on like none',
+    text: draftText(
+      readOnly.replace(
+        '- read-codes: control-unit',
+        '- read-codes: control-unit\n    outcomes: { none: next, else: next }',
+      ),
+    ),
+    must: ['warning 2 no-difference -'],
   },
   {
     story: 'hands are hidden in a sentence',

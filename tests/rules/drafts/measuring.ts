@@ -96,11 +96,11 @@ export const measuring: readonly Draft[] = [
   {
     story: 'the new pump is never measured again',
     text: pump(
-      `  - disconnect: battery\n  - replace: pump\n  - reconnect: battery\n${across('[feed, ground]').replace('resistance', 'voltage').replace('hand-meter', 'hand-meter\n    outcomes: { within: next, else: next }')}`,
+      `  - disconnect: battery\n  - replace: pump\n  - reconnect: battery\n${across('[feed, ground]').replace('resistance', 'voltage').replace('hand-meter', 'hand-meter\n    outcomes: { within: next, else: faulty }')}  - stop: The pump has its voltage.\n  - stop: The pump has no voltage.\n    id: faulty\n`,
     ).replace(
       'resistance: { range: 0..40',
       'voltage: { range: 0..40 V, accuracy: 0.5 % + 2 digits, resolution: 0.01 V, input: 10 MΩ }\n    resistance: { range: 0..40',
     ),
-    must: ['error 4 repair-not-verified pump'],
+    must: ['warning 5 repair-not-verified pump', 'warning 6 repair-not-verified pump'],
   },
 ];

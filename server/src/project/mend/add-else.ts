@@ -1,51 +1,44 @@
-import type { OutcomeName } from '../../text/finding.ts';
-import type { Outcome, Procedure, Step } from '../../text/procedure.ts';
+import { outcomesOf, targetsOfGood } from '../../text/good-outcomes.ts';
+import type { Procedure, Step } from '../../text/procedure.ts';
 import { stepNumber } from '../../text/where.ts';
 import { stepOf } from './along-trace.ts';
 import type { Candidate, Mender } from './candidate.ts';
-import { textOf } from './trial.ts';
-
-/** What shows nothing wrong: where it leads, nothing that the step does not name may lead. */
-const good: ReadonlySet<OutcomeName> = new Set(['within', 'ok', 'none', 'dead'] as const);
 
 /**
- * What the step does not name goes where it sends everything else that is not good, if that is one place. Otherwise the
- * author has to say whether it goes to one of those places, to a stop that nothing good leads to, or on.
+ * What the step does not name can be anything but good, so it never goes where something good does: a reading that is
+ * wrong would pass as right. It may go where the step sends something else, to a stop, or to another step behind it that
+ * has an id. Which of them is for the author to say.
  */
 export const addElse: Mender = (analysis, finding) => {
   const procedure = analysis.procedure().value;
   const step = stepOf(procedure, finding);
   if (step === null) return [];
-  const outcomes = 'outcomes' in step ? (step.outcomes ?? []) : [];
-  const written = (one: Outcome): string => {
-    const { from, to } = analysis.range({ file: step.file, path: one.path, part: 'value' });
-    return textOf(analysis).slice(from, to);
-  };
-  const bad = [...new Set(outcomes.filter(({ name }) => !good.has(name)).map(written))];
-  const stops = stopsBeside(procedure, step).filter((id) => !bad.includes(id));
-  const way = (to: string, isChoice: boolean): Candidate => ({
-    title: `Lead everything else at step ${stepNumber(step)} to \`${to}\``,
-    changes: [{ kind: 'outcome', index: step.index, outcome: `else: ${to}` }],
-    isChoice,
-  });
-  return [
-    ...bad.map((to) => way(to, bad.length > 1)),
-    ...stops.map((to) => way(to, true)),
-    ...(bad.includes('next') ? [] : [way('next', true)]),
+  const ownGood = targetsOfGood([step]);
+  const bad = outcomesOf(step).filter(({ target }) => !ownGood.has(target));
+  const named = namedBeside(procedure, step);
+  const anyGood = targetsOfGood(procedure.steps);
+  const others = named.filter(({ index }) => !anyGood.has(index));
+  const inOrder = [
+    ...named.filter(({ index }) => bad.some(({ target }) => target === index)),
+    ...others.filter(({ verb }) => verb === 'stop'),
+    ...others.filter(({ index }) => index > step.index),
   ];
+  return [...new Set(inOrder.map(({ id }) => id))].map((id): Candidate => ({
+    title: `Lead everything else at step ${stepNumber(step)} to \`${id}\``,
+    changes: [{ kind: 'outcome', index: step.index, outcome: `else: ${id}` }],
+    isChoice: true,
+  }));
 };
 
-/** The ids of stops in the same list of steps that no good outcome leads to. */
-function stopsBeside({ steps }: Procedure, { routine }: Step): readonly string[] {
-  const spared = new Set(
-    steps.flatMap((step) =>
-      'outcomes' in step
-        ? (step.outcomes ?? []).filter(({ name }) => good.has(name)).map(({ target }) => target)
-        : [],
-    ),
+/** The steps of the same list that have an id; of a routine those of the same call. */
+function namedBeside(
+  { steps }: Procedure,
+  { routine, calls }: Step,
+): readonly (Step & { readonly id: string })[] {
+  const callOf = (all: Step['calls']): string => all.map(stepNumber).join();
+  return steps.flatMap((step) =>
+    step.id !== undefined && step.routine === routine && callOf(step.calls) === callOf(calls)
+      ? [{ ...step, id: step.id }]
+      : [],
   );
-  const ids = steps
-    .filter(({ verb, index, routine: itsOwn }) => verb === 'stop' && itsOwn === routine && !spared.has(index))
-    .flatMap(({ id }) => id ?? []);
-  return [...new Set(ids)];
 }
