@@ -44,8 +44,8 @@ function asides(step: Step): readonly Words[] {
   const lines: Words[] = [];
   if ((step.verb === 'read' || step.verb === 'measure') && step.outcomes === null)
     lines.push(['Write down what it shows. Go on whatever it is.']);
-  if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, closed(step.why)]);
-  if (step.see !== undefined) lines.push([{ strong: 'See: ' }, closed(step.see)]);
+  if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, { said: closed(step.why) }]);
+  if (step.see !== undefined) lines.push([{ strong: 'See: ' }, { said: closed(step.see) }]);
   if (step.minutes !== undefined) lines.push([`Takes about ${step.minutes} min.`]);
   return lines;
 }

@@ -3,6 +3,7 @@ import { parseDocument } from './document.ts';
 import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { checkBytes } from './problems/file.ts';
+import { checkUnseen } from './problems/unseen.ts';
 import { entryOf, withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
 import { sectionAndId } from './where.ts';
@@ -25,7 +26,8 @@ export interface Document extends SourceFile {
 export function documentOf(file: SourceFile): Document {
   const unfit = checkBytes(file.text);
   if (unfit !== null) return { ...file, root: null, problems: [unfit], whole: false };
-  const { root, problems } = parseDocument(file.text);
+  const { root, problems: ofYaml } = parseDocument(file.text);
+  const problems = [...ofYaml, ...checkUnseen(root, file.text)];
   return { ...file, root, problems, whole: problems.every(({ rule }) => rule !== 'yaml') };
 }
 
