@@ -38,7 +38,7 @@ describe('a path in the terminal', () => {
 `;
     expect(pathTo(steps)).toEqual([
       '    1  ignition on',
-      '    2  do: one two [2J three',
+      '    2  do: one two[U+001B][2J[U+202E]three',
       '    3  unplug K30',
     ]);
   });
@@ -71,7 +71,7 @@ test('where the path has no place of its own, on a card, it follows the message'
 test('a finding says nothing that would steer the terminal, whatever stands in the file', () => {
   const steps = '  - unplug: "K\\e[2J\\u202e30"\n    "\\u009b31m": 1\n';
   const { out } = ran(['check', '-', '--name', 'x\u001b[2J.yaml'], `${circuit}\nsteps:\n${steps}`);
-  expect(out).toContain('x [2J.yaml:');
-  expect(out).toContain('`K [2J 30`');
+  expect(out).toContain('x[U+001B][2J.yaml:');
+  expect(out).toContain('`K[U+001B][2J[U+202E]30`');
   expect(out).not.toMatch(/[^\P{Cc}\n]|\p{Cf}/u);
 });

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { writeTextFile } from '../../server/src/host/terminal.ts';
+import { writeTextFile } from '../../server/src/host/write-file.ts';
 import { rules } from '../../server/src/rules/rules.ts';
 import { ran } from './fake-terminal.ts';
 

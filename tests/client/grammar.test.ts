@@ -1,12 +1,14 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { createOnigScanner, createOnigString, loadWASM } from 'vscode-oniguruma';
 import type { IGrammar } from 'vscode-textmate';
 import { INITIAL, parseRawGrammar, Registry } from 'vscode-textmate';
 import manifest from '../../package.json' with { type: 'json' };
 import { verbs } from '../../server/src/format/words.ts';
+import { describeWith } from '../needs.ts';
+import { lacksEditor } from '../workbench/paths.ts';
 
 /*
  * The grammar on top of the YAML grammar that the editor brings, read by the tokeniser and the regular expressions that
@@ -19,11 +21,7 @@ const [own] = manifest.contributes.grammars;
 const ownPath = `${root}${own?.path ?? ''}`;
 const scope = own?.scopeName ?? '';
 
-const suite = 'the colours of a procedure';
-const required = process.env.OHMWRIGHT_REQUIRE_ALL === '1';
-if (existsSync(yamlGrammars) || required) describe(suite, specs);
-else
-  describe.skip(`${suite} (skipped: the editor is not installed: node tests/workbench/install.mjs)`, specs);
+describeWith(existsSync(yamlGrammars) ? null : lacksEditor, 'the colours of a procedure', specs);
 
 test('the grammar knows the verbs of the format, and no others', () => {
   const grammar = JSON.parse(readFileSync(ownPath, 'utf8')) as {

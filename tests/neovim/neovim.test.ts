@@ -3,7 +3,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
+import { describeWith, lacksProgram } from '../needs.ts';
 import { program, shipped } from '../workbench/paths.ts';
 import { firstFinding, printedWindows } from '../workbench/program.ts';
 
@@ -32,21 +33,7 @@ interface Report {
   readonly exitCode: number;
 }
 
-const installed = spawnSync('nvim', ['--version'], { encoding: 'utf8' }).status === 0;
-const required = process.env.OHMWRIGHT_REQUIRE_ALL === '1';
-const name = 'an unsafe procedure in Neovim';
-
-if (installed) describe(name, tellings);
-else if (required)
-  test(name, () => {
-    throw new Error('nvim is not installed, and OHMWRIGHT_REQUIRE_ALL=1 asks for every test.');
-  });
-else {
-  console.warn(`Skipped, nvim is not installed: ${name}`);
-  describe.skip(`${name} (skipped: nvim is not installed)`, tellings);
-}
-
-function tellings(): void {
+describeWith(lacksProgram('nvim'), 'an unsafe procedure in Neovim', () => {
   const off = '  - disconnect: battery';
   const lines = readFileSync(shipped, 'utf8').split('\n');
   const unsafe = lines.toSpliced(lines.indexOf(off), 1);
@@ -98,7 +85,7 @@ function tellings(): void {
     expect(report.messages).toEqual([]);
     expect(report.exitCode).toBe(0);
   });
-}
+});
 
 function inNeovim(text: string): Report {
   const folder = mkdtempSync(join(tmpdir(), 'neovim-'));

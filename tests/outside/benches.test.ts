@@ -6,7 +6,8 @@ import { analysed } from '../readings/analysed.ts';
 import { restraintCircuit } from './restraint-circuit.ts';
 import type { Corner } from './netlist.ts';
 import { netlist } from './netlist.ts';
-import { describeWithNgspice, solveWithNgspice } from './ngspice.ts';
+import { describeWith } from '../needs.ts';
+import { lacksNgspice, solveWithNgspice } from './ngspice.ts';
 
 const folder = fileURLToPath(new URL('../../procedures', import.meta.url));
 const shipped = readdirSync(folder)
@@ -50,25 +51,29 @@ const benches = `
 - read: driver-loop
 `;
 
-describeWithNgspice('what the monitor sees on the benches of a procedure is what ngspice finds', () => {
-  test.each([...shipped, ['every bench of one connector', restraintCircuit(benches)]])('%s', (_, text) => {
-    const { procedure, readings } = analysed(text);
-    const corners: readonly Corner[] = ['least', 'nominal', 'most'];
-    const asked = readings.readings.flatMap(({ loop, good }) => {
-      if (loop === null) return [];
-      return good.flatMap(({ arrival, circuit }) =>
-        corners.map((corner) => ({
-          network: netlist(procedure, loop, arrival.state.hardware, corner),
-          ours: circuit === 'open' ? Infinity : circuit === 'unknown' ? NaN : circuit[corner],
-        })),
-      );
+describeWith(
+  lacksNgspice,
+  'what the monitor sees on the benches of a procedure is what ngspice finds',
+  () => {
+    test.each([...shipped, ['every bench of one connector', restraintCircuit(benches)]])('%s', (_, text) => {
+      const { procedure, readings } = analysed(text);
+      const corners: readonly Corner[] = ['least', 'nominal', 'most'];
+      const asked = readings.readings.flatMap(({ loop, good }) => {
+        if (loop === null) return [];
+        return good.flatMap(({ arrival, circuit }) =>
+          corners.map((corner) => ({
+            network: netlist(procedure, loop, arrival.state.hardware, corner),
+            ours: circuit === 'open' ? Infinity : circuit === 'unknown' ? NaN : circuit[corner],
+          })),
+        );
+      });
+      const expected = solveWithNgspice(asked.map(({ network }) => network));
+      expect(asked.length).toBeGreaterThanOrEqual(3 * 4);
+      for (const [index, { ours }] of asked.entries()) {
+        const ohms = expected[index] ?? NaN;
+        if (ohms === Infinity) expect(ours).toBe(Infinity);
+        else expect(Math.abs(ours / ohms - 1)).toBeLessThanOrEqual(1e-9);
+      }
     });
-    const expected = solveWithNgspice(asked.map(({ network }) => network));
-    expect(asked.length).toBeGreaterThanOrEqual(3 * 4);
-    for (const [index, { ours }] of asked.entries()) {
-      const ohms = expected[index] ?? NaN;
-      if (ohms === Infinity) expect(ours).toBe(Infinity);
-      else expect(Math.abs(ours / ohms - 1)).toBeLessThanOrEqual(1e-9);
-    }
-  });
-});
+  },
+);

@@ -6,7 +6,8 @@ import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import type { Reading } from '../../server/src/readings/reading.ts';
 import { chanceFrom } from '../oracle/chance.ts';
 import type { Chance } from '../oracle/chance.ts';
-import { describeWithNgspice, operateWithNgspice, solveWithNgspice } from './ngspice.ts';
+import { describeWith } from '../needs.ts';
+import { lacksNgspice, operateWithNgspice, solveWithNgspice } from './ngspice.ts';
 
 /*
  * Procedures that measure random networks by hand, written as files and read by the whole program, against ngspice. The
@@ -138,7 +139,7 @@ function readingsOf({ text, asked }: Case): readonly Reading[] {
 
 const cases = Array.from({ length: 250 }, (_, seed) => drawnCase(seed + 5000));
 
-describeWithNgspice('what is measured by hand in 250 random networks is what ngspice finds', () => {
+describeWith(lacksNgspice, 'what is measured by hand in 250 random networks is what ngspice finds', () => {
   test('resistances, at their least, nominal and most', () => {
     const corners: readonly Corner[] = ['least', 'nominal', 'most'];
     const pairs = cases.flatMap((one) => {

@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { conflictsOf, operatingPoint, voltageBetween } from '../../server/src/circuit/circuit.ts';
 import { decades } from '../circuit/arbitrary-networks.ts';
 import { circuits } from '../circuit/random-circuits.ts';
-import { describeWithNgspice, operateWithNgspice } from './ngspice.ts';
+import { describeWith } from '../needs.ts';
+import { lacksNgspice, operateWithNgspice } from './ngspice.ts';
 
 /** Eight decades, with a joint or a break here and there. */
 const eightDecades = fc.oneof(
@@ -15,7 +16,7 @@ const eightDecades = fc.oneof(
 /** Volt or ampere: what ngspice prints for nothing at all. */
 const roundingOfZero = 1e-11;
 
-describeWithNgspice('2,000 networks with sources, drawn at random, in one deck', () => {
+describeWith(lacksNgspice, '2,000 networks with sources, drawn at random, in one deck', () => {
   const drawn = fc
     .sample(circuits(eightDecades), { numRuns: 3000, seed: 20_250_201 })
     .filter(({ edges, drives, nodes }) => {

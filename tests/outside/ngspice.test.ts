@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { resistanceBetween } from '../../server/src/circuit/circuit.ts';
 import type { Probed } from '../circuit/arbitrary-networks.ts';
 import { decades, meshes, seriesAndParallel } from '../circuit/arbitrary-networks.ts';
-import { describeWithNgspice, solveWithNgspice } from './ngspice.ts';
+import { describeWith } from '../needs.ts';
+import { lacksNgspice, solveWithNgspice } from './ngspice.ts';
 
 /** Eight decades, with a joint or a break here and there. */
 const eightDecades = fc.oneof(
@@ -16,7 +17,7 @@ function drawn(arbitrary: fc.Arbitrary<Probed>, count: number, seed: number): re
   return fc.sample(arbitrary, { numRuns: count, seed });
 }
 
-describeWithNgspice('the same resistances as ngspice finds, to one part in a million', () => {
+describeWith(lacksNgspice, 'the same resistances as ngspice finds, to one part in a million', () => {
   const groups: readonly (readonly [string, readonly Probed[]])[] = [
     ['meshes', drawn(meshes(eightDecades, 14), 400, 20_250_101)],
     ['series and parallel', drawn(seriesAndParallel(decades(-3, 5)), 200, 20_250_102)],

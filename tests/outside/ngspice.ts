@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, test } from 'vitest';
 import type { Drive, Edge } from '../../server/src/circuit/circuit.ts';
+import { lacksProgram } from '../needs.ts';
 
 /** A network of resistors and the two nodes between which it is to be measured. 0 Ω is a joint, Infinity no connection. */
 export interface OracleNetwork {
@@ -12,24 +12,7 @@ export interface OracleNetwork {
   readonly to: number;
 }
 
-/** Where this variable is 1, a missing ngspice is a failure and not a skip. */
-const required = process.env.OHMWRIGHT_REQUIRE_ALL === '1';
-
-const installed = spawnSync('ngspice', ['--version'], { encoding: 'utf8' }).status === 0;
-
-/** A group of tests that need ngspice. Without it they are skipped with the reason in the name, or fail if required. */
-export function describeWithNgspice(name: string, body: () => void): void {
-  if (installed) {
-    describe(name, body);
-  } else if (required) {
-    test(name, () => {
-      throw new Error('ngspice is not installed, and OHMWRIGHT_REQUIRE_ALL=1 asks for every test.');
-    });
-  } else {
-    console.warn(`Skipped, ngspice is not installed: ${name}`);
-    describe.skip(`${name} (skipped: ngspice is not installed)`, body);
-  }
-}
+export const lacksNgspice = lacksProgram('ngspice');
 
 /**
  * Resistances in ohms, as ngspice finds them: 1 A is driven through each network and its voltage read, all networks in

@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { chromium } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { browser, inProject } from './paths.ts';
+import { describeWith } from '../needs.ts';
+import { browser, inProject, lacksBrowser } from './paths.ts';
 import { faultsOfLayout } from './layout.ts';
 
 /* Cards as a browser lays them out in the width of the paper: no words upon others, none cut apart, none outside. */
@@ -46,7 +47,7 @@ const cases = [...shipped, ...stretched].flatMap(([name, text]) =>
   papers.map(([paper, width]) => [name, paper, text, width] as const),
 );
 
-describe.skipIf(browser === undefined)('on paper', () => {
+describeWith(lacksBrowser, 'on paper', () => {
   let chrome: Browser;
   beforeAll(async () => {
     chrome = await chromium.launch({

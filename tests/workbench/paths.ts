@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { onPath } from '../needs.ts';
 
 const root = new URL('../../', import.meta.url);
 
@@ -21,18 +22,26 @@ export const program = inProject('dist/cli.js');
 
 export const shipped = inProject('tests/fixtures/driver-airbag-written-out.procedure.yaml');
 
-const browsers = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+/** OHMWRIGHT_CHROMIUM names a browser that the path does not lead to. */
+export const browser =
+  process.env.OHMWRIGHT_CHROMIUM ??
+  onPath('chromium') ??
+  onPath('chromium-browser') ??
+  onPath('google-chrome');
 
-/** OHMWRIGHT_CHROMIUM names a browser that stands elsewhere. */
-export const browser = [process.env.OHMWRIGHT_CHROMIUM ?? '', ...browsers].find((path) => existsSync(path));
+export const lacksBrowser = browser === undefined ? 'Chromium is not installed' : null;
 
-/** What has to be there before a person can sit down at the workbench, and how one gets it; empty where all is there. */
-export function missing(): readonly string[] {
-  return [
-    ...(browser === undefined ? ['Chromium is not installed'] : []),
-    ...(existsSync(editorServer) ? [] : ['the editor is not installed: `node tests/workbench/install.mjs`']),
+/** Said where the editor is missing, with how one gets it. */
+export const lacksEditor = 'the editor is not installed: `node tests/workbench/install.mjs`';
+
+/** What has to be there before a person can sit down at the workbench; null where all is there. */
+export function lacksWorkbench(): string | null {
+  const lacking = [
+    ...(lacksBrowser === null ? [] : [lacksBrowser]),
+    ...(existsSync(editorServer) ? [] : [lacksEditor]),
     ...(existsSync(packed) ? [] : ['the extension is not packed: `npm run package`']),
   ];
+  return lacking.length === 0 ? null : lacking.join('; ');
 }
 
 function versionOfProject(): string {

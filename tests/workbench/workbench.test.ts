@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { describeWith } from '../needs.ts';
 import { contrasts } from './contrast.ts';
-import { inProject, missing, packed, shipped } from './paths.ts';
+import { inProject, lacksWorkbench, packed, shipped } from './paths.ts';
 import {
   boxText,
   closeEverything,
@@ -55,17 +56,7 @@ const files = {
   'figures.procedure.yaml': unsafeText,
 };
 
-const suite = 'a person at the workbench';
-const lacking = missing();
-if (lacking.length === 0) describe(suite, specs);
-else if (process.env.OHMWRIGHT_REQUIRE_ALL === '1')
-  test(suite, () => {
-    throw new Error(`${lacking.join('; ')}, and OHMWRIGHT_REQUIRE_ALL=1 asks for every test.`);
-  });
-else {
-  console.warn(`Skipped, ${suite}: ${lacking.join('; ')}`);
-  describe.skip(`${suite} (skipped: ${lacking.join('; ')})`, specs);
-}
+describeWith(lacksWorkbench(), 'a person at the workbench', specs);
 
 function specs(): void {
   let workbench: Workbench;

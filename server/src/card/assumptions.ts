@@ -234,7 +234,7 @@ function entries(procedure: Procedure): readonly Fact[] {
     return [
       {
         label: 'Entered',
-        words: [{ id }, `: ${ask}, ${formatSpan(range, 'temperature')}, measured to ± ${off}`],
+        words: [{ id }, ': ', { said: ask }, `, ${formatSpan(range, 'temperature')}, measured to ± ${off}`],
       },
     ];
   });

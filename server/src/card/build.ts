@@ -5,7 +5,7 @@ import { stepNumber } from '../text/where.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { drawLoops } from './drawn.ts';
-import type { CardInput, CardModel, CardStamp, Fact, Remark } from './model.ts';
+import type { CardInput, CardModel, CardStamp, Fact, Remark, Words } from './model.ts';
 import { needsOf } from './needs.ts';
 import { networkOf } from './network.ts';
 import { hazardPanel } from './notices.ts';
@@ -87,7 +87,7 @@ function headFacts(procedure: Procedure): readonly Fact[] {
     { label: 'Revision', text: procedure.revision },
     { label: 'Purpose', text: procedure.purpose },
   ];
-  return facts.map(({ label, text }) => ({ label, words: [text ?? 'not stated'] }));
+  return facts.map(({ label, text }) => ({ label, words: [text === null ? 'not stated' : { said: text }] }));
 }
 
 function reachesEnd(procedure: Procedure): boolean {
@@ -123,17 +123,21 @@ const noBreak = '\u00a0';
 
 function stampOf(procedure: Procedure, stamp: CardStamp): CardModel['stamp'] {
   const short = stamp.sha256.slice(0, shortLength);
-  const revision = procedure.revision === null ? '' : `, revision ${procedure.revision}`;
+  const revision: Words = procedure.revision === null ? [] : [', revision ', { said: procedure.revision }];
   return {
     heading: 'Stamp',
     facts: [
-      { label: 'File', words: [stamp.file] },
+      { label: 'File', words: [{ said: stamp.file }] },
       { label: 'Date', words: [stamp.date] },
       { label: 'Made with', words: [`Ohmwright ${stamp.version}`] },
       { label: 'SHA-256, short', words: [{ strong: short }] },
       { label: 'SHA-256, full', words: [stamp.sha256] },
     ],
-    running: `${shortened(procedure.title)}${revision}, ${`${stamp.date}, ${short}`.replaceAll(' ', noBreak)}`,
+    running: [
+      { said: shortened(procedure.title) },
+      ...revision,
+      `, ${`${stamp.date}, ${short}`.replaceAll(' ', noBreak)}`,
+    ],
   };
 }
 

@@ -17,7 +17,7 @@ export function toEnter(procedure: Procedure, readings: readonly CardReading[]):
     const to = accuracy === null ? '' : `, to ± ${formatQuantity(accuracy, 'temperature')}`;
     const within =
       range === null ? '' : ` The table holds for ${formatSpan(range, 'temperature')}; outside of it, stop.`;
-    return [{ strong: 'Measure first and write down: ' }, `${ask}${to}.${within}`];
+    return [{ strong: 'Measure first and write down: ' }, { said: ask }, `${to}.${within}`];
   });
 }
 

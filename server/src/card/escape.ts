@@ -1,3 +1,7 @@
+import { visible } from '../text/printable.ts';
+import type { Words } from './model.ts';
+import { plainWords } from './words.ts';
+
 /** Text that is markup already. Only `markup` and `trusted` make it, so that what an author wrote can never become a tag. */
 export interface Markup {
   readonly markup: string;
@@ -5,15 +9,9 @@ export interface Markup {
 
 export type Content = Markup | string | number | null | readonly Content[];
 
-/**
- * Plain text for element content and for quoted attributes. Characters that neither paper nor a parser may see
- * (control characters, halves of surrogate pairs, non-characters) and those that turn the direction of reading round
- * come out as U+FFFD: a line of a card reads the way it was checked.
- */
+/** Plain text for element content and for quoted attributes, all of it visible: a card reads the way it was checked. */
 export function escapeText(text: string): string {
-  return text
-    .replaceAll(/\r\n?/g, '\n')
-    .replaceAll(unprintable, '\ufffd')
+  return visible(text.replaceAll(/\r\n?/g, '\n'))
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
@@ -21,17 +19,30 @@ export function escapeText(text: string): string {
     .replaceAll("'", '&#39;');
 }
 
-const unprintable =
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufffe\uffff]|\p{Cs}/gu;
-
-/** A quoted CSS string in which nothing but letters, digits and spaces stands for itself. */
-export function cssString(text: string): string {
-  const escaped = Array.from(
-    text.replaceAll(unprintable, '\ufffd').replaceAll(/[^\S\u00a0]+/g, ' '),
-    (character) =>
-      /[A-Za-z0-9 ]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0xfffd).toString(16)} `,
+/**
+ * Words as a quoted CSS string in which nothing but letters, digits and spaces stands for itself. What the author wrote is
+ * isolated: there are no elements in a string.
+ */
+export function cssString(words: Words): string {
+  const pieces = words.map((piece) =>
+    typeof piece === 'object' && 'said' in piece
+      ? `${cssCode(firstStrongIsolate)}${cssText(piece.said)}${cssCode(popIsolate)}`
+      : cssText(plainWords([piece])),
   );
-  return `"${escaped.join('')}"`;
+  return `"${pieces.join('')}"`;
+}
+
+const [firstStrongIsolate, popIsolate] = [0x2068, 0x2069] as const;
+
+function cssText(text: string): string {
+  const characters = Array.from(visible(text.replaceAll(/[^\S\u00a0]+/g, ' ')));
+  return characters
+    .map((one) => (/[A-Za-z0-9 ]/.test(one) ? one : cssCode(one.codePointAt(0) ?? 0xfffd)))
+    .join('');
+}
+
+function cssCode(point: number): string {
+  return `\\${point.toString(16)} `;
 }
 
 /** Template literals as markup: whatever is put in is escaped, unless it is markup itself. null prints nothing. */

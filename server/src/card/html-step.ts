@@ -1,6 +1,6 @@
 import type { Markup } from './escape.ts';
 import { markup } from './escape.ts';
-import { noticeHtml, textHtml, wordsHtml } from './html-words.ts';
+import { noticeHtml, saidHtml, textHtml, wordsHtml } from './html-words.ts';
 import type { CardModel, CardOutcome, CardStep, CardTable, CardWindow, Left } from './model.ts';
 
 type Labels = CardModel['steps'];
@@ -30,7 +30,7 @@ function sizeOf({ number }: CardStep): string {
 
 function blanksHtml(blanks: readonly string[]): Markup | null {
   if (blanks.length === 0) return null;
-  return markup`<ul class="blanks">${blanks.map((label) => markup`<li><span class="label">${label}</span><span class="line"></span></li>`)}</ul>
+  return markup`<ul class="blanks">${blanks.map((label) => markup`<li><span class="label">${saidHtml(label)}</span><span class="line"></span></li>`)}</ul>
 `;
 }
 
@@ -58,7 +58,7 @@ function tableHtml({ caption, headings, rows }: CardTable): Markup {
 <p>${wordsHtml(caption)}</p>
 <div>${parts.map(
     (part) => markup`<table class="windows">
-<thead><tr>${headings.map((heading) => markup`<th scope="col">${heading}</th>`)}</tr></thead>
+<thead><tr>${headings.map((heading) => markup`<th scope="col">${saidHtml(heading)}</th>`)}</tr></thead>
 <tbody>
 ${part.map(
   ({ entered, window }) =>

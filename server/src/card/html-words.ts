@@ -11,7 +11,13 @@ function pieceHtml(piece: Piece): Markup {
   if (typeof piece === 'string') return textHtml(piece);
   if ('id' in piece) return markup`<b class="id">${piece.id}</b>`;
   if ('strong' in piece) return markup`<strong>${piece.strong}</strong>`;
+  if ('said' in piece) return saidHtml(piece.said);
   return markup`<a href="#step-${piece.step}">${piece.step}</a>`;
+}
+
+/** What the author wrote. It reads in its own direction, and what stands beside it in theirs. */
+export function saidHtml(text: string): Markup {
+  return markup`<bdi>${textHtml(text)}</bdi>`;
 }
 
 /** What is between two amounts, and the amounts, in turn. */
@@ -25,7 +31,7 @@ export function noticeHtml(notice: Notice, place: 'panel' | 'in-step'): Markup {
   const symbol = notice.signal === 'note' ? null : alertSymbol;
   return markup`<div class="notice ${notice.signal} ${place}" role="note">
 <p class="signal">${symbol}<strong>${notice.word}</strong></p>
-<div class="said">${notice.lines.map((line) => markup`<p>${textHtml(line)}</p>`)}</div>
+<div class="said">${notice.lines.map((line) => markup`<p>${saidHtml(line)}</p>`)}</div>
 </div>
 `;
 }

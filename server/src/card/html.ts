@@ -4,7 +4,7 @@ import { drawLoop } from './drawing.ts';
 import type { Content, Markup } from './escape.ts';
 import { markup, trusted } from './escape.ts';
 import { stepHtml } from './html-step.ts';
-import { noticeHtml, textHtml, wordsHtml } from './html-words.ts';
+import { noticeHtml, saidHtml, textHtml, wordsHtml } from './html-words.ts';
 import type { CardModel, Fact } from './model.ts';
 import type { Face, Paper } from './style.ts';
 import { styleOf } from './style.ts';
@@ -65,7 +65,7 @@ function headHtml(model: CardModel): Markup {
   return markup`<header>
 ${model.draft === null ? null : markup`<p class="draft-banner">${model.draft}</p>`}
 <p class="form">${model.form}</p>
-<h1>${model.title}</h1>
+<h1>${saidHtml(model.title)}</h1>
 ${factsHtml(model.facts, 'facts')}
 ${noticeHtml(model.hazard, 'panel')}
 </header>`;
@@ -123,7 +123,7 @@ ${network.rows.map(
 
 function stepsHtml({ before, steps, end }: CardModel): Markup {
   const sections = steps.sections.map(
-    ({ title, steps: list }) => markup`${title === null ? null : markup`<h3>${title}</h3>`}
+    ({ title, steps: list }) => markup`${title === null ? null : markup`<h3>${saidHtml(title)}</h3>`}
 <ol start="${list[0]?.number ?? 1}">
 ${list.map((step) => stepHtml(step, steps))}</ol>
 `,
@@ -151,7 +151,7 @@ ${factsHtml(assumptions.facts, 'rows')}
 function remarksHtml({ remarks }: CardModel): Markup {
   const items = remarks.items.map(
     ({ severity, step, message, rule }) =>
-      markup`<li><strong>${severity}${step === null ? '' : `, step ${step}`}:</strong> ${textHtml(message)} <span class="rule">(${rule})</span></li>
+      markup`<li><strong>${severity}${step === null ? '' : `, step ${step}`}:</strong> <bdi dir="ltr">${textHtml(message)}</bdi> <span class="rule">(${rule})</span></li>
 `,
   );
   return markup`<section class="remarks">

@@ -77,8 +77,16 @@ export interface CardInput {
 
 // ---- text --------------------------------------------------------------------------------------
 
-/** A stretch of text: plain, the id of something in the file, what is to stand out, or the number of a step. */
-export type Piece = string | { readonly id: Id } | { readonly strong: string } | { readonly step: string };
+/**
+ * A stretch of text: plain, the id of something in the file, what is to stand out, the number of a step, or what the author
+ * wrote, which may run from right to left and must not turn round what stands beside it.
+ */
+export type Piece =
+  | string
+  | { readonly id: Id }
+  | { readonly strong: string }
+  | { readonly step: string }
+  | { readonly said: string };
 export type Words = readonly Piece[];
 
 export interface Fact {
@@ -241,5 +249,5 @@ export interface CardModel {
     readonly introduction: string;
     readonly items: readonly Remark[];
   };
-  readonly stamp: { readonly heading: string; readonly facts: readonly Fact[]; readonly running: string };
+  readonly stamp: { readonly heading: string; readonly facts: readonly Fact[]; readonly running: Words };
 }

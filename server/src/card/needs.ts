@@ -12,9 +12,9 @@ import { quantityFacts } from '../text/quantity-kinds.ts';
 export function needsOf(procedure: Procedure): readonly NeedGroup[] {
   const { requires } = procedure;
   const groups: readonly NeedGroup[] = [
-    { label: 'Training', items: requires.training.map((text): Words => [text]) },
-    { label: 'Protective equipment', items: requires.protective.map((text): Words => [text]) },
-    { label: 'Information', items: requires.information.map((text): Words => [text]) },
+    { label: 'Training', items: requires.training.map(saidWords) },
+    { label: 'Protective equipment', items: requires.protective.map(saidWords) },
+    { label: 'Information', items: requires.information.map(saidWords) },
     {
       label: 'Instruments',
       items: [
@@ -26,6 +26,10 @@ export function needsOf(procedure: Procedure): readonly NeedGroup[] {
     { label: 'Parts, if a step asks for them', items: partsToReplace(procedure) },
   ];
   return groups.filter((group) => group.items.length > 0);
+}
+
+function saidWords(text: string): Words {
+  return [{ said: text }];
 }
 
 function monitorWords(monitor: Monitor): Words {

@@ -63,11 +63,11 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
       return act(['Clear the codes of ', { id: step.monitor }, '.']);
     case 'inspect':
       return {
-        ...act([{ strong: 'Inspect: ' }, closed(step.text)], touched(procedure, step.at)),
+        ...act([{ strong: 'Inspect: ' }, { said: closed(step.text) }], touched(procedure, step.at)),
         kind: 'read',
       };
     case 'do':
-      return act([closed(step.text)], touched(procedure, step.at));
+      return act([{ said: closed(step.text) }], touched(procedure, step.at));
     case 'replace':
       return act(
         ['Replace ', ...listedThings(procedure, step.what), '.'],
@@ -78,7 +78,7 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'go':
       return { ...act(goWords(procedure, step.to)), kind: 'go' };
     case 'stop':
-      return { ...act([{ strong: 'Stop here. ' }, closed(step.text)]), kind: 'stop' };
+      return { ...act([{ strong: 'Stop here. ' }, { said: closed(step.text) }]), kind: 'stop' };
     case 'run':
       return { ...act([{ strong: step.runs }, ...callWords(procedure, step)]), kind: 'call' };
     case 'broken':

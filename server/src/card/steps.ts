@@ -47,8 +47,8 @@ function asides(step: Step): readonly Words[] {
   const asked = askedBy(step);
   if ((asked?.of === 'loops' || asked?.of === 'points') && asked.step.outcomes === null)
     lines.push(['Write down what it shows. Go on whatever it is.']);
-  if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, closed(step.why)]);
-  if (step.see !== undefined) lines.push([{ strong: 'See: ' }, closed(step.see)]);
+  if (step.why !== undefined) lines.push([{ strong: 'Why: ' }, { said: closed(step.why) }]);
+  if (step.see !== undefined) lines.push([{ strong: 'See: ' }, { said: closed(step.see) }]);
   if (step.minutes !== undefined) lines.push([`Takes about ${step.minutes} min.`]);
   return lines;
 }

@@ -1,4 +1,5 @@
 import { cssString } from './escape.ts';
+import type { Words } from './model.ts';
 import { drawingStyle, narrowStyle, stepStyle } from './style-parts.ts';
 
 export type Paper = 'A4' | 'A5';
@@ -9,7 +10,7 @@ export type Face = 'paper' | 'editor';
 export interface StyleOptions {
   readonly paper: Paper;
   readonly face: Face;
-  readonly running: string;
+  readonly running: Words;
   readonly draft: string | null;
 }
 
@@ -28,12 +29,12 @@ export function styleOf({ paper, face, running, draft }: StyleOptions): string {
   );
 }
 
-function pageStyle(paper: Paper, running: string, draft: string | null): string {
+function pageStyle(paper: Paper, running: Words, draft: string | null): string {
   const sides = paper === 'A4' ? '14mm' : '9mm';
   const head =
     draft === null
       ? ''
-      : `@top-center { content: ${cssString(draft)}; font: bold 13pt ${fonts}; border: 0.6mm solid #000; padding: 0.6mm 4mm; margin: 3mm 0 2mm; }`;
+      : `@top-center { content: ${cssString([draft])}; font: bold 13pt ${fonts}; border: 0.6mm solid #000; padding: 0.6mm 4mm; margin: 3mm 0 2mm; }`;
   return `
 @page {
   size: ${paper} portrait;
@@ -78,7 +79,8 @@ h1 { font-size: 21pt; line-height: 1.15; margin: 0.5mm 0 3mm; }
 h2 { font-size: 15pt; line-height: 1.2; margin: 7mm 0 2.5mm; padding-bottom: 1mm; border-bottom: 0.6mm solid var(--ink); }
 h3 { font-size: 13pt; line-height: 1.25; margin: 5mm 0 2mm; }
 h1, h2, h3 { break-after: avoid; break-inside: avoid; }
-.amount { white-space: nowrap; }
+.amount { white-space: nowrap; unicode-bidi: isolate; direction: ltr; }
+.id { unicode-bidi: isolate; }
 p, li, dd { orphans: 2; widows: 2; }
 a { color: inherit; text-decoration: none; font-weight: bold; }
 b.id { font-weight: bold; }

@@ -64,6 +64,7 @@ export function plainWords(words: Words): string {
 function plainPiece(piece: Piece): string {
   if (typeof piece === 'string') return piece;
   if ('id' in piece) return piece.id;
+  if ('said' in piece) return piece.said;
   return 'step' in piece ? piece.step : piece.strong;
 }
 

@@ -3,6 +3,7 @@ import { cardHtml } from '../card/html.ts';
 import type { Paper } from '../card/style.ts';
 import { analyse } from '../project/analysis.ts';
 import { card as makeCard } from '../project/card.ts';
+import { printable } from '../text/printable.ts';
 import { checkText } from './check-text.ts';
 import { readInput } from './input.ts';
 import { cannotRun } from './terminal.ts';
@@ -47,7 +48,7 @@ export function card(terminal: Terminal, paths: readonly string[], options: Card
   }
   const problem = terminal.writeFile(to, cardHtml(made.card, { paper }));
   if (problem !== null) return cannotRun(terminal, `cannot write ${to}: ${problem}`);
-  terminal.out(`${options.draft ? 'Draft of the card' : 'Card'} written to ${to}\n`);
+  terminal.out(`${options.draft ? 'Draft of the card' : 'Card'} written to ${printable(to)}\n`);
   return 0;
 }
 

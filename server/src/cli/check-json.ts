@@ -3,7 +3,7 @@ import type { Finding } from '../text/finding.ts';
 import type { Where } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
 import { count, isWaived } from './checked.ts';
-import { jsonList, jsonTaken, placesOf } from './json.ts';
+import { jsonList, jsonTaken, jsonText, placesOf } from './json.ts';
 import type { JsonRange, Places } from './json.ts';
 import { version } from './version.ts';
 
@@ -28,10 +28,10 @@ export function* checkJson(
       problem: problem ?? null,
     })),
   };
-  yield `${JSON.stringify(head).slice(0, -1)},"files":[`;
+  yield `${jsonText(head).slice(0, -1)},"files":[`;
   for (const [index, { analysis, findings }] of checked.entries()) {
     const places = placesOf(analysis);
-    yield `${index === 0 ? '' : ','}\n{"file":${JSON.stringify(analysis.file)},"findings":`;
+    yield `${index === 0 ? '' : ','}\n{"file":${jsonText(analysis.file)},"findings":`;
     yield* jsonList(findings, (finding) => jsonFinding(places, finding));
     yield '}';
   }

@@ -1,8 +1,9 @@
 import type { Finding } from '../text/finding.ts';
+import { visible } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
 import type { PassedOver } from '../host/walk.ts';
 import type { CheckedFile } from './checked.ts';
-import { placesOf } from './json.ts';
+import { jsonText, placesOf } from './json.ts';
 import { passedGroups } from './passed-over.ts';
 import type { Places } from './json.ts';
 import { codeFlows } from './sarif-path.ts';
@@ -32,8 +33,8 @@ export function* checkSarif(run: SarifRun): Generator<string> {
     folder,
     checked.map(({ analysis }) => analysis.file),
   );
-  yield `${JSON.stringify({ $schema: schema, version: '2.1.0' }).slice(0, -1)},"runs":[\n`;
-  yield `${JSON.stringify(headOf(run, artifactOf)).slice(0, -1)},"results":[`;
+  yield `${jsonText({ $schema: schema, version: '2.1.0' }).slice(0, -1)},"runs":[\n`;
+  yield `${jsonText(headOf(run, artifactOf)).slice(0, -1)},"results":[`;
   const locationOf = locationsIn(artifactOf);
   let separator = '\n';
   for (const { analysis, findings } of checked) {
@@ -42,7 +43,7 @@ export function* checkSarif(run: SarifRun): Generator<string> {
     const { value: procedure } = analysis.procedure();
     for (const finding of findings) {
       const flows = codeFlows(procedure, stepLocationOf, finding.trace);
-      yield separator + JSON.stringify(resultOf(places, locationOf, finding, flows));
+      yield separator + jsonText(resultOf(places, locationOf, finding, flows));
       separator = ',\n';
     }
   }
@@ -116,7 +117,13 @@ function resultOf(
     suppressions:
       waived === undefined
         ? []
-        : [{ kind: 'inSource', justification: waived.reason, location: locationOf(places, waived.at) }],
+        : [
+            {
+              kind: 'inSource',
+              justification: visible(waived.reason),
+              location: locationOf(places, waived.at),
+            },
+          ],
     ...(Object.keys(properties).length === 0 ? {} : { properties }),
   };
 }

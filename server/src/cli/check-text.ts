@@ -95,13 +95,17 @@ function excerpt(paint: Paint, places: Places, finding: Finding): readonly strin
     .replace(/[\r\n]+$/, '');
   if (line.trim() === '') return [];
   const from = Math.max(0, start.character - longest / 2);
-  const shown = printable(line.slice(from, from + longest));
-  const width = Math.max(1, Math.min(end.character, line.length) - start.character);
+  const to = Math.max(start.character + 1, Math.min(end.character, from + longest));
+  const [before, marked, behind] = [
+    line.slice(from, start.character),
+    line.slice(start.character, to),
+    line.slice(to, from + longest),
+  ].map(printable) as [string, string, string];
   const gutter = String(start.line + 1);
-  const mark = '^'.repeat(Math.min(width, longest - (start.character - from)));
+  const mark = '^'.repeat(Math.max(1, marked.length));
   return [
-    `  ${paint.dim(`${gutter} |`)} ${shown}`,
-    `  ${paint.dim(`${' '.repeat(gutter.length)} |`)} ${' '.repeat(start.character - from)}${paint.red(mark)}`,
+    `  ${paint.dim(`${gutter} |`)} ${before}${marked}${behind}`,
+    `  ${paint.dim(`${' '.repeat(gutter.length)} |`)} ${' '.repeat(before.length)}${paint.red(mark)}`,
   ];
 }
 

@@ -1,6 +1,7 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Analysis } from '../project/analysis.ts';
 import type { Taken } from '../text/finding.ts';
+import { withUnseen } from '../text/printable.ts';
 import type { FileId, StepRef, Where } from '../text/where.ts';
 
 /* The pieces that the machine formats share: positions from 0 in UTF-16 units, numbers of 12 significant digits. */
@@ -81,13 +82,22 @@ export function jsonTaken(taken: Taken | null): Record<string, unknown> {
 }
 
 export function printJson(document: unknown): string {
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return `${jsonText(document, 2)}\n`;
+}
+
+/** As JSON. What is not seen is escaped in it: a program gets it as it was written, and no terminal is steered by it. */
+export function jsonText(value: unknown, indent = 0): string {
+  return withUnseen(JSON.stringify(value, null, indent), escapeOf);
+}
+
+function escapeOf(character: string): string {
+  const units = Array.from({ length: character.length }, (_, index) => character.charCodeAt(index));
+  return units.map((unit) => `\\u${unit.toString(16).padStart(4, '0')}`).join('');
 }
 
 /** A list whose items are written one by one: all of them in one text may be more than a text can hold. */
 export function* jsonList<T>(items: readonly T[], write: (item: T) => unknown): Generator<string> {
   yield '[';
-  for (const [index, item] of items.entries())
-    yield `${index === 0 ? '' : ','}\n${JSON.stringify(write(item))}`;
+  for (const [index, item] of items.entries()) yield `${index === 0 ? '' : ','}\n${jsonText(write(item))}`;
   yield ']';
 }

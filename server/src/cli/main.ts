@@ -5,9 +5,10 @@ import {
   today,
   wantsColours,
   writeAll,
-  writeTextFile,
 } from '../host/terminal.ts';
+import { writeTextFile } from '../host/write-file.ts';
 import { run } from './run.ts';
+import { cannotRun } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
 
 const terminal: Terminal = {
@@ -30,7 +31,16 @@ function runOrSay(): Exit | 'serving' {
     return run(terminal, process.argv.slice(2));
   } catch (error) {
     if (!(error instanceof OutputFailed)) throw error;
-    terminal.err(`ohmwright: cannot write the output: ${error.message}\n`);
+    return notDelivered(error.message);
+  }
+}
+
+/** What was found has not reached anybody, whatever it was. */
+function notDelivered(why: string): Exit {
+  try {
+    return cannotRun(terminal, `cannot write the output: ${why}`);
+  } catch {
+    // Nor can standard error be written: the status alone says it.
     return 2;
   }
 }

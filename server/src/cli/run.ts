@@ -6,7 +6,7 @@ import { help } from './help.ts';
 import { rules } from './rules.ts';
 import { schema } from './schema.ts';
 import { serve } from './serve.ts';
-import { cannotRun } from './terminal.ts';
+import { cannotRun, guarded } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
 import { version } from './version.ts';
 import { windows } from './windows.ts';
@@ -69,7 +69,11 @@ const commands: Readonly<Record<string, Command>> = {
 const later = ['faults', 'draft'];
 
 /** Runs the program with the words after its name. `serving`: it goes on until its client ends it. */
-export function run(terminal: Terminal, words: readonly string[]): Exit | 'serving' {
+export function run(given: Terminal, words: readonly string[]): Exit | 'serving' {
+  return runOn(guarded(given), words);
+}
+
+function runOn(terminal: Terminal, words: readonly string[]): Exit | 'serving' {
   const given = readArguments(words);
   if ('wrong' in given) return cannotRun(terminal, `${given.wrong}; see \`ohmwright --help\``);
   const { command: name, options } = given;

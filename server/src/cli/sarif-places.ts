@@ -1,5 +1,6 @@
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { visible } from '../text/printable.ts';
 import type { FileId, StepRef, Where } from '../text/where.ts';
 import type { Places } from './json.ts';
 
@@ -75,9 +76,12 @@ export function stepLocationsIn(places: Places, locationOf: LocationOf): StepLoc
   };
 }
 
-/** Braces stand for arguments in a message (3.11.5), and are doubled where they stand for themselves. */
+/**
+ * Braces stand for arguments in a message (3.11.5), and are doubled where they stand for themselves. `](` makes a link
+ * (3.11.6), and a message has none.
+ */
 export function sarifMessage(text: string): SarifMessage {
-  return { text: text.replace(/[{}]/g, '$&$&') };
+  return { text: visible(text).replace(/[{}]/g, '$&$&').replaceAll('](', '] (') };
 }
 
 /** Findings never run over a line's end. */

@@ -1,15 +1,15 @@
-import { existsSync, realpathSync, writeFileSync, writeSync } from 'node:fs';
+import { existsSync, realpathSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { isatty } from 'node:tty';
 import { pathToFileURL } from 'node:url';
 import type { FileRead } from '../project/snapshot.ts';
 import { readOpen } from './files.ts';
-import { whyFailed } from './why-failed.ts';
+import { whyNotWritten } from './why-failed.ts';
 
-/** Standard output or error that cannot be written, a full disk for one. */
+/** Standard output or error that cannot be written: a full disk, a reader who has left. Says why in words. */
 export class OutputFailed extends Error {}
 
-/** Writes all of a text, also where the reader at the other end of a pipe is slow. A reader who has left is no error. */
+/** Writes all of a text, also where the reader at the other end of a pipe is slow. */
 export function writeAll(descriptor: 1 | 2, text: string): void {
   const bytes = Buffer.from(text, 'utf8');
   for (let sent = 0; sent < bytes.length;) {
@@ -17,8 +17,7 @@ export function writeAll(descriptor: 1 | 2, text: string): void {
       sent += writeSync(descriptor, bytes, sent);
     } catch (error) {
       if (!(error instanceof Error && 'code' in error)) throw error;
-      if (error.code === 'EPIPE') return;
-      if (error.code !== 'EAGAIN') throw new OutputFailed(error.message);
+      if (error.code !== 'EAGAIN') throw new OutputFailed(whyNotWritten(error));
     }
   }
 }
@@ -26,22 +25,6 @@ export function writeAll(descriptor: 1 | 2, text: string): void {
 export function readStandardInput(): FileRead {
   return readOpen(0);
 }
-
-/** Writes a file; what went wrong comes back in words. */
-export function writeTextFile(path: string, text: string): string | null {
-  try {
-    writeFileSync(path, text);
-    return null;
-  } catch (error) {
-    return whyFailed(error, unwritten);
-  }
-}
-
-const unwritten: ReadonlyMap<unknown, string> = new Map([
-  ['ENOENT', 'there is no such folder'],
-  ['EACCES', 'nothing may be written there'],
-  ['EROFS', 'nothing may be written there'],
-]);
 
 /** Today as `2026-01-31`, in local time. */
 export function today(): string {

@@ -6,6 +6,7 @@ import { parseDocument } from './document.ts';
 import type { Problem } from './problem.ts';
 import { checkBytes, otherVersion, withoutKeys } from './problems/file.ts';
 import { notJson } from './problems/json.ts';
+import { checkUnseen } from './problems/unseen.ts';
 import { severityOf } from './rules.ts';
 import { withEntries } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
@@ -51,7 +52,8 @@ export function documentOf(file: SourceFile): Document {
   });
   const unfit = checkBytes(file.text, isParts);
   if (unfit !== null) return refused(null, [unfit]);
-  const { root, problems } = parseDocument(file.text);
+  const { root, problems: ofYaml } = parseDocument(file.text);
+  const problems = [...ofYaml, ...checkUnseen(root, file.text)];
   const isBroken = problems.some(({ rule }) => severityOf(rule) === 'error');
   if (root?.kind !== 'map') return refused(root, isBroken ? problems : [...problems, withoutKeys(isParts)]);
   const version = otherVersion(root);

@@ -15,6 +15,18 @@ export const textRules = [
     why: 'An unclosed quote or a tab can swallow steps without a trace.',
   },
   {
+    name: 'turned-text',
+    severity: 'error',
+    meaning: 'A character that turns the direction of writing round.',
+    why: 'A title, a warning or a value can read otherwise than it is checked.',
+  },
+  {
+    name: 'hidden-character',
+    severity: 'warning',
+    meaning: 'A character that cannot be seen.',
+    why: 'Two names that look the same can differ, and text can stand where nobody sees it.',
+  },
+  {
     name: 'comment-swallows',
     severity: 'warning',
     meaning: 'Text after ` #` is a comment.',

@@ -10,6 +10,7 @@ import {
 } from './at-step.ts';
 import type { Mender } from './candidate.ts';
 import { waysToMakeSafe } from './make-safe.ts';
+import { deleteUnseen } from './unseen.ts';
 import { takeWaiverOut } from './waiver.ts';
 import { putWord } from './word.ts';
 
@@ -33,6 +34,8 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['repair-not-verified', verify],
   ['loop-not-verified', verify],
   ['unused-waiver', takeWaiverOut],
+  ['turned-text', deleteUnseen],
+  ['hidden-character', deleteUnseen],
   ['unknown-id', putWord],
   ['unknown-key', putWord],
   ['wrong-value', putWord],
