@@ -27,6 +27,7 @@ import { readNetwork } from './read-network.ts';
 import { readRegulated, readSources } from './read-sources.ts';
 import { readSteps, stepListAt } from './read-steps.ts';
 import { readWaivers } from './read-waivers.ts';
+import { severityOf } from './rules.ts';
 import { schemaOfPlace } from './schema-at.ts';
 import type { Schema } from '../format/walker.ts';
 import { contentsOf } from './step-content.ts';
@@ -74,9 +75,9 @@ const defaultAmbient = { least: 15, nominal: 25, most: 35, assumed: true };
  */
 export function readProcedure(file: SourceFile, find: FindFile = nothingToFind): ReadFile {
   const own = documentOf(file);
-  if (own.root === null && own.problems.length > 0)
-    return result(alone(own), own.problems, emptyProcedure(file.id), false);
-  const unfit = checkRoot(own.root, own.problems.length > 0, isPartsFile(file.id));
+  const isBroken = own.problems.some(({ rule }) => severityOf(rule) === 'error');
+  if (own.root === null && isBroken) return result(alone(own), own.problems, emptyProcedure(file.id), false);
+  const unfit = checkRoot(own.root, isBroken, isPartsFile(file.id));
   if (unfit !== null)
     return result(alone(own), unfit === 'said' ? own.problems : [unfit], emptyProcedure(file.id), false);
   const problems: Problem[] = [...own.problems];
