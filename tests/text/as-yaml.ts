@@ -113,7 +113,7 @@ function addWords(node: Scalar, place: string, { text, words }: Walker): void {
       from: at,
       to: at + match[0].length,
       text: match[0],
-      place: `${place} ${Math.min(index, 3)}`,
+      place: `${place} ${Math.min(index, 1)}`,
     });
   }
 }

@@ -132,6 +132,14 @@ describe('what procedures do without', () => {
     );
   });
 
+  test('a tag makes nothing else of a list or map', () => {
+    for (const tag of ['!!omap', '!!set', '!!pairs', '!!seq', '!!map', '!!str', '!!binary', '!!merge', '!'])
+      for (const value of ['[control-unit]', '[control-unit: 1]', '{ control-unit }', 'control-unit'])
+        expect(said(instead('feeds: [control-unit]', `feeds: ${tag} ${value}`)).join(' ')).toContain(
+          `yaml: \`${tag}\` is a tag`,
+        );
+  });
+
   test('merge keys', () => {
     expectMarked(instead('revision: B\n', '<<: { revision: B }\n^^ unknown-key: `<<`\n'));
   });
@@ -161,6 +169,15 @@ describe('text behind ` #` is a comment', () => {
     expect(read.whole).toBe(true);
   });
 
+  test('behind a comma too', () => {
+    expectMarked(
+      instead(
+        'feeds: [control-unit]\n',
+        'feeds: [control-unit, #2\n                          ^^ comment-swallows: Text after ` #` is a comment.\n      ]\n',
+      ),
+    );
+  });
+
   test.each([
     'revision: B # second\n',
     'revision: B\n#note\n',
@@ -179,8 +196,8 @@ describe('files that are none', () => {
   });
 
   test('only a comment, a list, a text', () => {
-    for (const text of ['# nothing\n', '- a\n- b\n', 'hello\n', '{}\n', '"x"'])
-      expect(said(text).length).toBeGreaterThan(0);
+    for (const text of ['# nothing\n', '- a\n- b\n', 'hello\n', '{}\n', '"x"', 'hello #2\n', '- a #2\n'])
+      expect(readProcedure({ id: 'file', text }).findings[0]?.severity, text).toBe('error');
     expect(said('- a\n')).toEqual([expect.stringMatching(/^file: A procedure starts with `format: 1`/)]);
   });
 

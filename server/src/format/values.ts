@@ -81,10 +81,7 @@ export function ids(expected: string, description: string, ...examples: Examples
 }
 
 export function list(expected: string, description: string, ...examples: Examples) {
-  return z
-    .array(z.string().regex(/\S/))
-    .min(1)
-    .meta(told(expected, description, examples));
+  return each(z.string().regex(/\S/)).meta(told(expected, description, examples));
 }
 
 export function place(description: string, ...examples: Examples) {
