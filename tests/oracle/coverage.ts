@@ -13,6 +13,7 @@ export const ORACLE_RULES: readonly string[] = [
   'unfed-circuit',
   'unfed-monitor',
   'in-no-circuit',
+  'unused',
   'wait-without-effect',
   'impossible',
   'uncovered',

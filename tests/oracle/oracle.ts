@@ -18,6 +18,7 @@ import {
   dangers,
   feedersOf,
   feedersOfMonitor,
+  isIsolator,
   isLive,
   liveLoops,
   loopsThrough,
@@ -198,6 +199,67 @@ function ofHighVoltage(procedure: Procedure): Told[] {
   return told;
 }
 
+/** Live parts that stand in no loop, and in the network at most from ground to ground. */
+const strayLive = (procedure: Procedure): Id[] =>
+  [...procedure.parts.values()]
+    .filter(({ id, live }) => live && loopsThrough(procedure, id).length === 0)
+    .filter(({ id }) => !netPieces(procedure).some(({ members }) => members.has(id)))
+    .map(({ id }) => id);
+
+/** Connectors, batteries and supplies that nobody would miss, with their section. */
+function idle(procedure: Procedure): [section: string, id: Id][] {
+  const { connectors, sources, regulated, network, assemblies, steps } = procedure;
+  if (steps.some(({ verb }) => verb === 'broken')) return [];
+  const inSteps = steps.flatMap(idsIn);
+  const stands = (id: Id): boolean =>
+    loopsThrough(procedure, id).length > 0 ||
+    network.elements.some((element) => element.id === id) ||
+    inSteps.includes(id) ||
+    [...assemblies.values()].some(({ members }) => members.includes(id)) ||
+    isIsolator(procedure, id);
+  const all = [...sources.values()];
+  const idleConnectors = [...connectors.keys()].filter(
+    (id) => !stands(id) && !all.some(({ feeds }) => feeds.includes(id)),
+  );
+  const idleBatteries = all.filter(
+    ({ id, kind, feeds }) =>
+      kind === 'battery' &&
+      !stands(id) &&
+      !feeds.some((fed) => stands(fed) || allLoops(procedure).some(({ monitor }) => monitor === fed)) &&
+      ![...regulated.values()].some(({ from }) => from === id) &&
+      ![...connectors.values()].some(({ carries }) => carries.includes(id)),
+  );
+  const idleSupplies = [...regulated.keys()].filter((id) => !stands(id));
+  return [
+    ...idleConnectors.map((id): [string, Id] => ['connectors', id]),
+    ...[...idleBatteries.map(({ id }) => id), ...idleSupplies].map((id): [string, Id] => ['sources', id]),
+  ];
+}
+
+/** Whatever is written in a step, word by word: texts and ids of steps name nothing that could be idle. */
+function idsIn(step: Step): Id[] {
+  const words = (value: unknown): string[] => {
+    if (typeof value === 'string') return [value.replace(/\..*/, '')];
+    if (value instanceof Map) return [...(value as Map<string, unknown>).values()].flatMap(words);
+    return typeof value === 'object' && value !== null ? Object.values(value).flatMap(words) : [];
+  };
+  const said: readonly string[] = [
+    'text',
+    'id',
+    'note',
+    'why',
+    'caution',
+    'warning',
+    'danger',
+    'see',
+    'section',
+  ];
+  const places = ['path', 'outcomes', 'file', 'routine', 'calls'];
+  return Object.entries(step)
+    .filter(([key]) => !said.includes(key) && !places.includes(key))
+    .flatMap(([, value]) => words(value));
+}
+
 /** What can be said of the file without following a path. */
 function standing(procedure: Procedure): Told[] {
   const told: Told[] = [];
@@ -224,10 +286,19 @@ function standing(procedure: Procedure): Told[] {
   const known = new Set([monitors, parts, connectors, sources, loads].flatMap((each) => [...each.keys()]));
   // A path that could not be read may hold anything: its own finding stands.
   const everyLoopRead = [...procedure.loops.values()].every((loop) => loop.complete);
+  const stray = everyLoopRead ? strayLive(procedure) : [];
+  const isOwn = (section: string, id: Id): boolean => !procedure.elsewhere.has(`${section}/${id}`);
+  for (const subject of stray)
+    if (isOwn('parts', subject)) told.push({ rule: 'in-no-circuit', step: null, subject, shortest: null });
+  for (const [section, subject] of everyLoopRead && allFeedsKnown ? idle(procedure) : [])
+    if (isOwn(section, subject)) told.push({ rule: 'unused', step: null, subject, shortest: null });
   for (const step of procedure.steps) {
-    for (const subject of idsHandled(step))
+    const concluded =
+      step.verb === 'conclude' && step.what !== 'none' ? step.what.flatMap(({ members }) => members) : [];
+    for (const subject of [...idsHandled(step), ...concluded.filter((id) => stray.includes(id))])
       if (
         everyLoopRead &&
+        !(stray.includes(subject) && isOwn('parts', subject)) &&
         (parts.has(subject) || connectors.has(subject)) &&
         loopsThrough(procedure, subject).length === 0 &&
         !procedure.network.elements.some(({ id }) => id === subject) &&

@@ -156,6 +156,9 @@ function randomLoops(chance: Chance, monitors: string[]) {
     loops[`loop-${number}`] = { path, ...(Object.keys(pins).length > 0 ? { pins } : {}) };
   }
   for (const id of allConnectors) connectors[id] = randomConnector(chance);
+  if (chance.happens(0.04)) connectors.K9 = randomConnector(chance);
+  if (chance.happens(0.04))
+    parts['spare-stage'] = { kind: 'initiator', resistance: '1.7..2.3 Ω', live: true };
   if (chance.happens(0.05)) parts.spare = { kind: 'series', resistance: '0.02..0.06 Ω' };
   return { parts, connectors, loops };
 }
@@ -221,6 +224,10 @@ export function randomCircuit(chance: Chance): PlainCircuit {
   };
   const sources: Record<string, Plain> = { battery: randomBattery(chance, fedBy(0.97)) };
   if (chance.happens(0.35)) sources.backup = randomBattery(chance, fedBy(0.5));
+  if (chance.happens(0.06)) {
+    const idle = ['K9', 'spare', 'spare-stage'].filter((id) => id in parts || id in connectors);
+    sources.extra = randomBattery(chance, [chance.pick([...idle, ...monitors])]);
+  }
   const meters: Record<string, Plain> = {};
   if (chance.happens(0.45)) {
     meters.meter = randomMeter(chance);

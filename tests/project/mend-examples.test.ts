@@ -16,6 +16,7 @@ const without: Readonly<Record<string, string>> = {
   'proof-elsewhere': 'where a proof can be taken depends on what can be reached in the vehicle',
   'unfit-meter': 'another instrument is needed',
   'in-no-circuit': 'the file does not say which circuit it belongs to',
+  unused: 'whether it belongs somewhere or is left over is for the author to say',
   'dangling-node': 'whether a name is wrong or an element is missing is for the author to say',
   'test-current': 'another instrument is needed',
   'meter-across-live': 'where it can be measured instead depends on what is looked for',

@@ -7,6 +7,7 @@ import { stepNumber } from '../../server/src/text/where.ts';
 import { draftText, giveBack, makeSafe } from './drafts/circuits.ts';
 import { bench, proof, routines, takenAway, ways } from './drafts/drafts.ts';
 import { hidden } from './drafts/hidden.ts';
+import { leftOut } from './drafts/left-out.ts';
 import { measuring } from './drafts/measuring.ts';
 import { withNotices } from './drafts/notices.ts';
 import { voltage } from './drafts/voltage.ts';
@@ -30,6 +31,7 @@ const chapters = {
   'where the steps lead': ways,
   'measured by hand': measuring,
   'seen in the network': hidden,
+  'left out of every circuit': leftOut,
 };
 
 describe.each(Object.entries(chapters))('broken drafts: %s', (_, drafts) => {

@@ -122,7 +122,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
     const { stepContent } = read;
     const bench = { graph, explorer, watchers, circuits, readings: computed, left };
-    return { procedure, stepContent, ...bench, reached, astray };
+    return { procedure, isWhole: isReadWhole(read), stepContent, ...bench, reached, astray };
   });
 
   const windows = onceWorked(function* (): Work<Checked<Readings>> {
@@ -164,8 +164,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
       const found = [...read.findings];
       if (upTo !== 'text') found.push(...(yield* windows()).findings);
       if (upTo === 'order') found.push(...(yield* order()).findings);
-      const isWhole = !read.findings.some(({ severity }) => severity === 'error');
-      const ofWaivers = upTo === 'order' ? waiverFindings(found, analysed, isWhole) : [];
+      const ofWaivers = upTo === 'order' ? waiverFindings(found, analysed, isReadWhole(read)) : [];
       const all = [...withWaivers(found, analysed), ...ofWaivers].map((one) => inFile(file, one, read));
       return inOrder(all, read.range);
     },
@@ -181,6 +180,10 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     },
     names: () => base().read.names(),
   };
+}
+
+function isReadWhole({ findings }: ReadFile): boolean {
+  return !findings.some(({ severity }) => severity === 'error');
 }
 
 function once<T>(compute: () => T): () => T {

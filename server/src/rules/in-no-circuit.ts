@@ -1,5 +1,5 @@
 import { example, giveBackOpened, makeSafe } from './examples.ts';
-import { inNoCircuitFinder } from './proof-check.ts';
+import { inNoCircuitFinder } from './in-no-circuit-check.ts';
 import type { Rule } from './rule.ts';
 
 export const inNoCircuit: Rule = {
@@ -7,8 +7,9 @@ export const inNoCircuit: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'A step on a connector or part that stands in no loop.',
-  why: 'Nothing is known of what it carries, so no order of steps on it can be proven.',
+  meaning:
+    'A live part of the file that stands in no circuit, or a step on a connector or part that stands in none.',
+  why: 'Nothing is known of what feeds it or what it carries, so no order of steps on it can be proven: the proof would be empty.',
   source: 'a guard of this program',
   finder: inNoCircuitFinder,
   examples: {

@@ -15,7 +15,7 @@ function noDifference(context: Context): readonly Seen[] {
     // Where an outcome is missing its place is still to be said, and may make the difference.
     if (missingOutcomes(context, step, index).length > 0) return [];
     const message =
-      'Every outcome leads to the same step, so this step decides nothing: what is wrong goes on like what is good. ' +
+      'Every outcome leads to the same step, so this step decides nothing. What is wrong goes on like what is good. ' +
       'Lead what is wrong to a step of its own, or take `outcomes` out.';
     return [{ index, issue: { rule: 'no-difference', underline: ['outcomes'], message } }];
   });

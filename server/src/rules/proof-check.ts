@@ -1,15 +1,13 @@
-import { touchesOf } from '../bench/touch.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
 
-/* Guards against a proof of nothing: what no source feeds is never live, what stands in no circuit is never checked. */
+/* Guards against a proof of nothing: what no source feeds is never live. */
 
 export const unfedCircuitFinder: Finder = { check: unfedCircuits };
 export const unfedMonitorFinder: Finder = { check: unfedMonitors };
 export const noWaitFinder: Finder = { check: sourcesWithoutWait };
-export const inNoCircuitFinder: Finder = { check: stepsInNoCircuit };
 
 function everySourceIsRead(procedure: Procedure): boolean {
   return [...procedure.sources.values()].every((source) => source.feedsComplete);
@@ -70,30 +68,4 @@ function sourcesWithoutWait({ procedure, circuits }: Context): readonly Seen[] {
           "state the wait of the maker's service information.",
       },
     }));
-}
-
-function stepsInNoCircuit({ procedure, graph, circuits }: Context): readonly Seen[] {
-  const complete = procedure.network.complete && [...procedure.loops.values()].every((loop) => loop.complete);
-  if (!complete) return [];
-  return graph.steps.flatMap((step, index) =>
-    touchesOf(step, () => undefined)
-      .filter(({ id }) => isHardware(procedure, id) && circuits.holding(id).length === 0)
-      // What leads from ground to ground is in no circuit, and nothing is to be feared of it.
-      .filter(({ id }) => !procedure.network.elements.some((element) => element.id === id))
-      // Of a connector that carries a source it is known what hands there have to fear.
-      .filter(({ id }) => circuits.hazardsAt(id).length === 0)
-      .map(({ id, place }): Seen => ({
-        index,
-        issue: {
-          rule: 'in-no-circuit',
-          subject: id,
-          underline: place,
-          message: `${id} stands in no loop and nowhere in the network, so nothing is known of what it carries: put it in the path of its loop.`,
-        },
-      })),
-  );
-}
-
-function isHardware(procedure: Procedure, id: Id): boolean {
-  return procedure.connectors.has(id) || procedure.parts.has(id);
 }

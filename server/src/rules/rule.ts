@@ -13,6 +13,8 @@ import type { Path } from '../text/where.ts';
 /** All that a rule may look at. */
 export interface Context {
   readonly procedure: Procedure;
+  /** Whether all of the text could be read: what seems not to be used may else be used by what could not. */
+  readonly isWhole: boolean;
   /** What a step does, as a name that stays when lines move. */
   readonly stepContent: (path: Path) => string;
   readonly graph: StepGraph;

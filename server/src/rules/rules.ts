@@ -37,6 +37,7 @@ import { meterAcrossLive } from './meter-across-live.ts';
 import { monitorInTheWay } from './monitor-in-the-way.ts';
 import { missingNotice } from './missing-notice.ts';
 import { testCurrent } from './test-current.ts';
+import { unused } from './unused.ts';
 import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
 import { notPreferred } from './not-preferred.ts';
@@ -61,6 +62,7 @@ export const rules: readonly Rule[] = [
   proofElsewhere,
   unfitMeter,
   inNoCircuit,
+  unused,
   danglingNode,
   meterAcrossLive,
   missingNotice,

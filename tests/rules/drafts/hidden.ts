@@ -27,6 +27,7 @@ const fedFromBehind: Changes = {
   - { part: tap-wire, between: [K4.b.1, plus] }
   - { source: cabin, between: [plus, ground] }
 `),
+  connectors: `${circuit.connectors}  K4: { contact: 2..15 mΩ, sides: [a, b] }\n`,
   sources: `${circuit.sources}  cabin: { kind: battery, voltage: 12.6 V, feeds: [tap-wire], wait: 1 min }\n`,
 };
 
