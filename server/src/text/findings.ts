@@ -6,6 +6,7 @@ import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
 import { oneLine, rangeOf } from './range.ts';
 import { numbering } from './read-steps.ts';
+import { grouped } from './remembered.ts';
 import { severityOf } from './rules.ts';
 import { contentsOf, listHolding } from './step-content.ts';
 import type { ContentOf } from './step-content.ts';
@@ -64,9 +65,15 @@ function isElsewhere({ at }: Problem, { id, ownerOf }: Source): boolean {
 
 /** What is wrong in a parts file is told where that is checked; here one finding says that something is. */
 function fromPartsFiles(problems: readonly Problem[], { used, ownerOf }: Documents): readonly Problem[] {
+  if (used.length === 0) return [];
+  const byOwner = grouped(
+    problems.flatMap((problem) =>
+      'path' in problem.at ? [[ownerOf(problem.at.path), problem] as const] : [],
+    ),
+  );
   return used.flatMap(({ document, by }): Problem[] => {
-    const elsewhere = problems.filter(({ at }) => 'path' in at && ownerOf(at.path) === document);
-    const found = [...document.problems, ...elsewhere].filter(({ rule }) => severityOf(rule) === 'error');
+    const all = [...document.problems, ...(byOwner.get(document) ?? [])];
+    const found = all.filter(({ rule }) => severityOf(rule) === 'error');
     const [first] = found;
     if (first === undefined) return [];
     const line = lineAt(linesOf(document.text), rangeOfSpot(first.at, document).from) + 1;

@@ -5,6 +5,7 @@ import type { Action, Id, Probed, Quantity, Source, Terminal } from './procedure
 import { hasSide } from './read-circuit.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { goesWithAnother } from './read-sources.ts';
+import { remembered } from './remembered.ts';
 import { nodeAt } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -13,6 +14,16 @@ export function isolatorOf(id: Id, { sources }: Pick<Bench, 'sources'>): Id | nu
   const source = sources.get(id);
   return source?.kind === 'high-voltage' ? source.isolatedBy : null;
 }
+
+/** By connector the source that it takes away, the first where there are several. */
+const isolatedBy = remembered((sources: Bench['sources']): ReadonlyMap<Id, Id> => {
+  const found = new Map<Id, Id>();
+  for (const id of sources.keys()) {
+    const connector = isolatorOf(id, { sources });
+    if (connector !== null && !found.has(connector)) found.set(connector, id);
+  }
+  return found;
+});
 
 /**
  * Whether a connector takes a source away: then the verbs of the source are the ones for it, since one act has one
@@ -24,7 +35,7 @@ export function isolates(
   at: Path,
   { reader, bench }: ActionReader,
 ): boolean {
-  const source = [...bench.sources.keys()].find((id) => isolatorOf(id, bench) === connector);
+  const source = isolatedBy(bench.sources).get(connector);
   if (source === undefined) return false;
   const effect =
     verb === 'plug' ? `mating it is \`reconnect: ${source}\`` : `opening it is \`disconnect: ${source}\``;
