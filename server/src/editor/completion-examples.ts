@@ -26,8 +26,8 @@ export function connectorsOnPath(
   entry: ReadonlyMap<string, string>,
   connectors: readonly string[],
 ): readonly string[] {
-  const path = (entry.get('path') ?? '').split(/[^A-Za-z0-9-]+/);
-  const standing = connectors.filter((id) => path.includes(id));
+  const path = new Set((entry.get('path') ?? '').split(/[^A-Za-z0-9-]+/));
+  const standing = connectors.filter((id) => path.has(id));
   return standing.length === 0 ? connectors : standing;
 }
 

@@ -21,7 +21,7 @@ export type KnownIds = Readonly<Record<Section | 'routines' | 'steps', readonly 
 
 export function knownIds({ things, routines, steps }: Names): KnownIds {
   const inSection = (wanted: Section): readonly Id[] =>
-    [...things].flatMap(([id, { section }]) => (section === wanted && idPattern.test(id) ? [id] : []));
+    things.idsIn(wanted).filter((id) => idPattern.test(id));
   const known = Object.fromEntries(sections.map((section) => [section, inSection(section)]));
   return {
     ...(known as Record<Section, readonly Id[]>),
@@ -47,7 +47,8 @@ export function idsThatFit(procedure: Procedure, ids: KnownIds, place: CursorPla
     if (section === 'assemblies') return described(procedure, [...ids.parts, ...ids.connectors]);
     return section === 'steps' ? withNeeds(procedure, place, key, inStep(procedure, ids, place, key)) : null;
   })();
-  return fitting?.filter(({ word }) => !place.items.includes(word)) ?? null;
+  const taken = new Set(place.items);
+  return fitting?.filter(({ word }) => !taken.has(word)) ?? null;
 }
 
 /** What an element of the network is, and the nodes that are named already. */
@@ -181,7 +182,8 @@ function ofNeed(procedure: Procedure, ids: KnownIds, routine: Id, need: Id): rea
 /** First the monitor, then what is not on this path yet, up to an end part; one that closes another loop is left out. */
 function onPath(procedure: Procedure, ids: KnownIds, { items, path }: CursorPlace): readonly Id[] {
   const { monitors } = idsOfKind(procedure, ids);
-  if (!items.some((id) => monitors.includes(id))) {
+  const standing = new Set(items);
+  if (!monitors.some((id) => standing.has(id))) {
     if (items.length === 0) return monitors;
     // The path is written from its other end.
     return [...monitors, ...ids.connectors, ...ids.parts];

@@ -107,12 +107,13 @@ function outcomes(at: Target, schema: Schema | null): CompletionItem[] {
   const named = schema === null ? [] : [...properties(schema, fileSchema)];
   const read = entry.get('read') ?? '';
   const loops = path.at(-1) === 'outcomes' && read.startsWith('[') ? read.split(/[^A-Za-z0-9-]+/) : [];
-  const ofLoops = loops.filter((id) => at.ids.loops.includes(id));
+  const known = new Set(at.ids.loops);
+  const ofLoops = loops.filter((id) => known.has(id));
   const names = [...named, ...[...ofLoops, ...windowsOf(entry)].map((name) => [name, null] as const)];
   return names
     .filter(([key]) => !beside.has(key))
     .map(([key, value], order) => ({
-      ...keyItem(at, key, `${key}: ${ofLoops.includes(key) && at.snippets ? '{ $1 }' : ''}`),
+      ...keyItem(at, key, `${key}: ${known.has(key) && at.snippets ? '{ $1 }' : ''}`),
       kind: CompletionItemKind.EnumMember,
       ...sorted(0, order),
       ...(value === null ? {} : documented(value)),
@@ -122,7 +123,9 @@ function outcomes(at: Target, schema: Schema | null): CompletionItem[] {
 /** The names of the windows of a step, as far as they stand on one line. */
 function windowsOf(entry: Target['place']['entry']): readonly string[] {
   const written = entry.get('windows') ?? '';
-  return [...written.matchAll(/([A-Za-z][A-Za-z0-9-]*)\s*:/g)].flatMap(([, name]) => name ?? []);
+  return [...written.matchAll(/(?<![A-Za-z0-9-])([A-Za-z][A-Za-z0-9-]*)\s*:/g)].flatMap(
+    ([, name]) => name ?? [],
+  );
 }
 
 /** What the routine that is run needs. */

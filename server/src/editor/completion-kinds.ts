@@ -1,4 +1,3 @@
-import { isolatedBy } from '../bench/hazards.ts';
 import type { Id, Procedure, Source } from '../text/procedure.ts';
 import type { KnownIds } from './completion-ids.ts';
 
@@ -20,12 +19,17 @@ export function idsOfKind(procedure: Procedure, { instruments, sources, connecto
     const source = procedure.sources.get(id);
     return source === undefined ? !procedure.regulated.has(id) : source.kind === kind;
   };
+  const isolators = new Set([...procedure.sources.values()].map(isolatorOf));
   return {
     monitors: instruments.filter((id) => !multimeters.has(id)),
     multimeters: instruments.filter((id) => !monitors.has(id)),
     batteries: sources.filter((id) => isOf('battery', id)),
     takenAway: sources.filter((id) => !procedure.regulated.has(id)),
     highVoltage: sources.filter((id) => isOf('high-voltage', id)),
-    unplugged: connectors.filter((id) => isolatedBy(procedure, id) === null),
+    unplugged: connectors.filter((id) => !isolators.has(id)),
   };
+}
+
+function isolatorOf(source: Source): Id | null {
+  return source.kind === 'high-voltage' ? source.isolatedBy : null;
 }

@@ -36,7 +36,7 @@ export function targetAt(
   const start = text.lastIndexOf('\n', cursor - 1) + 1;
   const [line = ''] = /^[^\r\n]*/.exec(text.slice(start)) ?? [];
   const column = cursor - start;
-  const typed = /[A-Za-z0-9][A-Za-z0-9.-]*$/.exec(line.slice(0, column))?.[0].length ?? 0;
+  const typed = wordBefore(line, column).length;
   const rest = /^[A-Za-z0-9.-]*/.exec(line.slice(column))?.[0].length ?? 0;
   return {
     document,
@@ -51,6 +51,13 @@ export function targetAt(
     before: line.slice(0, column - typed),
     behind: line.slice(column + rest),
   };
+}
+
+/** A word starts with a letter or a digit. */
+function wordBefore(line: string, column: number): string {
+  let from = column;
+  while (from > 0 && /[A-Za-z0-9.-]/.test(line.charAt(from - 1))) from -= 1;
+  return line.slice(from, column).replace(/^[.-]+/, '');
 }
 
 /** A key stands there already: only its name is to be replaced. */

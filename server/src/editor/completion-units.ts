@@ -54,11 +54,15 @@ export function isQuantity(expected: string): boolean {
   return Object.hasOwn(measures, expected);
 }
 
+/** No quantity is longer. */
+const longest = 200;
+
 const behindNumber = /(^|[\s.±+])(\d+(?:\.\d+)?) *([\p{L}°][\p{L}²°]*)? *$/u;
 const behindPercent = /(?:^|\s)(\d+(?:\.\d+)?) *% *$/;
 
 /** Units and what may follow them, behind a number that has been typed; empty: nothing belongs there. */
-export function formsOf(typed: string, expected: string): readonly Form[] {
+export function formsOf(written: string, expected: string): readonly Form[] {
+  const typed = written.slice(-longest);
   const measure = measures[expected];
   if (measure === undefined) return [];
   const accuracy = measure.isAccuracy === true && !typed.includes('+') ? behindPercent.exec(typed) : null;

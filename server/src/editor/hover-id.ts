@@ -10,14 +10,17 @@ import type {
   Loop,
   Monitor,
   Multimeter,
+  Network,
   Part,
   Procedure,
   Regulated,
   Routine,
   Source,
+  Step,
 } from '../text/procedure.ts';
 import type { Resistance } from '../text/resistance.ts';
 import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
+import { grouped, remembered } from '../text/remembered.ts';
 import { stepNumber } from '../text/where.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
@@ -57,16 +60,28 @@ function ofCircuit(procedure: Procedure, id: Id): string | null {
   return routine === undefined ? null : routineInWords(routine);
 }
 
+const elementsAt = remembered(({ elements }: Network) =>
+  grouped(elements.flatMap((element) => element.between.map((node) => [node, element] as const))),
+);
+
 /** What ends at a node of the network. */
 function ofNode({ network }: Procedure, node: string): string | null {
-  const here = network.elements.filter(({ between }) => between.includes(node));
+  const here = elementsAt(network).get(node) ?? [];
   if (here.length === 0) return null;
   const words = here.map((one) => (one.kind === 'connector' ? `${one.id} pin ${one.pin}` : one.id));
   return `node of ${words.join(', ')}`;
 }
 
+/** Those of the procedure itself, of each id the first. */
+const stepsById = remembered(
+  ({ steps }: Procedure): ReadonlyMap<Id, Step> =>
+    new Map(
+      steps.toReversed().flatMap((step) => (step.calls.length > 0 ? [] : [[step.id ?? '', step] as const])),
+    ),
+);
+
 function ofStep(procedure: Procedure, id: Id): string | null {
-  const step = procedure.steps.find((one) => one.id === id && one.calls.length === 0);
+  const step = stepsById(procedure).get(id);
   return step === undefined ? null : `step ${stepNumber(step)}, ${stepInWords(step)}`;
 }
 
@@ -115,13 +130,17 @@ function sideInWords(procedure: Procedure, connector: Connector, side: string): 
   return `${where}; its shorting bar closes when ${bar.closes}, in parallel with a load that is fitted here`;
 }
 
+const connectorsIn = remembered(({ elements }: Network) =>
+  grouped(
+    elements.flatMap((element) => (element.kind === 'connector' ? [[element.id, element] as const] : [])),
+  ),
+);
+
 /** A side in a loop is nearer the instrument or not; in the network alone it has the nodes that its pins lead to. */
 function whereSideIs({ network }: Procedure, { id, sides }: Connector, side: string): string {
   const end = side === sides[0] ? 0 : 1;
-  const pins = network.elements.flatMap((element) =>
-    element.kind === 'connector' && element.id === id
-      ? [`pin ${element.pin} at ${element.between[end]}`]
-      : [],
+  const pins = (connectorsIn(network).get(id) ?? []).map(
+    ({ pin, between }) => `pin ${pin} at ${between[end]}`,
   );
   if (pins.length > 0) return `the side with ${pins.join(', ')}`;
   return end === 0 ? 'the side towards the instrument' : 'the side away from the instrument';

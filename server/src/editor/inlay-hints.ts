@@ -5,6 +5,7 @@ import { printedProofs } from '../readings/proof.ts';
 import { entriesInWords } from '../readings/by-entry-in-words.ts';
 import type { Reading, Readings } from '../readings/reading.ts';
 import type { Step } from '../text/procedure.ts';
+import { grouped } from '../text/remembered.ts';
 import { endOfLine, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
 
@@ -16,11 +17,15 @@ export function hintTexts(document: EditorDocument, readings: Readings, order: O
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
   const texts = new Map<string, string[]>();
-  const proofs = printedProofs(analysis.procedure().value);
+  const limits = new Map(printedProofs(analysis.procedure().value).map(({ index, limit }) => [index, limit]));
+  const shown = grouped(
+    readings.readings.flatMap((one) => (one.printed === '' ? [] : [[one.index, one] as const])),
+  );
+  const owed = grouped(order.owedAfter.map((one) => [one.index, one] as const));
   for (const [index, step] of steps.entries()) {
-    const limit = proofs.find((proof) => proof.index === index)?.limit;
-    const dead = limit === undefined || limit === null ? null : `dead: ${limit}`;
-    const text = windowText(readings, index) ?? dead ?? owedText(order, index, step);
+    const limit = limits.get(index) ?? null;
+    const dead = limit === null ? null : `dead: ${limit}`;
+    const text = windowText(shown.get(index) ?? []) ?? dead ?? owedText(owed.get(index) ?? [], step);
     if (text === null) continue;
     const content = analysis.stepContent(step);
     const known = texts.get(content) ?? [];
@@ -62,8 +67,7 @@ export function inlayHints(
   });
 }
 
-function windowText({ readings }: Readings, index: number): string | null {
-  const here = readings.filter((reading) => reading.index === index && reading.printed !== '');
+function windowText(here: readonly Reading[]): string | null {
   const [first] = here;
   if (first === undefined) return null;
   if (here.length === 1) return `reads ${printedWith(first)}`;
@@ -77,8 +81,7 @@ function printedWith(reading: Reading): string {
   return entries === '' ? reading.printed : `${reading.printed}, by ${entries}`;
 }
 
-function owedText({ owedAfter }: Order, index: number, step: Step): string | null {
-  const here = owedAfter.filter((one) => one.index === index);
+function owedText(here: Order['owedAfter'], step: Step): string | null {
   const seconds = Math.max(0, ...here.map((one) => one.seconds));
   if (seconds === 0) return null;
   if (step.verb === 'wait') return `${formatWait(seconds)} still owed`;

@@ -1,7 +1,8 @@
 import { sameNodes } from '../bench/same-nodes.ts';
 import { nodeOf } from '../readings/island-network.ts';
 import { namedNodes } from '../text/read-network.ts';
-import { didYouMean } from '../text/nearest.ts';
+import { grouped } from '../text/remembered.ts';
+import { guesser } from '../text/guess.ts';
 import { example, readOnly } from './examples.ts';
 import type { Context, Rule, Seen } from './rule.ts';
 
@@ -46,11 +47,12 @@ function dangling({ procedure }: Context): readonly Seen[] {
     between.map((node, index) => ({ node, path: [...path, 'between', index] })),
   );
   const nodes = namedNodes(network);
+  const endsAt = grouped(ends.map((end) => [same(end.node), end] as const));
+  const guess = guesser();
   return ends
     .filter(({ node }) => nodes.has(node) && node !== 'ground' && !probed.has(same(node)))
-    .filter(({ node }) => ends.filter((other) => same(other.node) === same(node)).length === 1)
+    .filter(({ node }) => endsAt.get(same(node))?.length === 1)
     .map(({ node, path }): Seen => {
-      const others = [...nodes].filter((other) => other !== node);
       return {
         issue: {
           rule: 'dangling-node',
@@ -58,7 +60,7 @@ function dangling({ procedure }: Context): readonly Seen[] {
           place: { path, part: 'value' },
           message:
             `Only one element ends at ${node}, and nothing is measured there: the circuit is open here.` +
-            didYouMean(node, others),
+            guess(node, () => [...nodes].filter((other) => other !== node)).sentence,
         },
       };
     });

@@ -13,9 +13,8 @@ export const handsInTextFinder: Finder = { check: handsInText };
 
 function handsInText({ procedure, graph }: Context): readonly Seen[] {
   const { connectors, parts, monitors, assemblies, sources, loads } = procedure;
-  const known = [connectors, parts, monitors, assemblies, sources, loads].flatMap((group) => [
-    ...group.keys(),
-  ]);
+  const groups = [connectors, parts, monitors, assemblies, sources, loads];
+  const known = new Map(groups.flatMap((group) => [...group.keys()]).map((id, at) => [id, at]));
   const texts = new Map<string, readonly Command[]>();
   const commands = (text: string): readonly Command[] => {
     const found = texts.get(text) ?? commandsIn(text);
@@ -33,7 +32,7 @@ function handsInDeeds(
   procedure: Procedure,
   step: Step,
   index: number,
-  known: readonly Id[],
+  known: ReadonlyMap<Id, number>,
 ): readonly Seen[] {
   if (!('text' in step)) return [];
   switch (step.verb) {
@@ -49,16 +48,17 @@ function handsInDeeds(
   }
 }
 
-/** What the text names, by whole words, and `at` does not. */
+/** What the text names, by whole words, and `at` does not; in the order of the file. */
 function named(
   { assemblies }: Procedure,
-  known: readonly Id[],
+  known: ReadonlyMap<Id, number>,
   step: Step & { verb: 'do' | 'inspect' },
 ): readonly Id[] {
-  const words = new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? []);
+  const words = [...new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? [])];
   const isTouched = (id: Id): boolean =>
     isMeant(step.at, id) || assemblies.get(id)?.members.every((member) => isMeant(step.at, member)) === true;
-  return known.filter((id) => words.has(id) && !isTouched(id));
+  const named = words.filter((word) => known.has(word) && !isTouched(word));
+  return named.sort((a, b) => (known.get(a) ?? 0) - (known.get(b) ?? 0));
 }
 
 function advice({ sources, loads }: Procedure, id: Id): string {

@@ -25,72 +25,105 @@ interface Frame {
   readonly path: readonly string[];
   readonly entries: Map<string, string>;
   readonly items: string[];
+  /** All that has been read of it, with its brackets. */
+  text: string;
+  /** The word that is being read. */
+  word: string;
   key: string | null;
-  /** Where the word starts that is being read. */
-  from: number;
   /** What the cursor stands in is not beside it. */
   skips: boolean;
 }
 
+/** Brackets that are followed piece by piece, the outermost first. */
+interface Following {
+  /** The key that the outermost bracket belongs to. */
+  readonly outer: string | null;
+  readonly frames: Frame[];
+  quote: string | null;
+}
+
+/** More levels than the format knows anywhere. */
+const deepest = 32;
+
+/** Follows brackets over a further piece of text; false once the outermost is closed, or where there is none. */
+function follow(following: Following, text: string): boolean {
+  const { frames, outer } = following;
+  for (let at = 0; at < text.length; at++) {
+    const character = text.charAt(at);
+    const frame = frames.at(-1);
+    const isBlank = character.trim() === '';
+    if (following.quote === null && /[[{]/.test(character) && (frame?.word ?? '') === '') {
+      if (frames.length === deepest) return false;
+      const step = frame === undefined ? outer : frame.isMap ? frame.key : item;
+      frames.push(frameOf(character, [...(frame?.path ?? []), ...(step === null ? [] : [step])]));
+      continue;
+    }
+    if (frame === undefined) {
+      if (isBlank) continue;
+      return false;
+    }
+    frame.text += character;
+    if (following.quote !== null) {
+      if (character === following.quote) following.quote = null;
+    } else if (/["']/.test(character) && frame.word === '') following.quote = character;
+    else if (/[\]}]/.test(character)) {
+      end(frame);
+      frames.pop();
+      const around = frames.at(-1);
+      if (around === undefined) return false;
+      around.text += frame.text;
+      around.word += frame.text;
+      continue;
+    } else if (character === ',') {
+      end(frame);
+      continue;
+    } else if (character === ':' && frame.isMap && frame.key === null && endsKey(text.charAt(at + 1))) {
+      frame.key = bare(frame.word);
+      frame.word = '';
+      continue;
+    }
+    // A word starts behind its blanks.
+    if (!isBlank || frame.word !== '') frame.word += character;
+  }
+  return true;
+}
+
+function frameOf(bracket: string, path: readonly string[]): Frame {
+  const isMap = bracket === '{';
+  return { isMap, path, entries: new Map(), items: [], text: bracket, word: '', key: null, skips: false };
+}
+
 /** Follows the brackets from the start of a value over the cursor, as far as they go. null: the cursor is in none. */
 export function flowAt(before: string, behind: string, outer: string | null): Flow | null {
-  const source = before + behind;
-  const frames: Frame[] = [];
-  let first: Frame | null = null;
-  let found: (Omit<Flow, 'outermost'> & { readonly frame: Frame }) | null = null;
-  let quote: string | null = null;
-  for (let at = 0; at <= source.length; at++) {
-    const frame = frames.at(-1);
-    if (at === before.length) {
-      if (frame === undefined) return null;
-      found = { ...placeIn(frame, source.slice(frame.from, at)), frame };
-      frame.skips = true;
-    }
-    const character = source[at] ?? '';
-    const isStart = source.slice(frame?.from ?? 0, at).trim() === '';
-    if (quote !== null) quote = character === quote ? null : quote;
-    else if (frame !== undefined && isStart && /["']/.test(character)) quote = character;
-    else if (isStart && /[[{]/.test(character)) {
-      const step = frame === undefined ? outer : frame.isMap ? frame.key : item;
-      const path = [...(frame?.path ?? []), ...(step === null ? [] : [step])];
-      const isMap = character === '{';
-      frames.push({ isMap, path, entries: new Map(), items: [], key: null, from: at + 1, skips: false });
-      first ??= frames[0] ?? null;
-    } else if (frame === undefined) {
-      if (character.trim() !== '') break;
-    } else if (/[\]}]/.test(character)) {
-      end(frame, source, at);
-      frames.pop();
-      if (frames.length === 0) break;
-    } else if (character === ',') end(frame, source, at);
-    else if (character === ':' && frame.isMap && frame.key === null && endsKey(source, at, before.length)) {
-      frame.key = bare(source.slice(frame.from, at));
-      frame.from = at + 1;
-    }
-  }
-  if (found === null) return null;
-  const { frame, ...place } = found;
-  return { ...place, beside: frame.entries, items: frame.items, outermost: first?.entries ?? new Map() };
+  const following: Following = { outer, frames: [], quote: null };
+  const isOpen = follow(following, before);
+  const [first] = following.frames;
+  const frame = following.frames.at(-1);
+  if (!isOpen || first === undefined || frame === undefined) return null;
+  const place = placeIn(frame);
+  frame.skips = true;
+  follow(following, behind);
+  return { ...place, beside: frame.entries, items: frame.items, outermost: first.entries };
 }
 
-function placeIn(frame: Frame, word: string): Omit<Flow, 'outermost'> {
-  const { isMap, key, path, entries, items } = frame;
+function placeIn({ isMap, key, path, word }: Frame): Pick<Flow, 'path' | 'part' | 'key' | 'typed'> {
   const part = !isMap ? 'item' : key === null ? 'key' : 'value';
-  return { path, part, key: key ?? '', typed: word.trimStart(), beside: entries, items };
+  return { path, part, key: key ?? '', typed: word };
 }
 
-function endsKey(source: string, at: number, cursor: number): boolean {
-  return at + 1 === cursor || /^(?:$|[\s,\]}])/.test(source.slice(at + 1, at + 2));
+/** Behind the colon of a key stands a blank or what ends the value; the cursor may be there already. */
+function endsKey(next: string): boolean {
+  return /^(?:$|[\s,\]}])/.test(next);
 }
 
-function end(frame: Frame, source: string, at: number): void {
-  const word = source.slice(frame.from, at).trim();
+function end(frame: Frame): void {
+  const word = frame.word.trim();
   if (frame.skips) frame.skips = false;
   else if (!frame.isMap) {
     if (word !== '') frame.items.push(bare(word));
   } else if (frame.key !== null) frame.entries.set(frame.key, word);
   frame.key = null;
-  frame.from = at + 1;
+  frame.word = '';
 }
 
 function bare(word: string): string {
@@ -111,19 +144,21 @@ export interface OpenFlow {
 
 /** The brackets that are open where the lines end. One that nobody closed ends where the indentation goes back. */
 export function openFlow(lines: readonly string[]): OpenFlow | null {
-  let open: (OpenFlow & { readonly texts: string[] }) | null = null;
+  let open: (OpenFlow & { readonly following: Following }) | null = null;
   for (const [index, text] of lines.entries()) {
     const isLast = index === lines.length - 1;
     const matters = isLast || text.trim() !== '';
     if (open !== null && matters && !continuesFlow(text, open.column)) open = null;
-    if (open !== null) open.texts.push(withoutComment(text));
-    else {
-      const line = /[[{]/.test(text) ? lineOf(text) : null;
-      if (line === null || !/^[[{]/.test(line.value)) continue;
-      const column = line.key === null ? (line.dash ?? line.column) : line.column;
-      open = { line: index, column, texts: [withoutComment(line.value)] };
+    if (open !== null) {
+      // The lines are one text with a blank between them.
+      if (!follow(open.following, ` ${withoutComment(text)}`)) open = null;
+      continue;
     }
-    if (flowAt(open.texts.join(' '), '', null) === null) open = null;
+    const line = /[[{]/.test(text) ? lineOf(text) : null;
+    if (line === null || !/^[[{]/.test(line.value)) continue;
+    const column = line.key === null ? (line.dash ?? line.column) : line.column;
+    const following: Following = { outer: null, frames: [], quote: null };
+    if (follow(following, withoutComment(line.value))) open = { line: index, column, following };
   }
   return open === null ? null : { line: open.line, column: open.column };
 }

@@ -10,7 +10,7 @@ export interface Line {
   readonly value: string;
 }
 
-const shape = /^( *)(?:(-)( +|$))?(?:([A-Za-z0-9][A-Za-z0-9-]*):(?:\s+(.*)|$)|(.*))?$/;
+const shape = /^( *)(?:(-)( +|$))?(?:([A-Za-z0-9][A-Za-z0-9-]*):(?:\s+(.*)|$)|(.*))?$/s;
 
 /** null: nothing stands there but blanks or a comment. */
 export function lineOf(text: string): Line | null {

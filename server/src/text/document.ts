@@ -96,9 +96,12 @@ function syntaxProblems(
   return problems;
 }
 
+/** YAML has no longer key; a line in two keys' lengths has its colon here, or has none. */
+const longestKey = 2048;
+
 /** A key that is indented below a value runs together with it: what is wrong is the line with the colon. */
 function lastKeyLine(from: number, text: string): Range | null {
-  const colon = /:(?=\s|$)/.exec(text.slice(from));
+  const colon = /:(?=\s|$)/.exec(text.slice(from, from + longestKey));
   if (colon === null) return null;
   const end = from + colon.index;
   const start = text.lastIndexOf('\n', end) + 1;
@@ -113,10 +116,11 @@ function placeOf(code: string, [from, to]: [number, number], text: string): Rang
     return tab === -1 ? { from, to } : { from: tab, to: tab + 1 };
   }
   if (code === 'BLOCK_AS_IMPLICIT_KEY') {
-    const colon = /^[^\r\n]*?(\S*:)(?=[ \t])/.exec(text.slice(from));
-    if (colon?.[1] !== undefined) {
+    const colon = /^[^\r\n]*?:(?=[ \t])/.exec(text.slice(from));
+    if (colon !== null) {
+      const word = colon[0].split(/\s/).at(-1) ?? '';
       const end = from + colon[0].length;
-      return { from: end - colon[1].length, to: end };
+      return { from: end - word.length, to: end };
     }
   }
   const blank = /^[ \t]*/.exec(text.slice(from, from + 200))?.[0].length ?? 0;

@@ -68,6 +68,7 @@ function isElsewhere({ at }: Problem, { id, ownerOf }: Source): boolean {
  * that is told there.
  */
 function fromPartsFiles(problems: readonly Problem[], { used, ownerOf }: Documents): readonly Problem[] {
+  if (used.length === 0) return [];
   const found = new Map(used.map(({ document }) => [document, [...document.problems]]));
   for (const problem of problems)
     if ('path' in problem.at) found.get(ownerOf(problem.at.path))?.push(problem);

@@ -1,25 +1,24 @@
 import { sections } from '../format/words.ts';
 import type { Section } from '../format/words.ts';
-import { didYouMean, suggestion } from './nearest.ts';
+import { guesser } from './guess.ts';
+import type { Guesser } from './guess.ts';
 import { keyAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
+import { thingsOf } from './things.ts';
+import type { Named, Things } from './things.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
 import type { Path } from './where.ts';
 
-/** What an id names, whether or not its entry can be read. */
-export interface Named {
-  readonly section: Section;
-  readonly path: Path;
-}
-
 /** All ids of the shared name space, those of the routines, and those of the steps of one list with their place in it. */
 export interface Names {
-  readonly things: ReadonlyMap<string, Named>;
+  readonly things: Things;
   readonly routines: ReadonlySet<string>;
   readonly steps: ReadonlyMap<string, number>;
   /** False where ids may be defined that are not seen here: then an unknown one is no finding. */
   readonly complete: boolean;
+  /** At what a word that names nothing was meant to be. */
+  readonly guess: Guesser;
 }
 
 /** `complete`: whether all parts files that the file uses are there. */
@@ -37,10 +36,11 @@ export function namesIn(root: Node | null, complete: boolean, report: (problem: 
   }
   const routines = entryOf(root, 'routines')?.value;
   return {
-    things,
+    things: thingsOf(things),
     routines: new Set(routines?.kind === 'map' ? routines.byKey.keys() : []),
     steps: stepNames(root, ['steps'], report),
     complete,
+    guess: guesser(),
   };
 }
 
@@ -104,11 +104,10 @@ export function lookUp(
   const named = names.things.get(id);
   if (named === undefined) {
     if (!names.complete) return null;
-    const known = [...names.things].filter(([, { section }]) => wanted.includes(section));
-    const words = [...known.map(([word]) => word), ...alsoKnown];
-    const guess = didYouMean(id, words);
-    const message = `Nothing is named \`${id}\`; expected ${anyOf(wanted)}.${guess}`;
-    report({ rule: 'unknown-id', at, message, subject: id, ...suggestion(id, words) });
+    const known = sections.filter((section) => wanted.includes(section));
+    const guess = names.guess(id, () => [...known.flatMap(names.things.idsIn), ...alsoKnown]);
+    const message = `Nothing is named \`${id}\`; expected ${anyOf(wanted)}.${guess.sentence}`;
+    report({ rule: 'unknown-id', at, message, subject: id, ...guess.meant });
     return null;
   }
   if (wanted.includes(named.section)) return named.section;

@@ -33,7 +33,7 @@ export function distance(a: string, b: string, most = Infinity): number {
   return last[b.length] ?? Infinity;
 }
 
-/** The known words that were probably meant, all equally near. About one mistake in three letters is forgiven. */
+/** Some of the known words that were probably meant, all equally near. About one mistake in three letters is forgiven. */
 function nearestOf(word: string, known: Iterable<string>): readonly string[] {
   let best: string[] = [];
   let least = Infinity;
@@ -48,13 +48,16 @@ function nearestOf(word: string, known: Iterable<string>): readonly string[] {
     if (Math.abs(written.length - candidate.length) > most) continue;
     if (ones(letters ^ lettersOf(candidate)) > 2 * most) continue;
     const mistakes = distance(written, simple(candidate), most);
-    if (mistakes > allowed || mistakes > least || best.includes(candidate)) continue;
+    if (mistakes > allowed || mistakes > least) continue;
     if (mistakes < least) best = [];
     least = mistakes;
-    best.push(candidate);
+    if (best.length < mostNamed + 1 && !best.includes(candidate)) best.push(candidate);
   }
   return best;
 }
+
+/** Of words that are equally near. One more is kept, which tells that there are more than one. */
+const mostNamed = 3;
 
 /** A bit for each kind of letter, great and small alike; a few kinds share one. */
 function lettersOf(word: string): number {
@@ -83,17 +86,32 @@ export function nearest(word: string, known: Iterable<string>): string | null {
   return nearestOf(word, known)[0] ?? null;
 }
 
-/** The one known word that was probably meant, for whoever puts it in; nothing where several are equally near. */
-export function suggestion(word: string, known: Iterable<string>): { readonly suggestion?: string } {
-  const [only, ...others] = nearestOf(word, known);
-  return only === undefined || others.length > 0 ? {} : { suggestion: only };
+/** What was probably meant by a word that nothing carries. */
+export interface Guess {
+  /** ` Did you mean `steps`?`, or nothing. Of words that are equally near three are named, so that none is preferred. */
+  readonly sentence: string;
+  /** The one word that was probably meant, for whoever puts it in; nothing where several are equally near. */
+  readonly meant: { readonly suggestion?: string };
 }
 
-/** ` Did you mean `steps`?`, or nothing. Of ids that are equally near three are named, so that none is suggested. */
-export function didYouMean(word: string, known: Iterable<string>): string {
-  const found = nearestOf(word, known).slice(0, 3);
-  if (found.length === 0) return '';
-  const quoted = found.map((one) => `\`${one}\``);
+export const noGuess: Guess = { sentence: '', meant: {} };
+
+export function guessOf(word: string, known: Iterable<string>): Guess {
+  const found = nearestOf(word, known);
+  const [only, ...others] = found;
+  if (only === undefined) return noGuess;
+  const quoted = found.slice(0, mostNamed).map((one) => `\`${one}\``);
   const last = quoted.slice(-1).join('');
-  return ` Did you mean ${quoted.length === 1 ? last : `${quoted.slice(0, -1).join(', ')} or ${last}`}?`;
+  const listed = quoted.length === 1 ? last : `${quoted.slice(0, -1).join(', ')} or ${last}`;
+  return { sentence: ` Did you mean ${listed}?`, meant: others.length > 0 ? {} : { suggestion: only } };
+}
+
+/** As `Guess`. */
+export function suggestion(word: string, known: Iterable<string>): Guess['meant'] {
+  return guessOf(word, known).meant;
+}
+
+/** As `Guess`. */
+export function didYouMean(word: string, known: Iterable<string>): Guess['sentence'] {
+  return guessOf(word, known).sentence;
 }

@@ -59,17 +59,19 @@ function keyRange(entry: Entry | null, item: Node | null, root: Node | null, tex
 export function oneLine(text: string, range: Range): Range {
   let from = clamp(range.from, 0, text.length);
   const end = clamp(range.to, from, text.length);
-  const blank = /^\s*/.exec(text.slice(from, end))?.[0].length ?? 0;
+  const blank = end - from - text.slice(from, end).trimStart().length;
   if (from + blank < end) from += blank;
-  const broken = /[\r\n]/.exec(text.slice(from, end));
-  const to = broken === null ? end : from + broken.index;
+  let to = from;
+  while (to < end && !isBreak(text.charAt(to))) to += 1;
   if (to > from) return { from, to };
   if (from < text.length && !isBreak(text.charAt(from))) return { from, to: from + 1 };
   // On an empty line: the last character before it, or the first one behind.
-  const before = text.slice(0, from).replace(/[\r\n]+$/, '').length;
+  let before = from;
+  while (before > 0 && isBreak(text.charAt(before - 1))) before -= 1;
   if (before > 0) return { from: before - 1, to: before };
-  const after = text.slice(from).search(/[^\r\n]/);
-  return after === -1 ? { from, to: from } : { from: from + after, to: from + after + 1 };
+  let after = from;
+  while (after < text.length && isBreak(text.charAt(after))) after += 1;
+  return { from: after, to: Math.min(after + 1, text.length) };
 }
 
 function isBreak(character: string): boolean {

@@ -102,8 +102,7 @@ export function readAction(
       return { verb, to: targetOf(word ?? '', at, context) };
     case 'stop': {
       const named = written(values, 'leaves', path);
-      const words = named.filter(({ id }) => id === 'codes' || id === 'repair');
-      const others = named.filter((other) => !words.includes(other));
+      const others = named.filter(({ id }) => id !== 'codes' && id !== 'repair');
       const found = all(others, ['sources', 'connectors', 'loads'], context, ['codes', 'repair']);
       const isolators = others.filter(({ id, path: place }) => isolates(id, verb, place, context));
       return found === null || isolators.length > 0 || word === undefined

@@ -38,19 +38,25 @@ export function windowsOf(
     return window === null ? null : { name, window };
   });
   const known = read.filter((one) => one !== null);
-  const clash = known.find((one, index) => known.slice(0, index).some((other) => overlap(one, other)));
-  if (clash !== undefined) {
-    const other = known.find((one) => one !== clash && overlap(one, clash));
-    const message = `\`${clash.name}\` and \`${other?.name ?? ''}\` have values in common: a reading there would be both.`;
-    report({ rule: 'wrong-value', at: valueAt([...path, clash.name]), message, subject: clash.name });
+  const [one, other] = overlapping(known);
+  if (one !== undefined && other !== undefined) {
+    const message = `\`${one.name}\` and \`${other.name}\` have values in common: a reading there would be both.`;
+    report({ rule: 'wrong-value', at: valueAt([...path, one.name]), message, subject: one.name });
     return null;
   }
   return known.length < read.length ? null : known;
 }
 
-function overlap(one: NamedWindow, other: NamedWindow): boolean {
-  const [a, b] = [endsOf(one.window), endsOf(other.window)];
-  return a.least <= b.most && b.least <= a.most;
+/** Two that have a value in common, the one that is written later first; empty where no two have. */
+function overlapping(windows: readonly NamedWindow[]): readonly NamedWindow[] {
+  const placed = windows.map((window, at) => ({ window, at, ...endsOf(window.window) }));
+  placed.sort((a, b) => a.least - b.least);
+  for (const [index, one] of placed.entries()) {
+    const below = placed[index - 1];
+    if (below === undefined || one.least > below.most) continue;
+    return (one.at > below.at ? [one, below] : [below, one]).map(({ window }) => window);
+  }
+  return [];
 }
 
 /** The ends of a window; those that do not exist are infinite. */

@@ -5,9 +5,20 @@ import type { Action, Id, Probed, Quantity, Source, Terminal } from './procedure
 import { hasSide } from './read-circuit.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { goesWithAnother } from './read-sources.ts';
+import { remembered } from './remembered.ts';
 import { isolatorOf } from './source-kinds.ts';
 import { nodeAt } from './tree.ts';
 import type { Path } from './where.ts';
+
+/** By connector the source that it takes away, the first where there are several. */
+const isolatedBy = remembered((sources: Bench['sources']): ReadonlyMap<Id, Id> => {
+  const found = new Map<Id, Id>();
+  for (const source of sources.values()) {
+    const connector = isolatorOf(source);
+    if (connector !== null && !found.has(connector)) found.set(connector, source.id);
+  }
+  return found;
+});
 
 /**
  * Whether a connector takes a source away: then the verbs of the source are the ones for it, since one act has one
@@ -19,9 +30,8 @@ export function isolates(
   at: Path,
   { reader, bench }: ActionReader,
 ): boolean {
-  const found = [...bench.sources.values()].find((one) => isolatorOf(one) === connector);
-  if (found === undefined) return false;
-  const source = found.id;
+  const source = isolatedBy(bench.sources).get(connector);
+  if (source === undefined) return false;
   const effect =
     verb === 'plug' ? `mating it is \`reconnect: ${source}\`` : `opening it is \`disconnect: ${source}\``;
   const advice =

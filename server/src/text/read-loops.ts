@@ -43,6 +43,7 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopEle
   const rules = { named: `The loop \`${id}\``, later: laterEntryKeys.loops };
   const { values, bad } = checkEntry('loop', node, path, rules, report);
   const written = values.path ?? [];
+  const named = new Set(written.slice(1));
   const seen = new Map<Id, Path>();
   const elements: DraftLoop['elements'][number][] = [];
   let monitor: Id | null = null;
@@ -104,7 +105,7 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopEle
     const at = [...path, 'pins', name];
     const pair = pinPair(raw);
     // An id that stands behind the monitor too has been looked up there.
-    if (pair === null || (written.indexOf(name) > 0 && !seen.has(name))) continue;
+    if (pair === null || (named.has(name) && !seen.has(name))) continue;
     if (lookUp(reader.names, name, ['connectors'], keyAt(at), report) === null) {
       complete = false;
     } else if (!seen.has(name)) {

@@ -1,7 +1,6 @@
 import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
-import { didYouMean, suggestion } from './nearest.ts';
 import { valueAt } from './problem.ts';
 import type { Action, NodeName, Probe } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
@@ -9,6 +8,8 @@ import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
 import { namedNodes, pinsOf } from './read-network.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
+import { areComplete } from './read-places.ts';
+import { someOf } from './some-of.ts';
 import type { Path } from './where.ts';
 
 /** null: something that it names could not be read, and a finding says so. */
@@ -84,9 +85,9 @@ function probeAt(written: string, path: Path, context: ActionReader): Probe | nu
   const connector = bench.connectors.get(name);
   if (connector === undefined || !hasSide(connector, side, path, report)) return null;
   const pins = pinsOf(name, bench.loops, bench.network.elements);
-  const isKnown = [...bench.loops.values()].every(({ complete }) => complete) && bench.network.complete;
+  const isKnown = areComplete(bench.loops) && bench.network.complete;
   if (!isKnown || pins.length === 0 || pins.includes(pin)) return { connector: name, side, pin };
-  const message = `Pin ${pin} of \`${name}\` stands in no loop and nowhere in the network; those that do are ${pins.join(', ')}.`;
+  const message = `Pin ${pin} of \`${name}\` stands in no loop and nowhere in the network; those that do are ${someOf(pins)}.`;
   report({ rule: 'wrong-id', at: valueAt(path), message, subject: written });
   return null;
 }
@@ -102,7 +103,8 @@ function nodeAt(node: NodeName, path: Path, { bench, reader }: ActionReader): Pr
     report({ rule: 'wrong-id', at: valueAt(path), message, subject: node });
     return null;
   }
-  const message = `The network has no node \`${node}\`.${didYouMean(node, [...nodes])}`;
-  report({ rule: 'unknown-id', at: valueAt(path), message, subject: node, ...suggestion(node, [...nodes]) });
+  const { sentence, meant } = names.guess(node, () => [...nodes]);
+  const message = `The network has no node \`${node}\`.${sentence}`;
+  report({ rule: 'unknown-id', at: valueAt(path), message, subject: node, ...meant });
   return null;
 }

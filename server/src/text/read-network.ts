@@ -7,6 +7,7 @@ import { itemsIn } from './read-entries.ts';
 import type { RawItem } from './read-entries.ts';
 import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
+import { grouped, remembered } from './remembered.ts';
 import { entryOf } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -131,16 +132,30 @@ export function pinsOf(
   loops: ReadonlyMap<Id, Loop>,
   elements: readonly NetworkElement[],
 ): readonly string[] {
-  const inNetwork = elements.flatMap((element) =>
-    element.kind === 'connector' && element.id === connector ? [element.pin] : [],
-  );
-  return [...[...loops.values()].flatMap(({ pins }) => pins.get(connector) ?? []), ...inNetwork];
+  return [...(pinsInLoops(loops).get(connector) ?? []), ...(pinsInNetwork(elements).get(connector) ?? [])];
 }
 
+type PinsByConnector = ReadonlyMap<Id, readonly string[]>;
+
+const pinsInLoops = remembered((loops: ReadonlyMap<Id, Loop>): PinsByConnector =>
+  grouped(
+    [...loops.values()].flatMap(({ pins }) =>
+      [...pins].flatMap(([id, pair]) => pair.map((pin) => [id, pin] as const)),
+    ),
+  ),
+);
+
+const pinsInNetwork = remembered((elements: readonly NetworkElement[]): PinsByConnector =>
+  grouped(
+    elements.flatMap((element) => (element.kind === 'connector' ? [[element.id, element.pin] as const] : [])),
+  ),
+);
+
 /** The nodes of the network that have names; `ground` is one of them where something stands at it. */
-export function namedNodes({ elements }: Network): ReadonlySet<NodeName> {
-  return new Set(elements.flatMap(({ between }) => between.filter((node) => !node.includes('.'))));
-}
+export const namedNodes = remembered(
+  ({ elements }: Network): ReadonlySet<NodeName> =>
+    new Set(elements.flatMap(({ between }) => between.filter((node) => !node.includes('.')))),
+);
 
 /** The two pins of a connector between which something bridges it: those of its only loop, or its only two in the network. */
 export function onlyPins(

@@ -1,9 +1,9 @@
 import type { OutcomeName } from './finding.ts';
-import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Outcome, Target } from './procedure.ts';
 import type { ActionReader } from './action-reader.ts';
 import type { WrittenId } from './read-sources.ts';
+import { someOf } from './some-of.ts';
 import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
@@ -35,22 +35,22 @@ export function outcomesOfSeveral(
   const map = outcomesMap(context);
   if (map === null) return null;
   const { report } = context.reader;
-  const known = loops.map(({ id }) => id);
+  const known = new Set(loops.map(({ id }) => id));
   const outcomes: Outcome[] = [];
   let readable = true;
   for (const { key, value } of map.entries) {
     const path = [...context.path, 'outcomes', key];
     if (key === 'within' || key === 'else') {
       outcomes.push(outcome(key, value, path, undefined, context));
-    } else if (known.includes(key)) {
+    } else if (known.has(key)) {
       if (value.kind === 'map') outcomes.push(...listed(value, path, key, context));
     } else {
       readable = false;
-      const words = [...known, 'within', 'else'];
-      const message = `\`${key}\` is not one of the loops that are read here.${didYouMean(key, words)}`;
+      const { sentence, meant } = context.reader.names.guess(key, () => [...known, 'within', 'else']);
+      const message = `\`${key}\` is not one of the loops that are read here.${sentence}`;
       const elsewhere = context.reader.names.things.get(key)?.section === 'loops';
       const rule = elsewhere ? 'wrong-id' : 'unknown-id';
-      report({ rule, at: keyAt(path), message, subject: key, ...suggestion(key, words) });
+      report({ rule, at: keyAt(path), message, subject: key, ...meant });
     }
   }
   return readable ? outcomes : 'unreadable';
@@ -76,14 +76,16 @@ function listed(map: MapNode, path: Path, of: string | undefined, context: Actio
 /** An outcome by the name of a window of the step; any other word is reported. */
 function windowOutcome(key: string, value: Node, path: Path, context: ActionReader): readonly Outcome[] {
   const written = entryOf(context.item, 'windows')?.value;
-  const windows = written?.kind === 'map' ? [...written.byKey.keys()] : [];
-  if (windows.includes(key)) return [{ ...outcome('window', value, path, undefined, context), window: key }];
-  const known = [...classesOfOne, ...windows];
-  const message =
-    `\`${key}\` is no outcome of a reading and no name below \`windows\`.${didYouMean(key, known)}` +
-    ` Known here: ${known.map((one) => `\`${one}\``).join(', ')}.`;
-  const { report } = context.reader;
-  report({ rule: 'unknown-key', at: keyAt(path), message, subject: key, ...suggestion(key, known) });
+  const windows: ReadonlyMap<string, unknown> = written?.kind === 'map' ? written.byKey : new Map();
+  if (windows.has(key)) return [{ ...outcome('window', value, path, undefined, context), window: key }];
+  const {
+    report,
+    names: { guess },
+  } = context.reader;
+  const { sentence, meant } = guess(key, () => [...classesOfOne, ...windows.keys()]);
+  const listed = someOf([...classesOfOne, ...windows.keys()].map((one) => `\`${one}\``));
+  const message = `\`${key}\` is no outcome of a reading and no name below \`windows\`.${sentence} Known here: ${listed}.`;
+  report({ rule: 'unknown-key', at: keyAt(path), message, subject: key, ...meant });
   return [];
 }
 
@@ -104,8 +106,9 @@ export function targetOf(id: string, at: Path, { reader, bench, index }: ActionR
   const item = reader.names.steps.get(id);
   const step = item === undefined ? null : bench.stepAt(item);
   if (step !== null) return step;
-  const known = [...reader.names.steps.keys(), 'next'];
-  const message = `No step has the id \`${id}\`.${didYouMean(id, known)}`;
-  reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id, ...suggestion(id, known) });
+  const { guess, steps } = reader.names;
+  const { sentence, meant } = guess(id, () => [...steps.keys(), 'next']);
+  const message = `No step has the id \`${id}\`.${sentence}`;
+  reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id, ...meant });
   return null;
 }

@@ -1,13 +1,25 @@
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Id, Mentioned, Place } from './procedure.ts';
+import type { Id, Loop, Mentioned, Place } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { pinsOf } from './read-network.ts';
+import { grouped, remembered } from './remembered.ts';
+import { someOf } from './some-of.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { isMonitor } from './read-instruments.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Path } from './where.ts';
+
+/** By connector and part the loops that pass through it. */
+const loopsThrough = remembered((loops: ReadonlyMap<Id, Loop>) =>
+  grouped([...loops.values()].flatMap((loop) => loop.elements.map(({ id }) => [id, loop] as const))),
+);
+
+/** Whether every loop could be read as a whole. */
+export const areComplete = remembered((loops: ReadonlyMap<Id, Loop>): boolean =>
+  [...loops.values()].every(({ complete }) => complete),
+);
 
 /** A side of a connector, with the loop whose pins a load there bridges. null: reported, or not readable. */
 export function placeOf(
@@ -25,9 +37,7 @@ export function placeOf(
     reader.report({ rule: 'wrong-value', at: valueAt(at), message, subject: connector });
     return null;
   }
-  const passing = [...bench.loops.values()].filter(({ elements }) =>
-    elements.some(({ id }) => id === connector),
-  );
+  const passing = loopsThrough(bench.loops).get(connector) ?? [];
   let chosen: Id | null = null;
   if (loop !== undefined) {
     const spot = valueAt([...path, 'loop']);
@@ -43,7 +53,7 @@ export function placeOf(
     }
     chosen = loop;
   } else if (section !== null && passing.length > 1) {
-    const named = passing.map(({ id }) => `\`${id}\``).join(', ');
+    const named = someOf(passing.map(({ id }) => `\`${id}\``));
     const message = `Several loops pass through \`${connector}\`: ${named}. Say which one with \`loop\`.`;
     reader.report({ rule: 'missing-key', at: valueAt(at), message, subject: connector });
     return null;
@@ -64,7 +74,8 @@ export function touchedBy(named: readonly WrittenId[], context: ActionReader): r
 export function unlessUnread(found: readonly (Mentioned | null)[]): readonly Mentioned[] | null {
   const known = found.filter((one) => one !== null);
   if (known.length < found.length) return null;
-  return known.filter(({ id }, index) => known.findIndex((other) => other.id === id) === index);
+  const firsts = new Map(known.toReversed().map((one) => [one.id, one]));
+  return known.filter((one) => firsts.get(one.id) === one);
 }
 
 function touched(
@@ -86,11 +97,11 @@ function touched(
   if (side !== undefined && connector !== undefined && !hasSide(connector, side, path, reader.report))
     return null;
   if (pin === undefined) return found;
-  const isKnown = bench.network.complete && [...bench.loops.values()].every(({ complete }) => complete);
+  const isKnown = bench.network.complete && areComplete(bench.loops);
   const pins = pinsOf(id, bench.loops, bench.network.elements);
   if (pins.includes(pin) || pins.length === 0 || !isKnown) return found;
   const at = valueAt(path, [written.length - pin.length, written.length]);
-  const message = `No loop uses pin ${pin} of \`${id}\`; those in use are ${pins.join(', ')}.`;
+  const message = `No loop uses pin ${pin} of \`${id}\`; those in use are ${someOf(pins)}.`;
   reader.report({ rule: 'wrong-id', at, message, subject: written });
   return null;
 }

@@ -27,7 +27,6 @@ import { readNetwork } from './read-network.ts';
 import { readRegulated, readSources } from './read-sources.ts';
 import { readSteps, stepListAt } from './read-steps.ts';
 import { readWaivers } from './read-waivers.ts';
-import { severityOf } from './rules.ts';
 import { schemaOfPlace } from './schema-at.ts';
 import type { Schema } from '../format/walker.ts';
 import { contentsOf } from './step-content.ts';

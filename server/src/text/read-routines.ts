@@ -3,7 +3,7 @@ import { checkEntry } from './check-entry.ts';
 import { withGiven } from './given.ts';
 import type { Given } from './given.ts';
 import { stepNames } from './names.ts';
-import type { Named, Names } from './names.ts';
+import type { Names } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import type { Id, Routine } from './procedure.ts';
@@ -12,6 +12,8 @@ import { sectionOfNeed } from './read-run.ts';
 import { readSteps, stepListAt, verbsIn } from './read-steps.ts';
 import type { ListedStep } from './read-steps.ts';
 import type { Reader } from './reader.ts';
+import { withMore } from './things.ts';
+import type { Named } from './things.ts';
 import type { Path } from './where.ts';
 
 /** The routines by id with what they need. Their steps are read once all of them are known. */
@@ -51,7 +53,7 @@ export type RoutineReader = (routine: Routine, given: ReadonlyMap<Id, string>) =
 export function routineReader(reader: Reader, circuit: Circuit): RoutineReader {
   const alone = new Map<Id, RoutineReading>();
   for (const routine of circuit.routines.values()) {
-    const things = new Map([...reader.names.things, ...needsAsNames(routine)]);
+    const things = withMore(needsAsNames(routine), reader.names.things);
     const reading = read(routine, asWritten(routine), { ...reader.names, things }, reader.root, circuit);
     for (const problem of reading.problems) reader.report(problem);
     alone.set(routine.id, reading);
@@ -78,11 +80,13 @@ function placeOf({ rule, at }: Problem): string {
 }
 
 /** What a routine needs, as names that count as something of their kind. */
-function needsAsNames({ path, needs }: Routine): readonly (readonly [Id, Named])[] {
-  return [...needs].map(([need, kind]) => [
-    need,
-    { section: sectionOfNeed(kind), path: [...path, 'needs', need] },
-  ]);
+function needsAsNames({ path, needs }: Routine): ReadonlyMap<Id, Named> {
+  return new Map(
+    [...needs].map(([need, kind]) => [
+      need,
+      { section: sectionOfNeed(kind), path: [...path, 'needs', need] },
+    ]),
+  );
 }
 
 /** Each name stands for itself; for a side stands one of it, which is as good as the other. */

@@ -3,7 +3,6 @@ import type { Section } from '../format/words.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
-import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Id, Routine } from './procedure.ts';
 import { goesWithAnother } from './read-sources.ts';
@@ -19,9 +18,9 @@ export function readRun(
   const at = [...path, 'run'];
   if (!reader.names.routines.has(id)) {
     if (!reader.names.complete) return null;
-    const known = [...reader.names.routines];
-    const message = `No routine is named \`${id}\`.${didYouMean(id, known)}`;
-    reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id, ...suggestion(id, known) });
+    const { sentence, meant } = reader.names.guess(id, () => [...reader.names.routines]);
+    const message = `No routine is named \`${id}\`.${sentence}`;
+    reader.report({ rule: 'unknown-id', at: valueAt(at), message, subject: id, ...meant });
     return null;
   }
   const routine = bench.routines.get(id);
@@ -68,9 +67,8 @@ function isGiven({ id, needs }: Routine, need: Id, text: string, at: Path, conte
   const { reader, bench } = context;
   const kind = needs.get(need);
   if (kind === undefined) {
-    const known = [...needs.keys()];
-    const message = `\`${id}\` does not need \`${need}\`.${didYouMean(need, known)}`;
-    const meant = suggestion(need, known);
+    const { sentence, meant } = reader.names.guess(need, () => [...needs.keys()]);
+    const message = `\`${id}\` does not need \`${need}\`.${sentence}`;
     reader.report({ rule: 'wrong-call', at: keyAt(at), message, subject: need, ...meant });
     return false;
   }

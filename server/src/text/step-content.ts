@@ -37,12 +37,15 @@ function stepContents(list: Node | undefined): readonly string[] {
     const id = textOf(entryOf(item, 'id')?.value);
     if (id !== undefined && id !== '') return id;
     const verb = verbsIn(item)[0] ?? (item.kind === 'map' ? item.entries[0]?.key : undefined) ?? '';
-    const base = `${verb} ${writtenBehind(nodeAt(item, [verb]))}`.trim();
+    const base = `${verb} ${writtenBehind(nodeAt(item, [verb])).slice(0, longest)}`.trim();
     const count = (used.get(base) ?? 0) + 1;
     used.set(base, count);
     return count === 1 ? base : `${base} (${count})`;
   });
 }
+
+/** So much of a text names its step: every finding about it carries the name. */
+const longest = 200;
 
 function writtenBehind(node: Node | undefined): string {
   if (node?.kind === 'list') return node.items.map((item) => textOf(item) ?? '').join(' ');

@@ -6,6 +6,7 @@ import type { EntryRules } from '../entry-rules.ts';
 import { didYouMean, nearest, suggestion } from '../nearest.ts';
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
+import { grouped } from '../remembered.ts';
 import { fileSchema } from '../schema.ts';
 import type { Path } from '../where.ts';
 
@@ -193,25 +194,27 @@ const aboutValues: ReadonlySet<string> = new Set([
 
 /** One problem a place. Of a choice between shapes, what is wrong further down says more than the choice itself. */
 function wrongValues(failures: readonly Failure[], context: Context): readonly Placed[] {
-  const byPlace = new Map<string, Failure[]>();
-  for (const failure of failures) {
-    if (!aboutValues.has(failure.keyword)) continue;
-    const place = pointer(failure.at);
-    byPlace.set(place, [...(byPlace.get(place) ?? []), failure]);
-  }
-  const all = [...byPlace.keys(), ...context.settled];
+  const ofValues = failures.filter(({ keyword }) => aboutValues.has(keyword));
+  const byPlace = grouped(ofValues.map((failure) => [pointer(failure.at), failure] as const));
+  const above = new Set([...byPlace.keys(), ...context.settled].flatMap(placesAbove));
   const placed: Placed[] = [];
   for (const [place, found] of byPlace) {
     const [first] = found;
     if (first === undefined) continue;
     const choice = found.some(({ keyword }) => keyword === 'anyOf' || keyword === 'oneOf');
-    if (choice && all.some((other) => other.startsWith(`${place}/`))) continue;
+    if (choice && above.has(place)) continue;
     const telling = found.find(
       ({ keyword }) => keyword !== 'type' && keyword !== 'anyOf' && keyword !== 'oneOf',
     );
     placed.push({ problem: wrongValue(telling ?? first, context), at: first.at });
   }
   return placed;
+}
+
+/** `/a/b/c` lies below `/a/b`, `/a` and the entry itself. */
+function placesAbove(place: string): readonly string[] {
+  const steps = place.split('/').slice(0, -1);
+  return steps.map((_, count) => steps.slice(0, count + 1).join('/'));
 }
 
 function wrongValue({ keyword, at }: Failure, { schema, data, path }: Context): Problem {

@@ -2,6 +2,7 @@ import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import type { Id, Part } from '../procedure.ts';
 import type { DraftLoop } from '../draft-loop.ts';
+import { grouped } from '../remembered.ts';
 import type { Path } from '../where.ts';
 
 interface Use {
@@ -24,14 +25,12 @@ export function checkShared(
 }
 
 function usesOf(loops: readonly DraftLoop[], kind: 'part' | 'connector'): ReadonlyMap<Id, readonly Use[]> {
-  const uses = new Map<Id, Use[]>();
-  for (const loop of loops) {
-    for (const element of loop.elements) {
-      if (element.kind !== kind) continue;
-      uses.set(element.id, [...(uses.get(element.id) ?? []), { loop, at: element.at }]);
-    }
-  }
-  return uses;
+  const uses = loops.flatMap((loop) =>
+    loop.elements
+      .filter((element) => element.kind === kind)
+      .map(({ id, at }): readonly [Id, Use] => [id, { loop, at }]),
+  );
+  return grouped(uses);
 }
 
 function endPartOnce(id: Id, [first, ...others]: readonly Use[], report: (problem: Problem) => void): void {
