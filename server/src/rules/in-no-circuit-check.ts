@@ -58,7 +58,7 @@ function touchedInNone(context: Context): readonly Seen[] {
 function concludedOn({ procedure }: Context, step: Step): readonly Touch[] {
   if (step.verb !== 'conclude' || step.what === 'none') return [];
   return step.what
-    .flatMap(({ members, place }) => members.map((id) => ({ id, place })))
+    .flatMap(({ members, place }) => members.map((id) => ({ id, place, inHands: false })))
     .filter(({ id }) => procedure.parts.get(id)?.live === true);
 }
 

@@ -1,4 +1,4 @@
-import type { ActionReader } from './action-reader.ts';
+import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Action, Id, Probed, Quantity, Source, Terminal } from './procedure.ts';
@@ -11,11 +11,11 @@ import { nodeAt } from './tree.ts';
 import type { Path } from './where.ts';
 
 /** By connector the source that it takes away, the first where there are several. */
-const isolatedBy = remembered((sources: Bench['sources']): ReadonlyMap<Id, Id> => {
-  const found = new Map<Id, Id>();
+const isolatedBy = remembered((sources: Bench['sources']): ReadonlyMap<Id, Source> => {
+  const found = new Map<Id, Source>();
   for (const source of sources.values()) {
     const connector = isolatorOf(source);
-    if (connector !== null && !found.has(connector)) found.set(connector, source.id);
+    if (connector !== null && !found.has(connector)) found.set(connector, source);
   }
   return found;
 });
@@ -30,8 +30,9 @@ export function isolates(
   at: Path,
   { reader, bench }: ActionReader,
 ): boolean {
-  const source = isolatedBy(bench.sources).get(connector);
-  if (source === undefined) return false;
+  const found = isolatedBy(bench.sources).get(connector);
+  if (found === undefined) return false;
+  const source = found.id;
   const effect =
     verb === 'plug' ? `mating it is \`reconnect: ${source}\`` : `opening it is \`disconnect: ${source}\``;
   const advice =
