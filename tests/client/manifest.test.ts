@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import manifest from '../../package.json' with { type: 'json' };
+import { endings } from '../../server/src/format/file-kinds.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const client = join(root, 'client/src');
@@ -36,6 +37,18 @@ describe('the manifest of the extension', () => {
       const described = 'description' in setting ? setting.description : setting.markdownDescription;
       expect(described.length).toBeGreaterThan(20);
     }
+  });
+
+  test('knows every ending that is read, and no other', () => {
+    const all = Object.values(endings).flat();
+    const [language] = contributes.languages;
+    expect(language?.extensions).toEqual(all);
+    const patternsOf = (schemas: readonly { readonly fileMatch: readonly string[] }[]): readonly string[] =>
+      schemas.flatMap(({ fileMatch }) => fileMatch);
+    expect(patternsOf(contributes.yamlValidation)).toEqual(all.map((ending) => `*${ending}`));
+    expect(patternsOf(contributes.jsonValidation)).toEqual(
+      all.filter((ending) => ending.endsWith('.json')).map((ending) => `*${ending}`),
+    );
   });
 
   test('names only files that are there', () => {

@@ -117,13 +117,19 @@ describe('the schema of SARIF 2.1.0, as published by OASIS', () => {
     expect(problems(log)).toEqual([]);
   });
 
-  test('holds where files could not be read, and where a bound was met', () => {
+  test('holds where files could not be read or were passed over, and where a bound was met', () => {
     const text = example('live-touch');
     const snapshot = snapshotOf([{ id: 'a.procedure.yaml', text }]);
     const bounded = checkFile(analyse(snapshot, 'a.procedure.yaml', { ...defaultBounds, configurations: 1 }));
-    const lines = [...checkSarif({ checked: [bounded], problems: ['cannot read {0}'], exit: 2, folder })];
-    const log = parsed(lines.join(''));
-    expect(log.runs[0].invocations[0].toolExecutionNotifications).toHaveLength(2);
+    const passedOver = [
+      { path: 'Ä b/{x}.Procedure.YAML', why: 'other-case' },
+      { path: 'Ä b/round', why: 'link' },
+      { path: '../c', why: 'unreadable', problem: 'it may not be read' },
+    ] as const;
+    const run = { checked: [bounded], problems: ['cannot read {0}'], passedOver, exit: 2, folder } as const;
+    const log = parsed([...checkSarif(run)].join(''));
+    const { toolExecutionNotifications = [] } = log.runs[0].invocations[0];
+    expect(toolExecutionNotifications.map(({ level }) => level)).toEqual(['error', 'error', 'note', 'note']);
     expect(problems(log)).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import type { Diagnostic } from 'vscode-languageserver-types';
+import { parse } from 'yaml';
 import { example, makeSafe } from '../../server/src/rules/examples.ts';
 import { inMemory } from './in-memory.ts';
 import type { InMemory } from './in-memory.ts';
@@ -62,4 +63,26 @@ test('as it stands in the editor, before it is saved', async () => {
   expect(await rulesFound()).toEqual(['short-wait']);
   await opened?.client.sendNotification('textDocument/didClose', { textDocument: { uri: parts } });
   expect(await rulesFound()).toEqual([]);
+});
+
+test('a parts file is one file, however the editor spells its address', async () => {
+  opened = await inMemory({ textDocument: { diagnostic: {} } }, undefined, new Map());
+  const open = (address: string, version: number, written: string) =>
+    opened?.client.sendNotification('textDocument/didOpen', {
+      textDocument: { uri: address, languageId: 'ohmwright-procedure', version, text: written },
+    });
+  const spelled = 'file:///C:/my%20vans/a.procedure.yaml';
+  const found = async (): Promise<readonly unknown[]> => {
+    const document = { textDocument: { uri: spelled } };
+    const report = await opened?.client.sendRequest('textDocument/diagnostic', document);
+    return (report as { items: Diagnostic[] }).items.map(({ code }) => code);
+  };
+  await open(spelled, 1, using.replace('k.parts.yaml', './/k (1).parts.json'));
+  expect(await found()).toEqual(['parts-file']);
+  await open(
+    'file:///c%3A/my%20vans/shared/k%20%281%29.parts.json',
+    1,
+    JSON.stringify(parse(partsText('4 min'))),
+  );
+  expect(await found()).toEqual(['short-wait']);
 });

@@ -31,6 +31,17 @@ export interface Snapshot {
   readonly with: (file: SourceFile) => Snapshot;
 }
 
+const sources = new WeakMap<object, SourceFile>();
+
+/** The same object for what was read once, so that what is known of it is not worked out again. */
+function sourceOf(id: FileId, read: { readonly text: string }): SourceFile {
+  const earlier = sources.get(read);
+  if (earlier?.id === id) return earlier;
+  const source = { id, text: read.text };
+  sources.set(read, source);
+  return source;
+}
+
 const nowhere: Surroundings = { folders: [], locate: (id) => ({ id }), read: () => null };
 
 export function snapshotOf(
@@ -42,9 +53,8 @@ export function snapshotOf(
   const homes = folders.map(fileId);
   const asked = new Map<FileId, FileRead | null>();
   const readOnce = (id: FileId): FileRead | null => {
-    const own = known.get(id) ?? asked.get(id);
-    if (own !== undefined) return own;
-    const found = read(id);
+    const earlier = known.get(id) ?? asked.get(id);
+    const found = earlier === undefined ? read(id) : earlier;
     asked.set(id, found);
     return found;
   };
@@ -60,7 +70,7 @@ export function snapshotOf(
       if (isOnlyRespelled(named.id, id)) return unusable(`on disk its name is written \`${wayTo(id)}\``);
       const file = readOnce(id);
       if (file === null) return { problem: `There is no file \`${name}\`.` };
-      return 'problem' in file ? unusable(file.problem) : { id, text: file.text };
+      return 'problem' in file ? unusable(file.problem) : sourceOf(id, file);
     },
     with: (file) =>
       snapshotOf([...known.values()].filter(({ id }) => id !== fileId(file.id)).concat(file), {

@@ -39,8 +39,19 @@ export interface Document extends SourceFile {
   readonly whole: boolean;
 }
 
-/** Reads and checks one file. The same for a file that is checked and for one that it uses, so that they cannot differ. */
+const known = new WeakMap<SourceFile, Document>();
+
+/**
+ * Reads and checks one file, once. The same for a file that is checked and for one that it uses, so that they cannot
+ * differ.
+ */
 export function documentOf(file: SourceFile): Document {
+  const document = known.get(file) ?? newDocument(file);
+  known.set(file, document);
+  return document;
+}
+
+function newDocument(file: SourceFile): Document {
   const isParts = isPartsFile(file.id);
   const refused = (root: Node | null, problems: readonly Problem[]): Document => ({
     ...file,

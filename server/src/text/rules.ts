@@ -5,7 +5,8 @@ export const textRules = [
   {
     name: 'file',
     severity: 'error',
-    meaning: 'The file is empty, too large, not text, or of another format version.',
+    meaning:
+      'The file is empty, too large, not text, not the JSON that its name says, or of another format version.',
     why: 'Nothing in it can be relied on.',
   },
   {
@@ -83,7 +84,7 @@ export const textRules = [
   {
     name: 'parts-file',
     severity: 'error',
-    meaning: 'A parts file that cannot be found, uses itself, or has errors of its own.',
+    meaning: 'A parts file that cannot be found or read, uses itself, or has errors of its own.',
     why: 'What it defines cannot be relied on.',
   },
   {

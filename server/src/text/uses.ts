@@ -17,6 +17,9 @@ export interface Followed {
   readonly complete: boolean;
 }
 
+/** A file uses no more parts files than this, those of others included: each of them is read for each file. */
+export const mostUsed = 200;
+
 /** A file on the way that is being followed, and how many of the names in it have been. */
 interface Visit {
   readonly document: Document;
@@ -73,6 +76,10 @@ export function followUses(own: Document, find: FindFile, report: (problem: Prob
       continue;
     }
     if (used.has(found.id)) continue;
+    if (used.size + onWay.size > mostUsed) {
+      wrong(place, `${through}More than ${mostUsed} parts files are used, and the others are not read.`, name);
+      break;
+    }
     const next = visit(documentOf(found), place);
     complete &&= next.document.whole && next.complete;
     way.push(next);
