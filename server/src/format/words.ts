@@ -14,6 +14,12 @@ export const sections = [
 
 export type Section = (typeof sections)[number];
 
+const sectionNames: ReadonlySet<string> = new Set(sections);
+
+export function isSectionName(word: string): word is Section {
+  return sectionNames.has(word);
+}
+
 /** What parts files share with the procedures that use them. */
 export const mergedSections: readonly string[] = [...sections, 'routines'];
 
