@@ -61,7 +61,17 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
       return monitorsRead(procedure, step).filter(
         (monitor) => feedersOfMonitor(procedure, monitor).length > 0 && !isPowered(procedure, world, monitor),
       );
-    default:
+    case 'ignition':
+    case 'wait':
+    case 'prove-dead':
+    case 'measure':
+    case 'inspect':
+    case 'do':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return [];
   }
 }

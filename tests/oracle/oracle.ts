@@ -148,7 +148,20 @@ function idsHandled(step: Step): Id[] {
     case 'do':
     case 'inspect':
       return step.at.flatMap(({ members }) => members);
-    default:
+    case 'ignition':
+    case 'disconnect':
+    case 'reconnect':
+    case 'wait':
+    case 'prove-dead':
+    case 'remove':
+    case 'read':
+    case 'read-codes':
+    case 'clear-codes':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return [];
   }
 }

@@ -112,7 +112,9 @@ export function ohmsOf(procedure: Procedure, resistance: Resistance | null): Int
       return thermistor(procedure, resistance);
     case 'platinum':
       return platinum(procedure, resistance);
-    default:
+    case 'copper-coil':
+    case 'lamp-rating':
+    case undefined:
       return null;
   }
 }

@@ -59,7 +59,17 @@ export function touchedIds(step: Step, world: World): Id[] {
       return step.at.flatMap(({ members }) => members);
     case 'replace':
       return step.what.flatMap(({ members }) => members);
-    default:
+    case 'ignition':
+    case 'wait':
+    case 'prove-dead':
+    case 'read':
+    case 'read-codes':
+    case 'clear-codes':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return [];
   }
 }

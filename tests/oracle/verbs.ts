@@ -115,7 +115,16 @@ function done(procedure: Procedure, world: World, step: Step): World {
         ].sort(),
       };
     }
-    default:
+    case 'prove-dead':
+    case 'read':
+    case 'measure':
+    case 'inspect':
+    case 'do':
+    case 'conclude':
+    case 'go':
+    case 'stop':
+    case 'run':
+    case 'broken':
       return world;
   }
 }

@@ -23,20 +23,24 @@ export function networkOf(procedure: Procedure): CardNetwork | null {
 
 function whatWords(procedure: Procedure, element: NetworkElement): Words {
   const { id } = element;
-  if (element.kind === 'connector') {
-    const sides = procedure.connectors.get(id)?.sides;
-    const named = sides === undefined ? '' : `, ${sides[0]} side to ${sides[1]} side`;
-    return [{ id }, `, connector, pin ${element.pin}${named}`];
+  switch (element.kind) {
+    case 'connector': {
+      const sides = procedure.connectors.get(id)?.sides;
+      const named = sides === undefined ? '' : `, ${sides[0]} side to ${sides[1]} side`;
+      return [{ id }, `, connector, pin ${element.pin}${named}`];
+    }
+    case 'source': {
+      const supply = procedure.regulated.get(id) ?? procedure.sources.get(id);
+      const volts = supply?.voltage == null ? '' : `, ${formatSpan(supply.voltage, 'voltage')}`;
+      const high: Words = isHighVoltage(supply) ? [', ', { strong: 'HIGH VOLTAGE' }] : [];
+      return [{ id }, `, source${volts}, plus first`, ...high];
+    }
+    case 'part': {
+      const part = procedure.parts.get(id);
+      if (part === undefined) return [{ id }];
+      const value = valueText({ ...part, form: 'end' });
+      const live: Words = part.live ? [', ', { strong: 'LIVE' }] : [];
+      return [{ id }, `, ${kindText[part.kind].inNetwork}${value === null ? '' : `, ${value}`}`, ...live];
+    }
   }
-  if (element.kind === 'source') {
-    const supply = procedure.regulated.get(id) ?? procedure.sources.get(id);
-    const volts = supply?.voltage == null ? '' : `, ${formatSpan(supply.voltage, 'voltage')}`;
-    const high: Words = isHighVoltage(supply) ? [', ', { strong: 'HIGH VOLTAGE' }] : [];
-    return [{ id }, `, source${volts}, plus first`, ...high];
-  }
-  const part = procedure.parts.get(id);
-  if (part === undefined) return [{ id }];
-  const value = valueText({ ...part, form: 'end' });
-  const live: Words = part.live ? [', ', { strong: 'LIVE' }] : [];
-  return [{ id }, `, ${kindText[part.kind].inNetwork}${value === null ? '' : `, ${value}`}`, ...live];
 }

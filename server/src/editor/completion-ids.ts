@@ -1,7 +1,7 @@
 import { connectorsOf } from '../bench/circuits.ts';
 import { idPattern } from '../format/ids.ts';
-import { sections } from '../format/words.ts';
-import type { Section } from '../format/words.ts';
+import { isVerb, quantities } from '../format/words.ts';
+import type { Section, Verb } from '../format/words.ts';
 import type { CursorPlace } from '../text/cursor.ts';
 import { targetsOfGood } from '../text/good-outcomes.ts';
 import type { Names } from '../text/names.ts';
@@ -22,9 +22,15 @@ export type KnownIds = Readonly<Record<Section | 'routines' | 'steps', readonly 
 export function knownIds({ things, routines, steps }: Names): KnownIds {
   const inSection = (wanted: Section): readonly Id[] =>
     things.idsIn(wanted).filter((id) => idPattern.test(id));
-  const known = Object.fromEntries(sections.map((section) => [section, inSection(section)]));
   return {
-    ...(known as Record<Section, readonly Id[]>),
+    sources: inSection('sources'),
+    entries: inSection('entries'),
+    instruments: inSection('instruments'),
+    loads: inSection('loads'),
+    parts: inSection('parts'),
+    connectors: inSection('connectors'),
+    assemblies: inSection('assemblies'),
+    loops: inSection('loops'),
     routines: [...routines].filter((id) => idPattern.test(id)),
     steps: [...steps.keys()].filter((id) => idPattern.test(id)),
   };
@@ -97,18 +103,31 @@ function withNeeds(
 function inStep(
   procedure: Procedure,
   ids: KnownIds,
-  { path, entry, part }: CursorPlace,
+  place: CursorPlace,
   key: string,
 ): readonly Word[] | null {
-  const { monitors, multimeters, batteries, highVoltage, takenAway, unplugged } = idsOfKind(procedure, ids);
-  const touchable = [...ids.parts, ...ids.connectors, ...monitors, ...ids.assemblies];
-  const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
+  const { path, entry, part } = place;
   if (path.includes('given')) return ofNeed(procedure, ids, entry.get('run') ?? '', key);
   if (path.includes('outcomes')) {
     if (part !== 'value' || (path.at(-1) === 'outcomes' && ids.loops.includes(key))) return null;
     return [{ word: 'next', detail: 'the step that follows' }, ...described(procedure, ids.steps)];
   }
-  switch (key) {
+  return isVerb(key) ? behindVerb(procedure, ids, place, key) : besideVerb(procedure, ids, place, key);
+}
+
+function touchable(procedure: Procedure, ids: KnownIds): readonly Word[] {
+  const { monitors } = idsOfKind(procedure, ids);
+  return described(procedure, [...ids.parts, ...ids.connectors, ...monitors, ...ids.assemblies]);
+}
+
+function behindVerb(
+  procedure: Procedure,
+  ids: KnownIds,
+  { part }: CursorPlace,
+  verb: Verb,
+): readonly Word[] | null {
+  const { monitors, highVoltage, takenAway, unplugged } = idsOfKind(procedure, ids);
+  switch (verb) {
     case 'disconnect':
     case 'reconnect':
       return described(procedure, takenAway);
@@ -122,13 +141,43 @@ function inStep(
       return described(procedure, ids.loads);
     case 'read':
       return described(procedure, ids.loops);
-    case 'loop':
-      return described(procedure, loopsThrough(procedure, ids, entry.get('at') ?? entry.get('to') ?? ''));
     case 'read-codes':
     case 'clear-codes':
       return described(procedure, monitors);
     case 'prove-dead':
       return described(procedure, highVoltage);
+    case 'replace':
+      return touchable(procedure, ids);
+    case 'conclude':
+      return [
+        ...touchable(procedure, ids),
+        ...(part === 'item' ? [] : [{ word: 'none', detail: 'nothing is at fault' }]),
+      ];
+    case 'go':
+      return described(procedure, ids.steps);
+    case 'run':
+      return described(procedure, ids.routines);
+    case 'ignition':
+    case 'wait':
+    case 'measure':
+    case 'inspect':
+    case 'do':
+    case 'stop':
+      return null;
+  }
+}
+
+function besideVerb(
+  procedure: Procedure,
+  ids: KnownIds,
+  { entry, part }: CursorPlace,
+  key: string,
+): readonly Word[] | null {
+  const { multimeters, batteries, unplugged } = idsOfKind(procedure, ids);
+  const sides = (): readonly Word[] => described(procedure, sidesOf(procedure, ids));
+  switch (key) {
+    case 'loop':
+      return described(procedure, loopsThrough(procedure, ids, entry.get('at') ?? entry.get('to') ?? ''));
     case 'with':
       return described(procedure, metersFor(procedure, multimeters, entry));
     case 'known':
@@ -140,18 +189,7 @@ function inStep(
     case 'at':
       return entry.has('fit') || entry.has('prove-dead')
         ? sides()
-        : [...described(procedure, touchable), ...sides()];
-    case 'replace':
-      return described(procedure, touchable);
-    case 'conclude':
-      return [
-        ...described(procedure, touchable),
-        ...(part === 'item' ? [] : [{ word: 'none', detail: 'nothing is at fault' }]),
-      ];
-    case 'go':
-      return described(procedure, ids.steps);
-    case 'run':
-      return described(procedure, ids.routines);
+        : [...touchable(procedure, ids), ...sides()];
     case 'leaves':
       return [
         ...described(procedure, [...ids.sources, ...unplugged, ...ids.loads]),
@@ -201,8 +239,9 @@ function metersFor(
   ids: readonly Id[],
   entry: CursorPlace['entry'],
 ): readonly Id[] {
-  const wanted = entry.has('prove-dead') ? 'voltage' : entry.get('measure');
-  if (wanted !== 'resistance' && wanted !== 'voltage') return ids;
+  const written = entry.has('prove-dead') ? 'voltage' : entry.get('measure');
+  const wanted = quantities.find((one) => one === written);
+  if (wanted === undefined) return ids;
   return ids.filter((id) => multimeters.get(id)?.[wanted] !== null);
 }
 

@@ -1,4 +1,6 @@
 import { idPattern } from '../format/ids.ts';
+import { isSectionName } from '../format/words.ts';
+import type { Kind, KindSection, Section, Verb } from '../format/words.ts';
 import type { Id, Procedure, Quantity } from '../text/procedure.ts';
 import { sidesOf, whereWrongLeads } from './completion-ids.ts';
 import type { KnownIds } from './completion-ids.ts';
@@ -6,7 +8,7 @@ import { idsOfKind } from './completion-kinds.ts';
 import { choice, place, twoOutcomes } from './completion-places.ts';
 
 /** What is inserted for a verb: its usual keys, a line each, with places to fill in. */
-export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): readonly string[] {
+export function verbSnippet(verb: Verb | 'section', procedure: Procedure, ids: KnownIds): readonly string[] {
   const { sources, connectors, loads, loops, parts, steps } = ids;
   const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
   const [connector = 'K30'] = connectors;
@@ -67,8 +69,6 @@ export function verbSnippet(verb: string, procedure: Procedure, ids: KnownIds): 
       return runSnippet(procedure, ids);
     case 'stop':
       return ['stop: ${1:Why it ends here.}'];
-    default:
-      return [`${verb}: $1`];
   }
 }
 
@@ -102,7 +102,11 @@ export interface NewEntry {
   readonly body: string;
 }
 
-type Bodies = Readonly<Record<string, readonly [id: string, body: string]>>;
+type Body = readonly [id: string, body: string];
+
+/** null: nothing is offered, since it cannot stand by itself. */
+type Bodies = Readonly<Record<string, Body | null>>;
+type BodiesByKind<S extends KindSection> = Readonly<Record<Kind<S>, Body | null>>;
 
 /** New entries of a section, by what they are called in a list. */
 export function newEntries(
@@ -110,12 +114,18 @@ export function newEntries(
   procedure: Procedure,
   ids: KnownIds,
 ): ReadonlyMap<string, NewEntry> {
+  if (!isSectionName(section)) return new Map();
   const taken = new Set(Object.values(ids).flat());
-  const bodies = Object.entries(bodiesOf(section, procedure, ids));
-  return new Map(bodies.map(([label, [id, body]]) => [label, { id: freeId(id, taken), body }]));
+  const offered = new Map<string, NewEntry>();
+  for (const [label, written] of Object.entries(bodiesOf(section, procedure, ids))) {
+    if (written === null) continue;
+    const [id, body] = written;
+    offered.set(label, { id: freeId(id, taken), body });
+  }
+  return offered;
 }
 
-function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies {
+function bodiesOf(section: Section, procedure: Procedure, ids: KnownIds): Bodies {
   switch (section) {
     case 'sources': {
       const fed = choice(3, idsOfKind(procedure, ids).monitors, 'control-unit');
@@ -126,7 +136,9 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
           'traction',
           `{ kind: high-voltage, voltage: \${2:400 V}, isolated-by: ${isolator}, wait: \${4:5 min} }`,
         ],
-      };
+        // It has to stand in the network too.
+        regulated: null,
+      } satisfies BodiesByKind<'sources'>;
     }
     case 'instruments':
       return {
@@ -138,12 +150,12 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
           'hand-meter',
           '{ kind: multimeter, voltage: { range: ${2:0..600 V}, accuracy: ${3:0.5 % + 2 digits}, resolution: ${4:0.1 V}, input: ${5:10 MΩ} } }',
         ],
-      };
+      } satisfies BodiesByKind<'instruments'>;
     case 'loads':
       return {
         lamp: ['bench-lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
         resistor: ['load-plug', '{ kind: resistor, resistance: ${2:2.2 Ω ± 1 %} }'],
-      };
+      } satisfies BodiesByKind<'loads'>;
     case 'parts': {
       const entry = choice(5, ids.entries, '15..35 °C');
       return {
@@ -168,7 +180,7 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
           `{ kind: rtd, r0: \${2:100 Ω}, class: \${3|AA,A,B|}, temperature: ${entry} }`,
         ],
         lamp: ['lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
-      };
+      } satisfies BodiesByKind<'parts'>;
     }
     case 'entries':
       return {
@@ -191,8 +203,6 @@ function bodiesOf(section: string, procedure: Procedure, ids: KnownIds): Bodies 
       };
     case 'loops':
       return { loop: ['loop', loopBody(procedure, ids)] };
-    default:
-      return {};
   }
 }
 

@@ -52,12 +52,12 @@ function steps(
   const procedure = at.document.analysis.procedure().value;
   // Without a routine there is nothing to run.
   const offered = verbs.filter((verb) => verb !== 'run' || at.ids.routines.length > 0);
-  return [...offered, 'section'].map((verb, order) => {
+  return [...offered, 'section' as const].map((verb, order) => {
     const lines = verbSnippet(verb, procedure, at.ids);
     const schema =
       verb === 'section'
         ? definitionSchema('section')
-        : schemaForTyping(['steps', '#'], new Map([[verb, '']]));
+        : schemaForTyping(['steps', '#'], new Map<string, string>([[verb, '']]));
     const own = schema === null ? undefined : properties(schema, fileSchema).get(verb);
     return {
       ...itemFor(verb, lines),

@@ -14,6 +14,12 @@ export const sections = [
 
 export type Section = (typeof sections)[number];
 
+const sectionNames: ReadonlySet<string> = new Set(sections);
+
+export function isSectionName(word: string): word is Section {
+  return sectionNames.has(word);
+}
+
 /** Sections that a procedure needs, in its own file or in a parts file that it uses. */
 export const neededSections = ['sources', 'instruments', 'parts'] as const satisfies readonly Section[];
 

@@ -26,7 +26,7 @@ export interface IslandNetwork {
 
 /** null where a value in it could not be read. */
 export function islandNetwork(procedure: Procedure, island: Island, bench: LoopBench): IslandNetwork | null {
-  const { hardware, power } = bench;
+  const { hardware } = bench;
   if (island.elements.length > 0 && !procedure.network.complete) return null;
   const network: Element[] = [];
   const sources: Source[] = [];
@@ -36,18 +36,10 @@ export function islandNetwork(procedure: Procedure, island: Island, bench: LoopB
     network.push(...elements);
   }
   for (const element of island.elements) {
-    if (element.kind === 'source') {
-      const source = sourceOf(procedure, element, power);
-      if (source === null) return null;
-      if (source !== 'off') sources.push(source);
-      continue;
-    }
-    const built =
-      element.kind === 'connector'
-        ? pinElements(procedure, element, hardware)
-        : partElement(procedure, element);
+    const built = builtOf(procedure, element, bench);
     if (built === null) return null;
-    network.push(...built);
+    network.push(...built.network);
+    sources.push(...built.sources);
   }
   const connectors = island.elements.flatMap((one) => (one.kind === 'connector' ? [one.id] : []));
   for (const id of new Set(connectors)) {
@@ -77,6 +69,28 @@ export function nodeOf(probe: Probe): string {
 /** Whether an element is a connection without resistance, made by the compiler. */
 export function isJoin(element: Element): boolean {
   return element.id.includes('=');
+}
+
+/** What an element of the network comes to on the bench; null where a value of it could not be read. */
+function builtOf(
+  procedure: Procedure,
+  element: NetworkElement,
+  { hardware, power }: LoopBench,
+): IslandNetwork | null {
+  switch (element.kind) {
+    case 'part': {
+      const network = partElement(procedure, element);
+      return network && { network, sources: [] };
+    }
+    case 'connector': {
+      const network = pinElements(procedure, element, hardware);
+      return network && { network, sources: [] };
+    }
+    case 'source': {
+      const source = sourceOf(procedure, element, power);
+      return source && { network: [], sources: source === 'off' ? [] : [source] };
+    }
+  }
 }
 
 function partElement({ parts }: Procedure, { id, between }: NetworkElement): Network | null {

@@ -1,4 +1,6 @@
 import type { NeedKind } from '../format/procedure.ts';
+import { isVerb } from '../format/words.ts';
+import type { Verb } from '../format/words.ts';
 import type { Id } from './procedure.ts';
 import { withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
@@ -9,42 +11,56 @@ export interface Given {
   readonly text: string;
 }
 
-/** Keys whose value is an id or a place, or a list of them. */
-const naming: ReadonlySet<string> = new Set([
-  'disconnect',
-  'reconnect',
-  'fit',
-  'remove',
-  'move',
-  'read',
-  'read-codes',
-  'clear-codes',
-  'prove-dead',
-  'known',
-  'with',
-  'across',
-  'at',
-  'to',
-  'loop',
+/** What a value names: an id or a place, or a list of them. `connector`: where a side is given, the connector of it. */
+type Naming = 'as-given' | 'connector' | 'nothing';
+
+const namedByVerb: Readonly<Record<Verb, Naming>> = {
+  ignition: 'nothing',
+  disconnect: 'as-given',
+  reconnect: 'as-given',
+  wait: 'nothing',
+  'prove-dead': 'as-given',
+  unlock: 'connector',
+  unplug: 'connector',
+  plug: 'connector',
+  fit: 'as-given',
+  remove: 'as-given',
+  move: 'as-given',
+  read: 'as-given',
+  measure: 'nothing',
+  'read-codes': 'as-given',
+  'clear-codes': 'as-given',
+  inspect: 'nothing',
+  do: 'nothing',
+  replace: 'connector',
+  conclude: 'connector',
+  go: 'nothing',
+  stop: 'nothing',
+  run: 'nothing',
+};
+
+/** By key, of those that stand beside a verb. */
+const namedBeside: ReadonlyMap<string, Naming> = new Map([
+  ['known', 'as-given'],
+  ['with', 'as-given'],
+  ['across', 'as-given'],
+  ['at', 'as-given'],
+  ['to', 'as-given'],
+  ['loop', 'as-given'],
+  ['leaves', 'connector'],
 ]);
 
-/** Keys that mean the connector where a side is given. */
-const namingConnectors: ReadonlySet<string> = new Set([
-  'unlock',
-  'unplug',
-  'plug',
-  'replace',
-  'conclude',
-  'leaves',
-]);
+function namingOf(key: string): Naming {
+  return isVerb(key) ? namedByVerb[key] : (namedBeside.get(key) ?? 'nothing');
+}
 
 /** A step of a routine with what is given in the place of the names that the routine needs. */
 export function withGiven(step: MapNode, given: ReadonlyMap<Id, Given>): MapNode {
   if (given.size === 0) return step;
   const entries = step.entries.map((entry) => {
     const { key, value } = entry;
-    if (naming.has(key)) return { ...entry, value: replaced(value, given, false) };
-    if (namingConnectors.has(key)) return { ...entry, value: replaced(value, given, true) };
+    const naming = namingOf(key);
+    if (naming !== 'nothing') return { ...entry, value: replaced(value, given, naming === 'connector') };
     if (key === 'given' && value.kind === 'map')
       return {
         ...entry,
