@@ -30,6 +30,8 @@ test('the network of the readme has nothing to find, and one under power has', (
   const text = `format: 1\ntitle: The pump\n${network}`;
   expect(analysed(text).findings).toEqual([]);
   expect(analysed(text).readings.readings).toHaveLength(1);
+  const idle = text.replace('shorted: short, else: faulty', 'shorted: next, else: next');
+  expect(analysed(idle).findings.map(({ rule }) => rule)).toContain('no-difference');
   const powered = text.replace('  - disconnect: battery\n', '').replace('  - reconnect: battery\n', '');
   expect(analysed(powered).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toContain(
     'error impossible',

@@ -347,6 +347,8 @@ export const input: CardInput = {
       printed: '1.72..2.94 Ω',
       from: 'computed',
       nominal: '2.32 Ω',
+      isOuter: false,
+      elseIsWithin: false,
       rows: [],
     },
     {
@@ -356,6 +358,8 @@ export const input: CardInput = {
       printed: '1.72..2.94 Ω',
       from: 'computed',
       nominal: '2.32 Ω',
+      isOuter: false,
+      elseIsWithin: false,
       rows: [],
     },
     {
@@ -365,6 +369,8 @@ export const input: CardInput = {
       printed: '1.96..3.63 Ω',
       from: 'computed',
       nominal: '2.78 Ω',
+      isOuter: false,
+      elseIsWithin: false,
       rows: [],
     },
     {
@@ -374,6 +380,8 @@ export const input: CardInput = {
       printed: '2.40..3.60 Ω',
       from: 'expect',
       nominal: null,
+      isOuter: false,
+      elseIsWithin: false,
       rows: [],
     },
   ],
@@ -407,4 +415,5 @@ export const input: CardInput = {
     file: 'halden-v4-driver-airbag.procedure.yaml',
   },
   draft: false,
+  isUnfinished: false,
 };

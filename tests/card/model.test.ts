@@ -122,6 +122,43 @@ describe('outcomes', () => {
     ]);
   });
 
+  test('`else` that is what is left says what that is: the window', () => {
+    const left = (outcomes: Readonly<Record<string, number>>): readonly string[] => {
+      const readings = input.readings.map((one) => ({ ...one, elseIsWithin: one.index === 13 }));
+      return waysOut(
+        14,
+        withStep(14, (one) => (one.verb === 'read' ? { ...one, outcomes: ways(outcomes) } : one), {
+          readings,
+        }),
+      );
+    };
+    const within = 'Shows 1.96..3.63 Ω -> go to step 21';
+    expect(left({ outside: 15, else: 21 })).toEqual([
+      within,
+      'Anything else (less; more; open; a leak) -> next step: 15',
+    ]);
+    expect(left({ below: 15, above: 15, open: 15, leak: 15, else: 21 })).toContain(within);
+  });
+
+  test('of several loops it says so where that holds for each of them, and is not said twice', () => {
+    const of = (...loops: readonly string[]) => ({
+      readings: input.readings.map((one) => ({ ...one, elseIsWithin: loops.includes(one.of) })),
+    });
+    const outside = [...ways({ outside: 27 }, 'stage-1-loop'), ...ways({ outside: 27 }, 'stage-2-loop')];
+    const said = (outcomes: ReturnType<typeof ways>, ...loops: readonly string[]) =>
+      waysOut(
+        4,
+        withStep(4, (one) => (one.verb === 'read' ? { ...one, outcomes } : one), of(...loops)),
+      );
+    const both = [...outside, ...ways({ else: 28 })];
+    expect(said(both, 'stage-1-loop', 'stage-2-loop')).toContain(
+      'Every one of them is within its window -> go to step 28',
+    );
+    expect(said(both, 'stage-1-loop')).toContain('Anything else -> go to step 28');
+    const twice = [...outside, ...ways({ within: 28, else: 5 })];
+    expect(said(twice, 'stage-1-loop', 'stage-2-loop').at(-1)).toBe('Anything else -> next step: 5');
+  });
+
   test('`else` stands last of several loops too, wherever it is written', () => {
     const turned = withStep(4, (one) =>
       one.verb === 'read'
@@ -144,6 +181,8 @@ describe('outcomes', () => {
           printed,
           from: 'computed' as const,
           nominal: null,
+          isOuter: false,
+          elseIsWithin: false,
           rows: [],
         },
       ];
@@ -164,6 +203,8 @@ describe('outcomes', () => {
           printed,
           from: 'expect',
           nominal: null,
+          isOuter: false,
+          elseIsWithin: false,
           rows: [],
         },
       ],
@@ -197,6 +238,17 @@ describe('windows, codes and what is left', () => {
   test('the window is the printed text of the reading, digit by digit', () => {
     expect(step(14).windows.map(({ window }) => window)).toEqual(['1.96..3.63 Ω']);
     expect(step(4).windows.map(({ of }) => plainWords(of))).toEqual(['stage-1-loop', 'stage-2-loop']);
+  });
+
+  test('a computed window that is an outer bound says so, and what that means', () => {
+    const readings = input.readings.map((one) => ({ ...one, isOuter: one.index === 13 }));
+    const model = buildCard({ ...input, readings });
+    expect(step(14, model).windows[0]?.remark).toBe(
+      'typically 2.78 Ω; computed from the parts, an outer bound',
+    );
+    expect(step(4, model).windows[0]?.remark).toBe('typically 2.32 Ω; computed from the parts');
+    expect(facts(model, 'An outer bound')).toHaveLength(1);
+    expect(facts(card, 'An outer bound')).toEqual([]);
   });
 
   test('codes say whether they are certain', () => {

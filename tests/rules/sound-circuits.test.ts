@@ -22,6 +22,7 @@ network:
 ${network}steps:
 ${first}
   - disconnect: battery
+    id: away
   - measure: resistance
     across: [left, ground]
     with: meter
@@ -32,7 +33,8 @@ ${first}
 const measured = (quantity: string): string => `  - measure: ${quantity}
     across: [left, ground]
     with: meter
-    outcomes: { within: next, else: next }`;
+    outcomes: { within: next, else: away }
+  - ignition: off`;
 
 test('what is not known of a reading keeps no sound circuit from the steps behind it', () => {
   expect(told('  - ignition: off')).toEqual(['expect-excludes-good']);

@@ -14,6 +14,7 @@ export function assumptionsOf(input: CardInput): readonly Fact[] {
   const { procedure } = input;
   return [
     { label: 'Ambient', words: [ambientText(procedure)] },
+    ...outerBounds(input),
     ...waits(input),
     ...highVoltage(procedure),
     ...inertStages(procedure),
@@ -30,6 +31,15 @@ export function assumptionsOf(input: CardInput): readonly Fact[] {
 function ambientText(procedure: Procedure): string {
   const text = formatSpan(procedure.ambient, 'temperature');
   return procedure.ambient.assumed ? `${text} (not stated in the procedure, the usual range)` : text;
+}
+
+/** A window that is wider than need be may hold a fault. */
+function outerBounds({ readings }: CardInput): readonly Fact[] {
+  if (!readings.some(({ isOuter }) => isOuter)) return [];
+  const words = [
+    'no sound circuit reads outside of it, but not every reading in it is one of a sound circuit',
+  ];
+  return [{ label: 'An outer bound', words }];
 }
 
 function waits(input: CardInput): readonly Fact[] {

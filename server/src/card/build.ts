@@ -9,15 +9,17 @@ import type { CardInput, CardModel, CardStamp, Fact, Remark, Words } from './mod
 import { needsOf } from './needs.ts';
 import { networkOf } from './network.ts';
 import { hazardPanel } from './notices.ts';
+import type { DraftMark } from './notices.ts';
 import { sectionsOf } from './steps.ts';
 import { closed } from './words.ts';
 
 /** The card of a procedure: all that is printed, in the order in which it is printed. */
 export function buildCard(input: CardInput): CardModel {
-  const { procedure, draft } = input;
+  const { procedure } = input;
+  const draft = input.draft ? (input.isUnfinished ? 'unfinished' : 'not-checked') : null;
   return {
     language: 'en',
-    draft: draft ? 'DRAFT - not checked' : null,
+    draft: draft === null ? null : draftMark[draft],
     form: 'Test procedure card',
     title: procedure.title,
     facts: headFacts(procedure),
@@ -66,15 +68,14 @@ export function buildCard(input: CardInput): CardModel {
         }
       : null,
     assumptions: {
-      heading: draft ? 'Assumptions' : 'Checked with these assumptions',
+      heading: draft === null ? 'Checked with these assumptions' : 'Assumptions',
       introduction:
         'Windows and waits hold for these values only. Where the vehicle or the instrument differs, the card does not apply.',
       facts: assumptionsOf(input),
     },
     remarks: {
       heading: 'Open remarks',
-      introduction:
-        input.findings.length === 0 ? 'None.' : 'What the check found and the writer left as it is:',
+      introduction: remarksIntroduction(input),
       items: remarksOf(input.findings),
     },
     stamp: stampOf(procedure, input.stamp),
@@ -97,6 +98,17 @@ function reachesEnd(procedure: Procedure): boolean {
       return step !== undefined && edge.to === 'end' && endingOf(step, edge) === 'finished';
     }),
   );
+}
+
+/** For every page. */
+const draftMark: Readonly<Record<DraftMark, string>> = {
+  'not-checked': 'DRAFT - not checked',
+  unfinished: 'DRAFT - not everything was checked',
+};
+
+function remarksIntroduction({ findings, isUnfinished }: CardInput): string {
+  if (isUnfinished) return 'The check met a limit, and not everything was checked. What it found so far:';
+  return findings.length === 0 ? 'None.' : 'What the check found and the writer left as it is:';
 }
 
 function remarksOf(findings: readonly Finding[]): readonly Remark[] {

@@ -18,6 +18,10 @@ export interface CardReading {
   readonly printed: string;
   readonly from: 'expect' | 'computed';
   readonly nominal: string | null;
+  /** It was computed, and is wider than what sound circuits show: an outer bound. */
+  readonly isOuter: boolean;
+  /** Whether `else` of the step is what lies within this window: all that lies outside of it has another outcome. */
+  readonly elseIsWithin: boolean;
   /** The windows as a table over what is entered; empty where there is one window only. */
   readonly rows: readonly CardRow[];
 }
@@ -73,6 +77,8 @@ export interface CardInput {
   readonly owed: readonly { readonly source: Id; readonly seconds: number }[];
   readonly stamp: CardStamp;
   readonly draft: boolean;
+  /** A limit of the check was met, so that not everything was checked. */
+  readonly isUnfinished: boolean;
 }
 
 // ---- text --------------------------------------------------------------------------------------

@@ -20,8 +20,16 @@ export function noticesOf(step: Step): readonly Notice[] {
   });
 }
 
+/** Why a card is a draft. */
+export type DraftMark = 'not-checked' | 'unfinished';
+
+const draftText: Readonly<Record<DraftMark, string>> = {
+  'not-checked': 'This is a draft. It has not passed its check. Do not work by it.',
+  unfinished: 'This is a draft. Not everything was checked. Do not work by it.',
+};
+
 /** The panel that every card begins with. It is not the author's and cannot be left out. */
-export function hazardPanel({ sources, parts }: Procedure, draft: boolean): Notice {
+export function hazardPanel({ sources, parts }: Procedure, draft: DraftMark | null): Notice {
   const isHigh = [...sources.values()].some(isHighVoltage);
   const hasStage = [...parts.values()].some(isStage);
   return {
@@ -36,8 +44,8 @@ export function hazardPanel({ sources, parts }: Procedure, draft: boolean): Noti
         : []),
       "The vehicle maker's service information and your local rules come first. Where this card differs from them, do not follow the card.",
       'Only people who are trained, and licensed where the law asks for it, may do this work.',
-      draft
-        ? 'This is a draft. It has not passed its check. Do not work by it.'
+      draft !== null
+        ? draftText[draft]
         : 'The order of work on this card was checked against the assumptions printed at its end. That makes no circuit safe: if the vehicle differs from the card, stop.',
     ],
   };

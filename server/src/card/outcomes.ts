@@ -19,19 +19,30 @@ export function sayOutcomes(
 ): CardStep['outcomes'] {
   if (!('outcomes' in step) || step.outcomes === null) return null;
   if (step.verb === 'prove-dead') return proofOutcomes(procedure, index, step);
+  const said = { ...step, outcomes: step.outcomes.map((outcome) => asSaid(step, outcome, readings)) };
   const subjects = subjectsOf(step);
   const several = subjects.length > 1;
   // Of several loops the first line that holds counts, in written order. Of one, the classes exclude one another.
-  const rows = lastly(windowsFirst(step.outcomes), several ? ['else'] : ['outside', 'else']);
+  const rows = lastly(windowsFirst(said.outcomes), several ? ['else'] : ['outside', 'else']);
   return {
     introduction: several ? 'Take the first line that is true, from the top:' : null,
     rows: rows
       .filter((outcome) => subjects.length === 0 || canBeTaken(subjects, outcome, readings))
       .map((outcome) => ({
-        when: whenWords(procedure, step, outcome, readings),
+        when: whenWords(procedure, said, outcome, readings),
         ...destination(procedure, index, outcome.target),
       })),
   };
+}
+
+/** What lies within the window is said so, also where `else` is what is left for it. */
+function asSaid(step: Deciding, outcome: Outcome, readings: readonly CardReading[]): Outcome {
+  const isSaid = step.outcomes?.some(({ name, of }) => name === 'within' && of === outcome.of) === true;
+  const subjects = outcome.of === undefined ? subjectsOf(step) : [outcome.of];
+  const isWithin = (of: string): boolean => readings.find((one) => one.of === of)?.elseIsWithin === true;
+  return outcome.name === 'else' && !isSaid && subjects.length > 0 && subjects.every(isWithin)
+    ? { ...outcome, name: 'within' }
+    : outcome;
 }
 
 /** What is read or measured; nothing where a step decides otherwise. */

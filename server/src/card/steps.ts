@@ -58,7 +58,8 @@ function windowFor(procedure: Procedure, of: string, readings: readonly CardRead
   const window = windowOf(reading);
   const what = subjectWords(of);
   if (reading === undefined) return { of: what, window: window.large, remark: null, table: null };
-  const origin = reading.from === 'expect' ? 'stated in the procedure' : 'computed from the parts';
+  const computed = `computed from the parts${reading.isOuter ? ', an outer bound' : ''}`;
+  const origin = reading.from === 'expect' ? 'stated in the procedure' : computed;
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
   const table = tableFor(procedure, of, reading);
   return { of: what, window: window.large, remark: `${middle}${origin}`, table };

@@ -19,13 +19,15 @@ export interface StyleOptions {
  * same. `running` stands at the foot of every page, `draft` at its head and across it. In an editor there are no pages, and the
  * colours and the face of the letters are those of its theme.
  */
-export function styleOf({ paper, face, running, draft }: StyleOptions): string {
+export function styleOf(options: StyleOptions): string {
+  const { paper, face, running, draft } = options;
   return (
     (face === 'editor' ? editorColours : paperColours + pageStyle(paper, running, draft)) +
     textStyle +
     stepStyle +
     drawingStyle +
-    (paper === 'A5' ? narrowStyle : '')
+    (paper === 'A5' ? narrowStyle : '') +
+    markStyle(options)
   );
 }
 
@@ -43,6 +45,14 @@ function pageStyle(paper: Paper, running: Words, draft: string | null): string {
   @bottom-left { content: ${cssString(running)}; font: 8.5pt ${fonts}; width: 80%; vertical-align: top; padding-top: 2.5mm; }
   @bottom-right { content: counter(page) " / " counter(pages); font: bold 11pt ${fonts}; vertical-align: top; padding-top: 2mm; }
 }
+`;
+}
+
+/** The mark across a page: the more letters it has, the smaller they are. */
+function markStyle({ paper, face, draft }: StyleOptions): string {
+  if (draft === null) return '';
+  const width = face === 'editor' ? '150vw' : paper === 'A4' ? '840pt' : '600pt';
+  return `.draft-mark { font-size: min(44pt, ${width} / ${draft.length}); }
 `;
 }
 
@@ -65,7 +75,6 @@ const editorColours = `
 }
 html { color-scheme: light dark; }
 .notice .signal.signal { width: auto; min-width: 26mm; font-size: 12pt; }
-.draft-mark.draft-mark { font-size: min(44pt, 8vw); }
 `;
 
 const textStyle = `
@@ -101,7 +110,7 @@ td { vertical-align: top; }
 .small-box { flex: none; width: 4.2mm; height: 4.2mm; border: 0.35mm solid var(--ink); background: var(--paper); margin: 0.5mm 2.4mm 0 0; }
 .draft-banner { font-size: 15pt; font-weight: bold; border: 0.8mm solid var(--ink); padding: 1mm 3mm; margin-bottom: 4mm; text-align: center; }
 @media print { .draft-banner { display: none; } }
-.draft-mark { position: fixed; white-space: nowrap; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-size: 44pt; font-weight: bold; line-height: 1; color: var(--faint); transform: rotate(-35deg); pointer-events: none; }
+.draft-mark { position: fixed; white-space: nowrap; z-index: 2; top: 42%; left: 0; right: 0; text-align: center; font-weight: bold; line-height: 1; color: var(--faint); transform: rotate(-35deg); pointer-events: none; }
 .notice { display: flex; border: 0.7mm solid var(--ink); break-inside: avoid; }
 .notice .signal { flex: none; width: 45mm; white-space: nowrap; overflow-wrap: normal; display: flex; align-items: center; gap: 2mm; padding: 1.5mm 2.5mm; font-size: 14pt; line-height: 1.1; border-right: 0.7mm solid var(--ink); }
 .notice .said { flex: 1; padding: 1.5mm 3mm; white-space: pre-line; font-weight: bold; }

@@ -30,9 +30,10 @@ function headOf({ of, loop, quantity }: Reading): string {
   return loop === null ? `The ${quantity} across **${of}**` : `**${of}**`;
 }
 
-function origin({ accepted }: Reading): string {
+function origin({ accepted, exact }: Reading): string {
   if (accepted === null || accepted === 'open') return '';
-  return accepted.from === 'expect' ? ' (as stated)' : ' (computed)';
+  if (accepted.from === 'expect') return ' (as stated)';
+  return exact ? ' (computed)' : ' (computed, an outer bound)';
 }
 
 function guarded(reading: Reading): readonly string[] {

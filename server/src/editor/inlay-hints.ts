@@ -75,10 +75,11 @@ function windowText(here: readonly Reading[]): string | null {
   return here.map((one) => `${one.of} reads ${printedWith(one)}`).join(', ');
 }
 
-/** The whole window, and what narrows it. */
+/** The whole window, whether it is wider than need be, and what narrows it. */
 function printedWith(reading: Reading): string {
   const entries = entriesInWords(reading);
-  return entries === '' ? reading.printed : `${reading.printed}, by ${entries}`;
+  const window = reading.exact ? reading.printed : `${reading.printed}, an outer bound`;
+  return entries === '' ? window : `${window}, by ${entries}`;
 }
 
 function owedText(here: Order['owedAfter'], step: Step): string | null {

@@ -7,6 +7,7 @@ import { formatOnDisplay, formatSpan } from '../quantity/quantity.ts';
 import { stepShowing } from '../readings/accepted.ts';
 import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
+import { elseIsWithin } from '../readings/says-within.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Step } from '../text/procedure.ts';
@@ -49,6 +50,7 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
       file: nameOf(analysis.file),
     },
     draft: options.draft,
+    isUnfinished: !complete,
   });
   return { card: model };
 }
@@ -68,14 +70,17 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
     reading.good.map((good) => nominalOf(good.indication?.value?.nominal ?? null, reading)),
   );
   const [nominal = null] = nominals;
+  const isReading = 'expect' in step;
   return [
     {
       index: reading.index,
       of: reading.of,
       quantity: reading.quantity,
       printed: reading.printed,
-      from: 'expect' in step && step.expect !== null ? 'expect' : 'computed',
+      from: isReading && step.expect !== null ? 'expect' : 'computed',
       nominal: nominals.size === 1 && reading.byEntry.length === 0 ? nominal : null,
+      isOuter: !reading.exact,
+      elseIsWithin: isReading && elseIsWithin(step, reading),
       rows: reading.byEntry.map(({ bands, printed }) => ({
         entered: bands.map(({ entry, entered }) => ({ entry, range: formatSpan(entered, 'temperature') })),
         printed,

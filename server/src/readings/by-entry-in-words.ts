@@ -3,8 +3,9 @@ import type { Band, EntryRow } from './by-entry.ts';
 import type { Reading } from './reading.ts';
 
 /** A row of a table over entered temperatures: `coolant 15..20 °C: 2.31..3.42 kΩ`. */
-export function rowInWords({ bands, printed }: EntryRow): string {
-  return `${bands.map(bandInWords).join(', ')}: ${printed === '' ? 'not known' : printed}`;
+export function rowInWords({ bands, printed, exact }: EntryRow): string {
+  const window = printed === '' ? 'not known' : `${printed}${exact ? '' : ' (an outer bound)'}`;
+  return `${bands.map(bandInWords).join(', ')}: ${window}`;
 }
 
 function bandInWords({ entry, entered }: Band): string {

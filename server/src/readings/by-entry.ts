@@ -21,6 +21,8 @@ export interface EntryRow {
   /** null: not known. */
   readonly accepted: Accepted | null;
   readonly printed: string;
+  /** Both ends are met by some circuit within the limits; else no circuit passes them. */
+  readonly exact: boolean;
 }
 
 /** No more rows than this: a card has to be read with a finger on the row. */
@@ -46,7 +48,8 @@ export function rowsByEntry(
   const conditions = conditionsOf(procedure);
   const rows = bandsOf(entries).map((bands): EntryRow => {
     const ranges = conditionsFor(procedure, conditions, bands);
-    const indications = benches.map((bench) => goodReading(subject, bench, ranges).indication);
+    const good = benches.map((bench) => goodReading(subject, bench, ranges));
+    const indications = good.map(({ indication }) => indication);
     const known = indications.filter((one): one is Indication => one !== null);
     const accepted = known.length < indications.length ? null : acceptedWindow(null, known, resolution);
     return {
@@ -56,6 +59,7 @@ export function rowsByEntry(
         accepted === null
           ? ''
           : printedWindow(accepted, stepShowing(subject.instrument, accepted), subject.quantity),
+      exact: good.every(({ exact }) => exact),
     };
   });
   return rows.every(({ printed }) => printed === rows[0]?.printed) ? [] : rows;

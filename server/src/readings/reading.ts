@@ -31,6 +31,8 @@ export interface Reading extends Subject {
   readonly accepted: Accepted | null;
   /** The accepted window with its unit; empty where there is none. */
   readonly printed: string;
+  /** Both ends of what was computed are met by some circuit within the limits; else no circuit passes them. True of a stated window. */
+  readonly exact: boolean;
   /** The same as a table over the temperatures that are entered; empty where they make no difference. */
   readonly byEntry: readonly EntryRow[];
   /** By bench, nearest first. Empty where no path reaches the step. */
@@ -151,7 +153,8 @@ function readingAt(
     : '';
   const benches = arrivals.map(({ state }) => state);
   const byEntry = isKnown && expect === null ? rowsByEntry(procedure, subject, benches, resolution) : [];
-  return { ...subject, index, accepted, printed, byEntry, good };
+  const exact = expect !== null || [...good, ...byEntry].every((one) => one.exact);
+  return { ...subject, index, accepted, printed, exact, byEntry, good };
 }
 
 function codesAt(

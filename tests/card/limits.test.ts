@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { finish } from '../../server/src/bench/work.ts';
+import { cardHtml } from '../../server/src/card/html.ts';
+import { analyse } from '../../server/src/project/analysis.ts';
+import { card } from '../../server/src/project/card.ts';
+import { snapshotOf } from '../../server/src/project/snapshot.ts';
+import { tooManyStates } from '../../server/src/rules/too-many-states.ts';
+import { buildCardOf } from '../readings/card-of.ts';
+import { analysed } from '../readings/analysed.ts';
+
+/* What the check could not settle stands on the card: windows that are wider than need be, and a check that met a limit. */
+
+/** Two coils of one temperature pull the voltage between them either way: the search over it stops at an outer bound. */
+const coils = `format: 1
+title: Two coils in series
+conditions: { ambient: -20..60 °C }
+sources:
+  battery: { kind: battery, voltage: 12 V, feeds: [upper] }
+instruments:
+  hand-meter:
+    kind: multimeter
+    voltage: { range: 0..40 V, accuracy: 0.5 % + 2 digits, resolution: 0.01 V, input: 10 MΩ }
+parts:
+  upper: { kind: coil, resistance: 12 Ω ± 5 % }
+  lower: { kind: coil, resistance: 12 Ω ± 5 % }
+network:
+  - { source: battery, between: [plus, ground] }
+  - { part: upper, between: [plus, middle] }
+  - { part: lower, between: [middle, ground] }
+steps:
+  - ignition: on
+  - measure: voltage
+    across: [middle, ground]
+    with: hand-meter
+  - measure: voltage
+    across: [plus, ground]
+    with: hand-meter
+`;
+
+describe('an outer bound', () => {
+  const { model, html } = buildCardOf(coils);
+  const remarks = model.steps.sections.flatMap(({ steps }) =>
+    steps.flatMap(({ windows }) => windows.map(({ remark }) => remark ?? '')),
+  );
+
+  test('is said at its window and at no other', () => {
+    expect(analysed(coils).readings.readings.map(({ exact }) => exact)).toEqual([false, true]);
+    expect(remarks.map((remark) => remark.includes('an outer bound'))).toEqual([true, false]);
+  });
+
+  test('is printed, with what it means', () => {
+    expect(html).toContain('computed from the parts, an outer bound');
+    expect(html).toContain('no sound circuit reads outside of it');
+  });
+
+  test('is not said of a window that the author states', () => {
+    const stated = coils.replace('    with: hand-meter\n', '    with: hand-meter\n    expect: 5..7 V\n');
+    expect(buildCardOf(stated).html).not.toContain('outer bound');
+  });
+});
+
+describe('a check that met a limit', () => {
+  const { text } = tooManyStates.examples.triggers;
+  const analysis = analyse(snapshotOf([{ id: 'many.procedure.yaml', text }]), 'many.procedure.yaml');
+  const stamp = { date: '2031-04-17', version: '0' };
+
+  test('gives no card', () => {
+    const made = finish(card(analysis, { ...stamp, draft: false }));
+    expect('refused' in made && made.refused.map(({ rule }) => rule)).toContain('too-many-states');
+  });
+
+  test('says on every page of a draft that not everything was checked', () => {
+    const made = finish(card(analysis, { ...stamp, draft: true }));
+    if (!('card' in made)) throw new Error('a draft is never refused');
+    expect(made.card.draft).toBe('DRAFT - not everything was checked');
+    expect(made.card.hazard.lines.at(-1)).toContain('Not everything was checked');
+    expect(made.card.remarks.introduction).toContain('not everything was checked');
+    // The head of a page, and the mark across it: the one is repeated by the paper, the other by the browser.
+    const html = cardHtml(made.card);
+    expect(html).toMatch(/@top-center \{ content: "DRAFT \\2d {2}not everything was checked"/);
+    expect(html).toMatch(/<p class="draft-mark"[^>]*>DRAFT - not everything was checked</);
+  });
+
+  test('is told apart from a draft of which everything was checked', () => {
+    expect(buildCardOf(tooManyStates.examples.passes.text).model.draft).toBe('DRAFT - not checked');
+  });
+});
