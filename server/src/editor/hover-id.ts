@@ -20,14 +20,12 @@ import type { Resistance } from '../text/resistance.ts';
 import { stepNumber } from '../text/where.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
-/** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
-export function describeId(procedure: Procedure, written: string): readonly string[] {
+/** What the file says of an id, in plain words: of something in the circuit, a side of a connector, or a step. */
+export function describeId(procedure: Procedure, written: string): string | null {
   const [id = '', side] = written.split('.');
   const connector = procedure.connectors.get(id);
-  if (side !== undefined)
-    return connector === undefined ? [] : [`**${written}**: ${sideInWords(procedure, connector, side)}`];
-  const found = ofCircuit(procedure, id) ?? ofNode(procedure, id) ?? ofStep(procedure, id);
-  return found === null ? [] : [`**${id}**: ${found}`];
+  if (side !== undefined) return connector === undefined ? null : sideInWords(procedure, connector, side);
+  return ofCircuit(procedure, id) ?? ofNode(procedure, id) ?? ofStep(procedure, id);
 }
 
 /** Everything but steps. null: nothing has this id. */
@@ -77,7 +75,7 @@ function supplyInWords({ voltage, from, needsIgnition }: Regulated): string {
 
 function partInWords({ kind, form, resistance, live, voltage }: Part): string {
   const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
-  const what = `${kind}${volts}${live ? ', **live**' : ''}`;
+  const what = `${kind}${volts}${live ? ', live' : ''}`;
   if (resistance === null) return what;
   const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
   return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance)}`;
@@ -165,7 +163,7 @@ function multimeterInWords({ resistance, voltage }: Multimeter): string {
 function sourceInWords(source: Source): string {
   const owed = owedBy(source);
   const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
-  const what = source.kind === 'battery' ? 'battery' : `high-voltage source${volts}, **live**`;
+  const what = source.kind === 'battery' ? 'battery' : `high-voltage source${volts}, live`;
   const feeds = source.feeds.length === 0 ? '' : `, feeds ${source.feeds.join(', ')}`;
   const isolated =
     source.kind === 'battery' || source.isolatedBy === null ? '' : `, taken away by ${source.isolatedBy}`;
