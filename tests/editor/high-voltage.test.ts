@@ -32,7 +32,7 @@ describe('high voltage in the editor', () => {
 
   test('the hover of a source, a meter, a connector and a proof', () => {
     expect(said('- disconnect: traction', '- disconnect: tract|ion')).toContain(
-      'high-voltage source, 320..410 V, **live**, taken away by S1; after it is off wait 5 min',
+      'high-voltage source, 320..410 V, live, taken away by S1; after it is off wait 5 min',
     );
     expect(said('- disconnect: traction', '- discon|nect: traction')).toContain(
       'wait 5 min before hands touch what it feeds, and prove traction dead.',

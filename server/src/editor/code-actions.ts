@@ -5,6 +5,7 @@ import type { Edit } from '../project/edit.ts';
 import { fixAll } from '../project/mend/fix-all.ts';
 import { fixesFor, isMendable } from '../project/mend/fix.ts';
 import type { Fix } from '../project/mend/fix.ts';
+import { printable } from '../text/printable.ts';
 import type { DiagnosticData } from './diagnostics.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';
@@ -57,7 +58,7 @@ function actionFor(
   { title, edits, isPreferred }: Fix,
 ): CodeAction {
   return {
-    title,
+    title: printable(title),
     kind: CodeActionKind.QuickFix,
     isPreferred,
     diagnostics: [diagnostic],

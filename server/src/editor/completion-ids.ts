@@ -6,6 +6,7 @@ import type { CursorPlace } from '../text/cursor.ts';
 import { targetsOfGood } from '../text/good-outcomes.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
+import { printable } from '../text/printable.ts';
 import { namedNodes } from '../text/read-network.ts';
 import { idsOfKind } from './completion-kinds.ts';
 import { describeId } from './hover-id.ts';
@@ -270,9 +271,7 @@ function loopsThrough({ loops }: Procedure, ids: KnownIds, side: string): readon
 
 function described(procedure: Procedure, ids: readonly Id[]): readonly Word[] {
   return ids.map((word) => {
-    const [text] = describeId(procedure, word);
-    return text === undefined
-      ? { word }
-      : { word, detail: text.replace(/^\*\*[^*]*\*\*: /, '').replaceAll('*', '') };
+    const detail = describeId(procedure, word);
+    return detail === null ? { word } : { word, detail: printable(detail) };
   });
 }

@@ -4,6 +4,7 @@ import { pathLines } from '../bench/path-lines.ts';
 import { hopInWords, tellPath } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
 import type { Finding, Severity } from '../text/finding.ts';
+import { visible } from '../text/printable.ts';
 import type { Where } from '../text/where.ts';
 import { locationOf, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
@@ -47,7 +48,7 @@ function diagnosticOf(document: EditorDocument, finding: Finding, options: Diagn
     source: 'ohmwright',
     code: finding.rule,
     ...(href === null ? {} : { codeDescription: { href } }),
-    message: waivedInWords(finding) + (options.related ? finding.message : messageWithPath(finding)),
+    message: visible(waivedInWords(finding) + (options.related ? finding.message : messageWithPath(finding))),
     ...(finding.rule === 'unreachable' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(related.length === 0 ? {} : { relatedInformation: related }),
     data,
@@ -63,7 +64,7 @@ function relatedTo(document: EditorDocument, { related, trace }: Finding): Diagn
   const { analysis } = document;
   const placed = (at: Where, message: string): DiagnosticRelatedInformation => ({
     location: locationOf(document, at),
-    message,
+    message: visible(message),
   });
   const told = trace === undefined ? [] : pathLines(tellPath(analysis.procedure().value, trace).slice(0, -1));
   const way = told.flatMap((line) => {

@@ -24,14 +24,12 @@ import { grouped, remembered } from '../text/remembered.ts';
 import { stepNumber } from '../text/where.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
-/** What the file says of an id: of something in the circuit, a side of a connector, or a step. */
-export function describeId(procedure: Procedure, written: string): readonly string[] {
+/** What the file says of an id, in plain words: of something in the circuit, a side of a connector, or a step. */
+export function describeId(procedure: Procedure, written: string): string | null {
   const [id = '', side] = written.split('.');
   const connector = procedure.connectors.get(id);
-  if (side !== undefined)
-    return connector === undefined ? [] : [`**${written}**: ${sideInWords(procedure, connector, side)}`];
-  const found = ofCircuit(procedure, id) ?? ofNode(procedure, id) ?? ofStep(procedure, id);
-  return found === null ? [] : [`**${id}**: ${found}`];
+  if (side !== undefined) return connector === undefined ? null : sideInWords(procedure, connector, side);
+  return ofCircuit(procedure, id) ?? ofNode(procedure, id) ?? ofStep(procedure, id);
 }
 
 /** Everything but steps. null: nothing has this id. */
@@ -93,7 +91,7 @@ function supplyInWords({ voltage, from, needsIgnition }: Regulated): string {
 
 function partInWords({ kind, form, resistance, live, voltage }: Part): string {
   const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
-  const what = `${kind}${volts}${live ? ', **live**' : ''}`;
+  const what = `${kind}${volts}${live ? ', live' : ''}`;
   if (resistance === null) return what;
   const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
   return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance)}`;
@@ -202,6 +200,6 @@ function kindOfSource({ kind, voltage }: Source): string {
     case 'battery':
       return 'battery';
     case 'high-voltage':
-      return `high-voltage source${voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`}, **live**`;
+      return `high-voltage source${voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`}, live`;
   }
 }

@@ -7,17 +7,19 @@ import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { amountInWords, remarksInWords, shownInWords } from '../readings/shown-in-words.ts';
 import type { Quantity } from '../text/procedure.ts';
+import { codeBlock, markdown, markdownLines, markdownList } from './markdown.ts';
+import type { Markdown } from './markdown.ts';
 
 /** The windows of a reading step, bench by bench, how likely their values are, and what they come from. */
-export function* describeReading(analysis: Analysis, index: number): Work<readonly string[]> {
+export function* describeReading(analysis: Analysis, index: number): Work<readonly Markdown[]> {
   const { readings } = (yield* analysis.windows()).value;
-  const blocks: string[] = [];
+  const blocks: Markdown[] = [];
   for (const reading of readings.filter((one) => one.index === index)) {
     blocks.push(
-      `${headOf(reading)} reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
-      reading.good
-        .map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good, reading.quantity)}`)
-        .join('\n'),
+      markdown`${headOf(reading)} reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
+      markdownList(
+        reading.good.map((good) => `${benchInWords(good.arrival.state)}: ${shown(good, reading.quantity)}`),
+      ),
       ...table(reading),
       ...guarded(reading),
       ...(yield* explained(analysis, reading)),
@@ -26,8 +28,8 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
   return blocks;
 }
 
-function headOf({ of, loop, quantity }: Reading): string {
-  return loop === null ? `The ${quantity} across **${of}**` : `**${of}**`;
+function headOf({ of, loop, quantity }: Reading): Markdown {
+  return loop === null ? markdown`The ${quantity} across **${of}**` : markdown`**${of}**`;
 }
 
 function origin({ accepted, exact }: Reading): string {
@@ -36,16 +38,18 @@ function origin({ accepted, exact }: Reading): string {
   return exact ? ' (computed)' : ' (computed, an outer bound)';
 }
 
-function guarded(reading: Reading): readonly string[] {
+function guarded(reading: Reading): readonly Markdown[] {
   const words = guardedInWords(reading);
-  return words === null ? [] : [`${words.charAt(0).toUpperCase()}${words.slice(1)}.`];
+  return words === null ? [] : [markdown`${capital(words)}.`];
 }
 
 /** The window for what is entered, row by row. */
-function table(reading: Reading): readonly string[] {
+function table(reading: Reading): readonly Markdown[] {
   if (reading.byEntry.length === 0) return [];
-  const rows = reading.byEntry.map((row) => `- ${rowInWords(row)}`).join('\n');
-  return [`By what is entered for ${entriesInWords(reading)}:\n\n${rows}`];
+  return [
+    markdown`By what is entered for ${entriesInWords(reading)}:`,
+    markdownList(reading.byEntry.map(rowInWords)),
+  ];
 }
 
 function shown(good: GoodOnBench, quantity: Quantity): string {
@@ -57,16 +61,30 @@ function shown(good: GoodOnBench, quantity: Quantity): string {
   return `${number}${remarksInWords(good)}`;
 }
 
-function* explained(analysis: Analysis, { index, of, good }: Reading): Work<readonly string[]> {
+function* explained(analysis: Analysis, { index, of, good }: Reading): Work<readonly Markdown[]> {
   const explanation = yield* analysis.explain(index, of);
   if (explanation === null) return [];
   const where = good.length > 1 ? `, ${benchInWords(explanation.bench)}` : '';
   const bars = shareBars(explanation);
   return [
-    ...likelyInWords(explanation).map((line) => `${line.charAt(0).toUpperCase()}${line.slice(1)}${where}.`),
-    ...(bars.length === 0 ? [] : ['Its width comes from', ['```text', ...bars, '```'].join('\n')]),
-    `Assumed:\n${assumedInWords(explanation)
-      .map((line) => `- ${line}`)
-      .join('\n')}`,
+    ...likelyInWords(explanation).map((line) => markdown`${capital(line)}${where}.`),
+    ...(bars.length === 0
+      ? []
+      : [
+          markdown`
+Its width comes from
+          `,
+          codeBlock(bars),
+        ]),
+    markdownLines([
+      markdown`
+Assumed:
+      `,
+      markdownList(assumedInWords(explanation)),
+    ]),
   ];
+}
+
+function capital(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

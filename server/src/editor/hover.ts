@@ -2,7 +2,7 @@ import { MarkupKind } from 'vscode-languageserver-types';
 import type { Hover, Position } from 'vscode-languageserver-types';
 import type { Work } from '../bench/work.ts';
 import type { Analysis } from '../project/analysis.ts';
-import type { Step } from '../text/procedure.ts';
+import type { Procedure, Step } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import type { FileId, Path } from '../text/where.ts';
 import { toRange } from './document.ts';
@@ -11,6 +11,8 @@ import { describeId } from './hover-id.ts';
 import { describeKey } from './hover-key.ts';
 import { describeReading } from './hover-reading.ts';
 import { describeCodes, describeOwed } from './hover-step.ts';
+import { markdown } from './markdown.ts';
+import type { Markdown } from './markdown.ts';
 
 /** A step of a routine is told for no more of its calls than this. */
 const mostCalls = 6;
@@ -21,14 +23,19 @@ function isVerbOf(step: Step, path: Path, file: FileId): boolean {
   return step.file === file && verb.every((key, at) => path[at] === key);
 }
 
-function* aboutStep(analysis: Analysis, step: Step): Work<readonly string[]> {
+function* aboutStep(analysis: Analysis, step: Step): Work<readonly Markdown[]> {
   const blocks = [
     ...(yield* describeReading(analysis, step.index)),
     ...describeOwed((yield* analysis.order()).value, step.index, step),
     ...describeCodes((yield* analysis.windows()).value, step.index),
   ];
   if (step.calls.length === 0 || blocks.length === 0) return blocks;
-  return [`As step ${stepNumber(step)}:`, ...blocks];
+  return [markdown`As step ${stepNumber(step)}:`, ...blocks];
+}
+
+function aboutId(procedure: Procedure, written: string): readonly Markdown[] {
+  const words = describeId(procedure, written);
+  return words === null ? [] : [markdown`**${written}**: ${words}`];
 }
 
 /** What is known of the key or value under the cursor, as Markdown. */
@@ -38,16 +45,16 @@ export function* hover(document: EditorDocument, position: Position): Work<Hover
   if (place === null) return null;
   const procedure = analysis.procedure().value;
   const steps = procedure.steps.filter((step) => isVerbOf(step, place.path, analysis.file));
-  const blocks: string[] = [];
+  const blocks: Markdown[] = [];
   for (const step of steps.slice(0, mostCalls)) blocks.push(...(yield* aboutStep(analysis, step)));
   blocks.push(
-    ...(place.part === 'value' ? describeId(procedure, place.text ?? '') : []),
+    ...(place.part === 'value' ? aboutId(procedure, place.text ?? '') : []),
     ...(place.part === 'key' ? describeKey(analysis.schemaOf(place.path), place.text ?? '') : []),
-    ...(place.part === 'key' ? describeId(procedure, place.text ?? '') : []),
+    ...(place.part === 'key' ? aboutId(procedure, place.text ?? '') : []),
   );
   if (blocks.length === 0) return null;
   return {
-    contents: { kind: MarkupKind.Markdown, value: blocks.join('\n\n') },
+    contents: { kind: MarkupKind.Markdown, value: blocks.map((block) => block.markdown).join('\n\n') },
     range: toRange(document, place.range),
   };
 }

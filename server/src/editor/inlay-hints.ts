@@ -4,6 +4,7 @@ import { formatWait } from '../quantity/quantity.ts';
 import { printedProofs } from '../readings/proof.ts';
 import { entriesInWords } from '../readings/by-entry-in-words.ts';
 import type { Reading, Readings } from '../readings/reading.ts';
+import { printable } from '../text/printable.ts';
 import type { Step } from '../text/procedure.ts';
 import { grouped } from '../text/remembered.ts';
 import { endOfLine, rangeOf } from './document.ts';
@@ -63,7 +64,7 @@ export function inlayHints(
       part: 'key',
     }).start;
     if (line < range.start.line || line > range.end.line) return [];
-    return [{ position: endOfLine(document, line), label: text, paddingLeft: true }];
+    return [{ position: endOfLine(document, line), label: printable(text), paddingLeft: true }];
   });
 }
 

@@ -5,6 +5,7 @@ import type { Path } from '../text/where.ts';
 import type { Step } from '../text/procedure.ts';
 import { rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
+import { printable } from '../text/printable.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 
 /** The circuit by what it is made of, and the steps below their headings. */
@@ -90,7 +91,7 @@ function stepSymbol(document: EditorDocument, step: Step): DocumentSymbol {
 
 function symbol(document: EditorDocument, name: string, kind: SymbolKind, path: Path): DocumentSymbol {
   const range = rangeOf(document, { file: document.analysis.file, path, part: 'key' });
-  return { name, kind, range, selectionRange: range };
+  return { name: printable(name), kind, range, selectionRange: range };
 }
 
 /** Spans what stands below it, so that the place of the cursor is found in it. */
