@@ -1,14 +1,13 @@
 import {
   besideProgram,
-  OutputFailed,
   readStandardInput,
   today,
   wantsColours,
   writeAll,
   writeTextFile,
 } from '../host/terminal.ts';
-import { run } from './run.ts';
-import type { Exit, Terminal } from './terminal.ts';
+import { runOrSay } from './run.ts';
+import type { Terminal } from './terminal.ts';
 
 const terminal: Terminal = {
   out: (text) => {
@@ -25,15 +24,5 @@ const terminal: Terminal = {
   server: besideProgram('server.cjs'),
 };
 
-function runOrSay(): Exit | 'serving' {
-  try {
-    return run(terminal, process.argv.slice(2));
-  } catch (error) {
-    if (!(error instanceof OutputFailed)) throw error;
-    terminal.err(`ohmwright: cannot write the output: ${error.message}\n`);
-    return 2;
-  }
-}
-
-const end = runOrSay();
+const end = runOrSay(terminal, process.argv.slice(2));
 if (end !== 'serving') process.exitCode = end;

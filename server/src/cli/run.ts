@@ -8,7 +8,9 @@ import { schema } from './schema.ts';
 import { serve } from './serve.ts';
 import { cannotRun } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
-import { version } from './version.ts';
+import { OutputFailed } from '../host/terminal.ts';
+import { messageOf } from '../project/net.ts';
+import { version } from '../project/version.ts';
 import { windows } from './windows.ts';
 
 interface Command {
@@ -67,6 +69,18 @@ const commands: Readonly<Record<string, Command>> = {
 
 /** Commands that come later: they say so and do nothing. */
 const later = ['faults', 'draft'];
+
+/** Runs the program. What is thrown all the same is told in one line: a status of 1 would speak of the files. */
+export function runOrSay(terminal: Terminal, words: readonly string[]): Exit | 'serving' {
+  try {
+    return run(terminal, words);
+  } catch (error) {
+    if (error instanceof OutputFailed)
+      return cannotRun(terminal, `cannot write the output: ${error.message}`);
+    const request = `Send the command and its files to the developers of Ohmwright (version ${version}).`;
+    return cannotRun(terminal, `the program itself failed: ${messageOf(error)}. ${request}`);
+  }
+}
 
 /** Runs the program with the words after its name. `serving`: it goes on until its client ends it. */
 export function run(terminal: Terminal, words: readonly string[]): Exit | 'serving' {

@@ -4,7 +4,7 @@ import { checkEntry } from './check-entry.ts';
 import { documentOf, joined } from './documents.ts';
 import type { Document, Documents, SourceFile } from './documents.ts';
 import { expanded } from './expand.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Thrown } from './finding.ts';
 import { findingsFrom } from './findings.ts';
 import { namesIn } from './names.ts';
 import type { Names } from './names.ts';
@@ -63,6 +63,8 @@ export interface ReadFile {
   readonly stepLines: (path: Path) => StepLines | null;
   /** All that is named in the file, also where its entry cannot be read yet. */
   readonly names: () => Names;
+  /** What was thrown on the way: the findings are those before it, and the procedure is empty. */
+  readonly thrown: Thrown | null;
 }
 
 /** The ambient temperature where none is stated: the standard range for tests, IEC 60068-1 (from memory). */
@@ -81,10 +83,21 @@ export function readProcedure(file: SourceFile, find: FindFile = nothingToFind):
     return result(alone(own), unfit === 'said' ? own.problems : [unfit], emptyProcedure(file.id), false);
   const problems: Problem[] = [...own.problems];
   const report = (one: Problem): void => void problems.push(one);
-  const followed = followUses(own, find, report);
-  const documents = joined(own, own.root as MapNode, followed.used, report);
-  const procedure = readRoot(documents, followed.complete, report);
-  return result(documents, problems, procedure, own.whole && followed.complete);
+  try {
+    const followed = followUses(own, find, report);
+    const documents = joined(own, own.root as MapNode, followed.used, report);
+    const procedure = readRoot(documents, followed.complete, report);
+    return result(documents, problems, procedure, own.whole && followed.complete);
+  } catch (error) {
+    const documents = { ...alone(own), root: own.root as MapNode };
+    return { ...result(documents, problems, emptyProcedure(file.id), false), thrown: { error } };
+  }
+}
+
+/** A file of which nothing is known, not even its text. */
+export function nothingRead({ id }: SourceFile, thrown: Thrown): ReadFile {
+  const own: Document = { id, text: '', root: null, problems: [], whole: false };
+  return { ...result(alone(own), [], emptyProcedure(id), false), thrown };
 }
 
 /** A file of which nothing more is looked at. */
@@ -125,6 +138,7 @@ function result(
       return stepLines(tree, text, path);
     },
     names: () => namesIn(root, true, () => undefined),
+    thrown: null,
   };
 }
 
