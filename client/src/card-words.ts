@@ -22,5 +22,8 @@ export function refusal(errors: number): string {
 export const notOpen =
   'There is no card of this file: it is not open as an Ohmwright procedure, NAME.procedure.yaml.';
 
+export const notChecked =
+  'There is no card, and no draft of it: Ohmwright failed while it checked the file. The error at the top of the file says what to do.';
+
 export const failed =
   'There is no card: the language server failed while it made it. The output channel Ohmwright says why.';

@@ -1,7 +1,7 @@
 import type { SaveDialogOptions } from 'vscode';
 import { commands, Uri, window, workspace } from 'vscode';
 import type { CardResult } from '../../../server/src/protocol/messages.ts';
-import { dateText, failed, notOpen, procedureName, refusal } from '../card-words.ts';
+import { dateText, failed, notChecked, notOpen, procedureName, refusal } from '../card-words.ts';
 import type { Server } from '../server.ts';
 
 const showProblems = 'Show Problems';
@@ -52,6 +52,9 @@ async function cardOf(result: CardResult): Promise<Card | undefined> {
       return undefined;
     case 'unknown-document':
       await window.showErrorMessage(notOpen);
+      return undefined;
+    case 'not-checked':
+      await window.showErrorMessage(notChecked);
       return undefined;
     case 'failed':
       await window.showErrorMessage(failed);

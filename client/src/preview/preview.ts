@@ -1,7 +1,7 @@
 import type { Uri } from 'vscode';
 import { ViewColumn, window, workspace } from 'vscode';
 import type { CardResult } from '../../../server/src/protocol/messages.ts';
-import { dateText, failed, notOpen, procedureName, refusal } from '../card-words.ts';
+import { dateText, failed, notChecked, notOpen, procedureName, refusal } from '../card-words.ts';
 import type { Server } from '../server.ts';
 import { messagePage } from './message-page.ts';
 
@@ -87,6 +87,8 @@ async function pageOf(server: Server, uri: Uri): Promise<Page> {
       return cannotShow(refusal(result.errors));
     case 'unknown-document':
       return cannotShow(notOpen);
+    case 'not-checked':
+      return cannotShow(notChecked);
     case 'failed':
       return cannotShow(failed);
   }

@@ -5,18 +5,23 @@ import type { CheckedFile } from './checked.ts';
 import { count, isWaived } from './checked.ts';
 import { jsonList, jsonTaken, jsonText, placesOf } from './json.ts';
 import type { JsonRange, Places } from './json.ts';
-import { version } from './version.ts';
+import { version } from '../project/version.ts';
+import { nothingUnwritten } from './unwritten.ts';
+import type { Pieces } from './unwritten.ts';
 
-/** One document, in pieces, a line for each finding. */
-export function* checkJson(
-  checked: readonly CheckedFile[],
-  passedOver: readonly PassedOver[] = [],
-): Generator<string> {
-  const head = {
-    document: 'check',
-    version: 1,
-    tool: version,
-    complete: checked.every(({ complete }) => complete),
+/** One document, in pieces, a line for each finding. What it says of all of them stands at its end. */
+export function* checkJson(checked: readonly CheckedFile[], passedOver: readonly PassedOver[] = []): Pieces {
+  const unwritten = nothingUnwritten();
+  yield `${jsonText({ document: 'check', version: 1, tool: version }).slice(0, -1)},"files":[`;
+  for (const [index, { analysis, findings }] of checked.entries()) {
+    const { file } = analysis;
+    const places = placesOf(analysis);
+    yield `${index === 0 ? '' : ','}\n{"file":${jsonText(file)},"findings":`;
+    yield* jsonList(findings, (finding) => unwritten.attempt(file, () => jsonFinding(places, finding)));
+    yield '}';
+  }
+  const end = {
+    complete: checked.every(({ complete }) => complete) && unwritten.problems().length === 0,
     summary: {
       errors: count(checked, 'error'),
       warnings: count(checked, 'warning'),
@@ -28,19 +33,13 @@ export function* checkJson(
       problem: problem ?? null,
     })),
   };
-  yield `${jsonText(head).slice(0, -1)},"files":[`;
-  for (const [index, { analysis, findings }] of checked.entries()) {
-    const places = placesOf(analysis);
-    yield `${index === 0 ? '' : ','}\n{"file":${jsonText(analysis.file)},"findings":`;
-    yield* jsonList(findings, (finding) => jsonFinding(places, finding));
-    yield '}';
-  }
-  yield ']}\n';
+  yield `],${jsonText(end).slice(1)}\n`;
+  return unwritten.problems();
 }
 
-function jsonFinding(places: Places, finding: Finding): unknown {
+function jsonFinding(places: Places, finding: Finding): string {
   const { trace, step, waived } = finding;
-  return {
+  return jsonText({
     rule: finding.rule,
     severity: finding.severity,
     stage: finding.stage,
@@ -53,7 +52,7 @@ function jsonFinding(places: Places, finding: Finding): unknown {
     related: finding.related.map(({ at, message }) => ({ message, ...place(places, at) })),
     waived: waived === undefined ? null : { reason: waived.reason, ...place(places, waived.at) },
     key: finding.key,
-  };
+  });
 }
 
 function place(places: Places, at: Where): { readonly file: string; readonly range: JsonRange } {

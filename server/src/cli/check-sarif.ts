@@ -1,3 +1,4 @@
+import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
 import { visible } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
@@ -11,7 +12,9 @@ import { artifactsIn, locationsIn, sarifMessage, sourceRoot, stepLocationsIn } f
 import type { ArtifactOf, LocationOf } from './sarif-places.ts';
 import { descriptors, levelOf, ruleIndex } from './sarif-rules.ts';
 import type { Exit } from './terminal.ts';
-import { version } from './version.ts';
+import { version } from '../project/version.ts';
+import { nothingUnwritten } from './unwritten.ts';
+import type { Pieces } from './unwritten.ts';
 
 export interface SarifRun {
   readonly checked: readonly CheckedFile[];
@@ -19,6 +22,7 @@ export interface SarifRun {
   readonly problems: readonly string[];
   /** What was found in folders and not read. */
   readonly passedOver?: readonly PassedOver[];
+  /** If all can be written. */
   readonly exit: Exit;
   /** The folder that the program runs in: files below it are named from there. */
   readonly folder: string;
@@ -26,8 +30,12 @@ export interface SarifRun {
 
 const schema = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
 
-/** One SARIF 2.1.0 log of one run, in pieces, a line for each result. Nothing in it depends on when it is written. */
-export function* checkSarif(run: SarifRun): Generator<string> {
+/**
+ * One SARIF 2.1.0 log of one run, in pieces, a line for each result. Nothing in it depends on when it is written. How the
+ * run ended stands behind the results.
+ */
+export function* checkSarif(run: SarifRun): Pieces {
+  const unwritten = nothingUnwritten();
   const { checked, folder } = run;
   const artifactOf = artifactsIn(
     folder,
@@ -42,26 +50,33 @@ export function* checkSarif(run: SarifRun): Generator<string> {
     const stepLocationOf = stepLocationsIn(places, locationOf);
     const { value: procedure } = analysis.procedure();
     for (const finding of findings) {
-      const flows = codeFlows(procedure, stepLocationOf, finding.trace);
-      yield separator + jsonText(resultOf(places, locationOf, finding, flows));
+      const line = unwritten.attempt(analysis.file, () => {
+        const flows = codeFlows(procedure, stepLocationOf, finding.trace);
+        return jsonText(resultOf(places, locationOf, finding, flows));
+      });
+      if (line === null) continue;
+      yield separator + line;
       separator = ',\n';
     }
   }
-  yield ']}]}\n';
+  yield `],"invocations":[${jsonText(invocationOf(run, unwritten.problems(), artifactOf))}]}]}\n`;
+  return unwritten.problems();
 }
 
-function headOf(
+function invocationOf(
   { checked, problems, passedOver = [], exit }: SarifRun,
+  unwritten: readonly string[],
   artifactOf: ArtifactOf,
 ): Record<string, unknown> {
-  const bounded = checked.filter(({ complete }) => !complete).map(({ analysis }) => analysis.file);
   const failures = [
-    ...problems.map((problem) => ({ level: 'error', message: sarifMessage(problem) })),
-    ...bounded.map((file) => ({
-      level: 'error',
-      message: sarifMessage('Not every path was followed: a bound was met.'),
-      locations: [{ physicalLocation: { artifactLocation: artifactOf(file) } }],
-    })),
+    ...[...problems, ...unwritten].map((problem) => ({ level: 'error', message: sarifMessage(problem) })),
+    ...checked
+      .filter(({ complete }) => !complete)
+      .map(({ analysis }) => ({
+        level: 'error',
+        message: sarifMessage(whyNotAll(analysis)),
+        locations: [{ physicalLocation: { artifactLocation: artifactOf(analysis.file) } }],
+      })),
   ];
   const notes = passedGroups(passedOver.filter(({ why }) => why !== 'unreadable')).map(
     ({ words, paths }) => ({
@@ -72,14 +87,22 @@ function headOf(
   );
   const notifications = [...failures, ...notes];
   return {
+    executionSuccessful: failures.length === 0,
+    exitCode: unwritten.length > 0 ? 2 : exit,
+    ...(notifications.length === 0 ? {} : { toolExecutionNotifications: notifications }),
+  };
+}
+
+function whyNotAll(analysis: Analysis): string {
+  const failure = analysis.failure();
+  return failure === null
+    ? 'Not every path was followed: a bound was met.'
+    : `The file was not checked to its end, because Ohmwright itself failed: ${failure.message}.`;
+}
+
+function headOf({ checked }: SarifRun, artifactOf: ArtifactOf): Record<string, unknown> {
+  return {
     tool: { driver: { name: 'Ohmwright', version, semanticVersion: version, rules: descriptors() } },
-    invocations: [
-      {
-        executionSuccessful: failures.length === 0,
-        exitCode: exit,
-        ...(notifications.length === 0 ? {} : { toolExecutionNotifications: notifications }),
-      },
-    ],
     columnKind: 'utf16CodeUnits',
     newlineSequences: ['\r\n', '\n', '\r'],
     originalUriBaseIds: {
@@ -130,6 +153,6 @@ function resultOf(
 
 /** Related locations are a set (3.27.22). */
 function distinct<T>(items: readonly T[]): readonly T[] {
-  const byText = new Map(items.map((item) => [JSON.stringify(item), item]));
+  const byText = new Map(items.map((item) => [jsonText(item), item]));
   return [...byText.values()];
 }

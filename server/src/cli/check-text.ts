@@ -14,26 +14,32 @@ import { plural } from './plural.ts';
 import type { Places } from './json.ts';
 import { paintFor } from './terminal.ts';
 import type { Paint, Terminal } from './terminal.ts';
+import { nothingUnwritten } from './unwritten.ts';
+import type { Pieces } from './unwritten.ts';
 
 /** Findings for people: where, what, the line itself with the place underlined, and the rule to read on. */
 export function* checkText(
   terminal: Terminal,
   checked: readonly CheckedFile[],
   passedOver: readonly PassedOver[] = [],
-): Generator<string> {
+): Pieces {
+  const unwritten = nothingUnwritten();
   const paint = paintFor(terminal);
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
     const { value: procedure } = analysis.procedure();
     for (const finding of findings) {
-      const path = pathText(paint, procedure, finding.trace);
-      yield `${block(paint, places, finding, path)}\n`;
+      const whole = unwritten.attempt(analysis.file, () =>
+        block(paint, places, finding, pathText(paint, procedure, finding.trace)),
+      );
+      yield `${whole ?? withoutPlace(paint, finding)}\n`;
     }
   }
   yield [...hints(checked), summary(paint, checked)].join('\n');
   if (passedOver.length > 0) yield `Passed over: ${printable(passedOverInWords(passedOver))}.\n`;
   const unclear = checked.map(({ analysis }) => analysis.file).filter(saysNoKind);
   if (unclear.length > 0) yield `${readAsProcedures(unclear)}\n`;
+  return unwritten.problems();
 }
 
 function saysNoKind(file: FileId): boolean {
@@ -65,6 +71,12 @@ function block(paint: Paint, places: Places, finding: Finding, path: readonly st
     ...(path.length === 0 ? [] : [paint.dim('  The shortest way there:'), ...path]),
     '',
   ].join('\n');
+}
+
+/** What can always be said of a finding. */
+function withoutPlace(paint: Paint, finding: Finding): string {
+  const { at, rule, message } = finding;
+  return `${printable(at.file)}: ${severity(paint, finding)} ${paint.bold(rule)}\n  ${printable(message)}\n`;
 }
 
 /** Its number; of a step in a routine that is not looked at from one of its calls, also the routine. */
@@ -124,11 +136,13 @@ function summary(paint: Paint, checked: readonly CheckedFile[]): string {
   const errors = count(checked, 'error');
   const warnings = count(checked, 'warning');
   const informations = count(checked, 'information');
-  const files = plural(checked.length, 'file');
+  const unfinished = checked.filter(({ complete }) => !complete).length;
+  const toEnd = unfinished === 0 ? '' : `, ${unfinished} of them not to the end`;
+  const files = `${plural(checked.length, 'file')} checked${toEnd}`;
   const waived = checked.flatMap(({ findings }) => findings).filter(isWaived).length;
-  if (errors + warnings + informations + waived === 0) return paint.green(`${files} checked, no findings.\n`);
+  if (errors + warnings + informations + waived === 0) return paint.green(`${files}, no findings.\n`);
   const parts = [plural(errors, 'error'), plural(warnings, 'warning')];
   if (informations > 0) parts.push(`${informations} for information`);
   if (waived > 0) parts.push(`${waived} waived`);
-  return paint.bold(`${files} checked: ${parts.join(', ')}.\n`);
+  return paint.bold(`${files}: ${parts.join(', ')}.\n`);
 }

@@ -27,8 +27,9 @@ export function count(checked: readonly CheckedFile[], severity: Finding['severi
     .filter((finding) => finding.severity === severity && !isWaived(finding)).length;
 }
 
-/** 1 where an error counts, under `strict` also a warning, or where a bound was met. */
+/** 1 where an error counts, under `strict` also a warning, or where a bound was met; 2 where Ohmwright itself failed. */
 export function exitOf(checked: readonly CheckedFile[], strict: boolean): Exit {
+  if (checked.some(({ analysis }) => analysis.failure() !== null)) return 2;
   const isComplete = checked.every(({ complete }) => complete);
   const failing = count(checked, 'error') + (strict ? count(checked, 'warning') : 0);
   return isComplete && failing === 0 ? 0 : 1;

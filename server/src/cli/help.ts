@@ -16,7 +16,8 @@ export const help = `ohmwright - write, check and print test procedures for airb
   ohmwright serve --stdio          the language server, for any editor that speaks its protocol
 
   A path of - reads standard input and needs --name FILE.
-  Exit status: 0 no error, 1 errors found or card refused, 2 could not run.
+  Exit status: 0 no error, 1 errors found or card refused, 2 could not run,
+  or the program itself failed: then the file is not checked.
 
   It checks text with stated assumptions and makes no circuit safe. The maker's service information comes first.
 `;

@@ -95,9 +95,18 @@ function escapeOf(character: string): string {
   return units.map((unit) => `\\u${unit.toString(16).padStart(4, '0')}`).join('');
 }
 
-/** A list whose items are written one by one: all of them in one text may be more than a text can hold. */
-export function* jsonList<T>(items: readonly T[], write: (item: T) => unknown): Generator<string> {
+/**
+ * A list whose items are written one by one: all of them in one text may be more than a text can hold. An item that
+ * cannot be written, null, is left out.
+ */
+export function* jsonList<T>(items: readonly T[], write: (item: T) => string | null): Generator<string> {
   yield '[';
-  for (const [index, item] of items.entries()) yield `${index === 0 ? '' : ','}\n${jsonText(write(item))}`;
+  let separator = '\n';
+  for (const item of items) {
+    const written = write(item);
+    if (written === null) continue;
+    yield separator + written;
+    separator = ',\n';
+  }
   yield ']';
 }

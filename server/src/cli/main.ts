@@ -1,15 +1,7 @@
-import {
-  besideProgram,
-  OutputFailed,
-  readStandardInput,
-  today,
-  wantsColours,
-  writeAll,
-} from '../host/terminal.ts';
+import { besideProgram, readStandardInput, today, wantsColours, writeAll } from '../host/terminal.ts';
 import { writeTextFile } from '../host/write-file.ts';
-import { run } from './run.ts';
-import { cannotRun } from './terminal.ts';
-import type { Exit, Terminal } from './terminal.ts';
+import { runOrSay } from './run.ts';
+import type { Terminal } from './terminal.ts';
 
 const terminal: Terminal = {
   out: (text) => {
@@ -26,24 +18,5 @@ const terminal: Terminal = {
   server: besideProgram('server.cjs'),
 };
 
-function runOrSay(): Exit | 'serving' {
-  try {
-    return run(terminal, process.argv.slice(2));
-  } catch (error) {
-    if (!(error instanceof OutputFailed)) throw error;
-    return notDelivered(error.message);
-  }
-}
-
-/** What was found has not reached anybody, whatever it was. */
-function notDelivered(why: string): Exit {
-  try {
-    return cannotRun(terminal, `cannot write the output: ${why}`);
-  } catch {
-    // Nor can standard error be written: the status alone says it.
-    return 2;
-  }
-}
-
-const end = runOrSay();
+const end = runOrSay(terminal, process.argv.slice(2));
 if (end !== 'serving') process.exitCode = end;

@@ -8,7 +8,9 @@ import { schema } from './schema.ts';
 import { serve } from './serve.ts';
 import { cannotRun, guarded } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
-import { version } from './version.ts';
+import { OutputFailed } from '../host/terminal.ts';
+import { messageOf } from '../project/net.ts';
+import { version } from '../project/version.ts';
 import { windows } from './windows.ts';
 
 interface Command {
@@ -67,6 +69,27 @@ const commands: Readonly<Record<string, Command>> = {
 
 /** Commands that come later: they say so and do nothing. */
 const later = ['faults', 'draft'];
+
+/** Runs the program. What is thrown all the same is told in one line: a status of 1 would speak of the files. */
+export function runOrSay(terminal: Terminal, words: readonly string[]): Exit | 'serving' {
+  try {
+    return run(terminal, words);
+  } catch (error) {
+    if (error instanceof OutputFailed) return notDelivered(terminal, error.message);
+    const request = `Send the command and its files to the developers of Ohmwright (version ${version}).`;
+    return cannotRun(terminal, `the program itself failed: ${messageOf(error)}. ${request}`);
+  }
+}
+
+/** What was found has not reached anybody, whatever it was. */
+function notDelivered(terminal: Terminal, why: string): Exit {
+  try {
+    return cannotRun(terminal, `cannot write the output: ${why}`);
+  } catch {
+    // Nor can standard error be written: the status alone says it.
+    return 2;
+  }
+}
 
 /** Runs the program with the words after its name. `serving`: it goes on until its client ends it. */
 export function run(given: Terminal, words: readonly string[]): Exit | 'serving' {

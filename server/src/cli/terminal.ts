@@ -43,7 +43,7 @@ export function paintFor(terminal: Terminal): Paint {
   return pc.createColors(terminal.colours);
 }
 
-/** How a command ended: 0 nothing wrong, 1 something found, 2 it could not run. */
+/** How a command ended: 0 nothing wrong, 1 something found, 2 it could not run, or it failed. */
 export type Exit = 0 | 1 | 2;
 
 /** A command that cannot run says why in one line on standard error. */

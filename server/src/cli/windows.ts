@@ -1,6 +1,7 @@
 import { finish } from '../bench/work.ts';
 import { stepNumber } from '../text/where.ts';
 import { analyse } from '../project/analysis.ts';
+import type { Readings } from '../readings/reading.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { readInput } from './input.ts';
@@ -31,14 +32,20 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
   if (problems[0] !== undefined) return cannotRun(terminal, problems[0]);
   if (file === undefined || files.length > 1)
     return cannotRun(terminal, 'windows needs one file, not a folder');
-  const analysis = analyse(snapshot, file);
+  return writeWindows(terminal, analyse(snapshot, file), options);
+}
+
+/** Of what was read. */
+export function writeWindows(terminal: Terminal, analysis: Analysis, options: WindowsOptions): Exit {
   const checked = finish(analysis.windows());
-  const findings = finish(analysis.findings('windows'));
   const steps = stepsAsked(analysis, options.step);
-  const asked: Asked = {
-    steps,
-    explanation: ({ index, of }) => (options.why ? finish(analysis.explain(index, of, draws)) : null),
-  };
+  const asked = explained(analysis, checked.value, steps, options.why);
+  const findings = finish(analysis.findings('windows'));
+  const failure = findings.find(({ rule }) => rule === 'not-checked');
+  if (failure !== undefined) {
+    if (options.format === 'json') terminal.out(windowsJson(analysis, checked.value, false, asked));
+    return cannotRun(terminal, `${analysis.file}: ${failure.message}`);
+  }
   if (options.step !== undefined && readingsAsked(checked.value, asked).length === 0)
     return cannotRun(terminal, `no step ${options.step} of this file reads or measures anything`);
   terminal.out(
@@ -47,6 +54,15 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
       : windowsText(terminal, analysis, checked.value, findings, asked),
   );
   return checked.complete && !findings.some(isStandingError) ? 0 : 1;
+}
+
+/** Explains all that is asked for at once: what fails on the way is known before anything is written. */
+function explained(analysis: Analysis, readings: Readings, steps: ReadonlySet<number>, why: boolean): Asked {
+  const wanted = why ? readings.readings.filter(({ index }) => steps.has(index)) : [];
+  const explanations = new Map(
+    wanted.map((reading) => [reading, finish(analysis.explain(reading.index, reading.of, draws))]),
+  );
+  return { steps, explanation: (reading) => explanations.get(reading) ?? null };
 }
 
 function stepsAsked(analysis: Analysis, wanted: string | undefined): ReadonlySet<number> {

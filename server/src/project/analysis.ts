@@ -15,16 +15,18 @@ import type { Work } from '../bench/work.ts';
 import { sharedWatchers } from '../readings/shared-watchers.ts';
 import { whatIsLeft } from '../readings/left.ts';
 import type { Left } from '../readings/left.ts';
-import { computeReadings } from '../readings/reading.ts';
+import { computeReadings, noReadings } from '../readings/reading.ts';
 import { explainReading } from '../readings/explain.ts';
 import type { Explanation } from '../readings/explain.ts';
 import type { Readings } from '../readings/reading.ts';
-import type { Context } from '../rules/rule.ts';
+import type { Context, Rule } from '../rules/rule.ts';
 import { applyRules } from '../rules/apply.ts';
+import { rules as allRules } from '../rules/rules.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
+import { namesIn } from '../text/names.ts';
 import type { Names } from '../text/names.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
-import { emptyProcedure, readProcedure } from '../text/read-procedure.ts';
+import { emptyProcedure, nothingRead, readProcedure } from '../text/read-procedure.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
 import type { StepLines } from '../text/step-lines.ts';
 import type { PlaceAt } from '../text/place-at.ts';
@@ -33,12 +35,13 @@ import type { FileId, Path, Range, Where } from '../text/where.ts';
 import { waiverFindings, withWaivers } from '../rules/waivers.ts';
 import { inFile } from './elsewhere.ts';
 import { fileId } from './file-names.ts';
+import { failureNet, notChecked } from './net.ts';
+import type { Failure } from './net.ts';
 import { inOrder } from './sorting.ts';
 import type { Snapshot, SourceFile } from './snapshot.ts';
 
 /** What the order stage knows beside its findings. */
 export interface Order {
-  readonly graph: StepGraph;
   /** What the paths to each `stop` leave as it is. */
   readonly left: readonly Left[];
   /** The wait owed by each source of a live circuit. */
@@ -47,7 +50,10 @@ export interface Order {
   readonly owedAfter: readonly OwedAfter[];
 }
 
-/** The one door to everything that is known of a file. It belongs to one snapshot; stages are computed once. */
+/**
+ * The one door to everything that is known of a file. It belongs to one snapshot; stages are computed once. Nothing that
+ * fails comes through it: a stage that does is empty and not complete, and `findings` says that the file is not checked.
+ */
 export interface Analysis {
   readonly file: FileId;
   readonly snapshot: Snapshot;
@@ -64,6 +70,8 @@ export interface Analysis {
   explain(index: number, of: Id, draws?: number): Work<Explanation | null>;
   /** All findings up to a stage, sorted by position. */
   findings(upTo: Exclude<Stage, 'diagnosis'>): Work<readonly Finding[]>;
+  /** What went wrong inside Ohmwright itself, as far as the analysis has been asked; `findings` tells of it. */
+  failure(): Failure | null;
   /** The only way to offsets. */
   range(where: Where): Range;
   /** What stands at an offset: a key or a value. */
@@ -84,68 +92,123 @@ export interface Analysis {
 
 const known = new WeakMap<Snapshot, Map<FileId, Analysis>>();
 
-/** The analysis of one file of a snapshot; the same one for the same question. Other bounds make one of their own. */
-export function analyse(snapshot: Snapshot, named: FileId, bounds: Bounds = defaultBounds): Analysis {
+/** The analysis of one file of a snapshot; the same one for the same question. One by other bounds or rules is made anew. */
+export function analyse(
+  snapshot: Snapshot,
+  named: FileId,
+  bounds: Bounds = defaultBounds,
+  rules: readonly Rule[] = allRules,
+): Analysis {
   const file = fileId(named);
-  if (bounds !== defaultBounds) return newAnalysis(snapshot, file, bounds);
+  if (bounds !== defaultBounds || rules !== allRules) return newAnalysis(snapshot, file, bounds, rules);
   const ofSnapshot = known.get(snapshot) ?? new Map<FileId, Analysis>();
   known.set(snapshot, ofSnapshot);
-  const analysis = ofSnapshot.get(file) ?? newAnalysis(snapshot, file, bounds);
+  const analysis = ofSnapshot.get(file) ?? newAnalysis(snapshot, file, bounds, rules);
   ofSnapshot.set(file, analysis);
   return analysis;
 }
 
 interface Base {
-  readonly read: ReadFile;
   /** What is analysed: nothing of a parts file, and nothing where the text is broken and steps may be missing. */
   readonly procedure: Procedure;
   readonly graph: StepGraph;
   readonly circuits: Circuits;
 }
 
-function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis {
+interface UpToWindows {
+  readonly checked: Checked<Readings>;
+  readonly onward: Context | null;
+}
+
+function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: readonly Rule[]): Analysis {
+  const source = snapshot.files.get(file) ?? { id: file, text: '' };
+  const net = failureNet();
+
+  const read = once((): ReadFile => {
+    const found = net.hold(
+      'text',
+      () => readProcedure(source, snapshot.find),
+      (error) => nothingRead(source, { error }),
+    );
+    if (found.thrown !== null) net.catch('text', found.thrown.error);
+    return found;
+  });
+
+  const look = <T>(ask: (read: ReadFile) => T, instead: T): T =>
+    net.hold(
+      'text',
+      () => ask(read()),
+      () => instead,
+    );
+
   const base = once((): Base => {
-    const read = readProcedure(snapshot.files.get(file) ?? { id: file, text: '' }, snapshot.find);
-    const procedure = read.whole && !isPartsFile(file) ? read.procedure : emptyProcedure(file);
-    return { read, procedure, graph: stepGraph(procedure), circuits: circuitsOf(procedure) };
+    const { whole, procedure: written } = read();
+    const procedure = whole && !isPartsFile(file) ? written : emptyProcedure(file);
+    return { procedure, graph: stepGraph(procedure), circuits: circuitsOf(procedure) };
   });
 
-  const readings = onceWorked(() => computeReadings(base().procedure, base().graph, base().circuits, bounds));
+  /** null: something failed on the way to it. */
+  const context = onceWorked(() =>
+    net.holdWork<Context | null>(
+      'windows',
+      function* () {
+        const { findings, stepContent, thrown } = read();
+        if (thrown !== null) return null;
+        const { procedure, graph, circuits } = base();
+        const readings = yield* computeReadings(procedure, graph, circuits, bounds);
+        const explorer = explorerOf(graph, bounds);
+        const watchers = sharedWatchers(procedure, circuits, readings);
+        const left = yield* whatIsLeft(procedure, explorer, watchers);
+        const reached = reachable(graph);
+        const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
+        const bench = { graph, explorer, watchers, circuits, readings, left };
+        const isWhole = !findings.some(isErrorOfText);
+        return { procedure, isWhole, stepContent, ...bench, reached, astray };
+      },
+      () => null,
+    ),
+  );
 
-  const context = onceWorked(function* (): Work<Context> {
-    const { read, procedure, graph, circuits } = base();
-    const computed = yield* readings();
-    const explorer = explorerOf(graph, bounds);
-    const watchers = sharedWatchers(procedure, circuits, computed);
-    const left = yield* whatIsLeft(procedure, explorer, watchers);
-    const reached = reachable(graph);
-    const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
-    const { stepContent } = read;
-    const bench = { graph, explorer, watchers, circuits, readings: computed, left };
-    return { procedure, isWhole: isReadWhole(read), stepContent, ...bench, reached, astray };
-  });
-
-  const windows = onceWorked(function* (): Work<Checked<Readings>> {
+  /** `onward` is what the next stage goes on with; null: this one failed, and nothing behind it is checked. */
+  const upToWindows = onceWorked(function* (): Work<UpToWindows> {
     const known = yield* context();
-    const { findings, complete } = yield* applyRules(known, 'windows');
-    return { value: known.readings, findings, complete: complete && known.readings.complete };
+    if (known === null) {
+      const value = noReadings(emptyProcedure(file));
+      return { checked: { value, findings: [], complete: false }, onward: null };
+    }
+    const { readings: value } = known;
+    const { findings, complete, thrown } = yield* applyRules(known, 'windows', rules);
+    if (thrown !== null) net.catch('windows', thrown.error);
+    return {
+      checked: { value, findings, complete: complete && value.complete },
+      onward: thrown === null ? known : null,
+    };
   });
+
+  function* windows(): Work<Checked<Readings>> {
+    return (yield* upToWindows()).checked;
+  }
 
   const order = onceWorked(function* (): Work<Checked<Order>> {
-    const earlier = yield* windows();
-    const known = yield* context();
-    const { findings, complete } = yield* applyRules(known, 'order');
-    const live = new Set(known.circuits.hazards.flatMap(({ sources }) => sources));
-    const owed = [...known.procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
-    const clusters = clustersOf(known.procedure, known.circuits);
-    const owedAfter = yield* owedAfterSteps(known.graph, clusters, bounds);
-    const value: Order = { graph: known.graph, left: known.left, owed, owedAfter };
-    return { value, findings, complete: complete && earlier.complete };
+    const { checked, onward } = yield* upToWindows();
+    if (onward === null) return { value: emptyOrder, findings: [], complete: false };
+    const { findings, complete, thrown } = yield* applyRules(onward, 'order', rules);
+    if (thrown !== null) net.catch('order', thrown.error);
+    const value = yield* net.holdWork<Order | null>(
+      'order',
+      () => orderOf(onward, bounds),
+      () => null,
+    );
+    return {
+      value: value ?? emptyOrder,
+      findings,
+      complete: complete && checked.complete && value !== null,
+    };
   });
 
   const procedure = (): Checked<Procedure> => {
-    const { read } = base();
-    return { value: read.procedure, findings: read.findings, complete: read.whole };
+    const { procedure: value, findings, whole } = read();
+    return { value, findings, complete: whole };
   };
 
   return {
@@ -154,36 +217,66 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     procedure,
     windows,
     order,
-    *explain(index, of, draws = 0) {
-      const { value } = yield* windows();
-      const reading = value.at(index, of);
-      return reading === undefined ? null : yield* explainReading(base().procedure, reading, draws);
-    },
+    explain: (index, of, draws = 0) =>
+      net.holdWork<Explanation | null>(
+        'windows',
+        function* () {
+          const { value } = yield* windows();
+          const reading = value.at(index, of);
+          return reading === undefined ? null : yield* explainReading(base().procedure, reading, draws);
+        },
+        () => null,
+      ),
     *findings(upTo) {
-      const { read, procedure: analysed } = base();
-      const found = [...read.findings];
-      if (upTo !== 'text') found.push(...(yield* windows()).findings);
-      if (upTo === 'order') found.push(...(yield* order()).findings);
-      const ofWaivers = upTo === 'order' ? waiverFindings(found, analysed, isReadWhole(read)) : [];
-      const all = [...withWaivers(found, analysed), ...ofWaivers].map((one) => inFile(file, one, read));
-      return inOrder(all, read.range);
+      const found = [
+        ...read().findings,
+        ...(upTo === 'text' ? [] : (yield* windows()).findings),
+        ...(upTo === 'order' ? (yield* order()).findings : []),
+      ];
+      const placed = net.hold(
+        upTo,
+        () => {
+          const isWhole = net.failure() === null && !found.some(isErrorOfText);
+          const ofWaivers = upTo === 'order' ? waiverFindings(found, base().procedure, isWhole) : [];
+          const all = [...withWaivers(found, base().procedure), ...ofWaivers];
+          return inOrder(
+            all.map((one) => inFile(file, one, read())),
+            read().range,
+          );
+        },
+        () => found,
+      );
+      const failure = net.failure();
+      return failure === null ? placed : [notChecked(source, failure), ...placed];
     },
-    range: (where) => base().read.range(where),
-    placeAt: (offset) => base().read.placeAt(offset),
-    schemaOf: (path) => base().read.schemaOf(path),
-    stepContent: (step) => base().read.stepContent(step.path),
-    stepLines: (step) => base().read.stepLines(step.path),
-    used: () => base().read.used.map((one) => one.file),
+    failure: net.failure,
+    range: (where) => look(({ range }) => range(where), { from: 0, to: 0 }),
+    placeAt: (offset) => look(({ placeAt }) => placeAt(offset), null),
+    schemaOf: (path) => look(({ schemaOf }) => schemaOf(path), null),
+    stepContent: ({ path }) => look(({ stepContent }) => stepContent(path), ''),
+    stepLines: ({ path }) => look(({ stepLines }) => stepLines(path), null),
+    used: () => read().used.map((one) => one.file),
     usesOthers: () => {
-      const { used, findings } = base().read;
+      const { used, findings } = read();
       return used.length > 0 || findings.some(({ rule }) => rule === 'parts-file');
     },
-    names: () => base().read.names(),
+    names: () => look(({ names }) => names(), noNames),
   };
 }
 
-function isReadWhole({ findings }: ReadFile): boolean {
-  return !findings.some(({ severity }) => severity === 'error');
+function isErrorOfText({ stage, severity }: Finding): boolean {
+  return stage === 'text' && severity === 'error';
+}
+
+const noNames = namesIn(null, false, () => undefined);
+
+const emptyOrder: Order = { left: [], owed: [], owedAfter: [] };
+
+function* orderOf({ procedure, graph, circuits, left }: Context, bounds: Bounds): Work<Order> {
+  const live = new Set(circuits.hazards.flatMap(({ sources }) => sources));
+  const owed = [...procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
+  const owedAfter = yield* owedAfterSteps(graph, clustersOf(procedure, circuits), bounds);
+  return { left, owed, owedAfter };
 }
 
 function once<T>(compute: () => T): () => T {

@@ -23,14 +23,22 @@ export interface CardOptions {
   readonly draft: boolean;
 }
 
-export type Card = { readonly card: CardModel } | { readonly refused: readonly Finding[] };
+export type Card = { readonly card: CardModel } | Refused;
+
+export interface Refused {
+  /** The errors that stand in the way. */
+  readonly refused: readonly Finding[];
+  /** Ohmwright itself failed: there is no draft either, for it would show a check that was not made. */
+  readonly isFailure: boolean;
+}
 
 /** The card of a procedure; refused with the findings while there are errors, unless it is a draft. */
 export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   const findings = yield* analysis.findings('order');
   const errors = findings.filter(isStandingError);
   const { value: order, complete } = yield* analysis.order();
-  if (!options.draft && (errors.length > 0 || !complete)) return { refused: errors };
+  if (analysis.failure() !== null) return { refused: errors, isFailure: true };
+  if (!options.draft && (errors.length > 0 || !complete)) return { refused: errors, isFailure: false };
   const { value: readings } = yield* analysis.windows();
   const { steps, ...procedure } = analysis.procedure().value;
   const model = buildCard({

@@ -94,7 +94,7 @@ export function registerHandlers({
       const { complete: isComplete } = await inSlices(document.analysis.order(), token, time);
       const asDraft = draft && (errors > 0 || !isComplete);
       const made = await inSlices(card(document.analysis, { date, version, draft: asDraft }), token, time);
-      if ('refused' in made) return { kind: 'refused', errors };
+      if ('refused' in made) return made.isFailure ? { kind: 'not-checked' } : { kind: 'refused', errors };
       return { kind: 'card', html: cardHtml(made.card, { face }), draft: asDraft };
     }),
   );

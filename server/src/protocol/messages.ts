@@ -22,6 +22,8 @@ export type CardResult =
   | { readonly kind: 'card'; readonly html: string; readonly draft: boolean }
   | { readonly kind: 'refused'; readonly errors: number }
   | { readonly kind: 'unknown-document' }
+  /** Something went wrong while the document was checked: a finding says what, and there is no draft either. */
+  | { readonly kind: 'not-checked' }
   /** Something went wrong inside the server; its log says what. */
   | { readonly kind: 'failed' };
 

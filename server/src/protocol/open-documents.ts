@@ -78,5 +78,6 @@ export function openDocuments(parts: PartsFiles): OpenDocuments {
 
 /** Whether everything could be read: then what has no window has none for good. */
 function isWhole({ analysis }: EditorDocument): boolean {
+  if (analysis.failure() !== null) return false;
   return !analysis.procedure().findings.some(({ severity }) => severity === 'error');
 }

@@ -109,6 +109,20 @@ export function* computeReadings(
   return { readings, at, codes: codesInOrder, automata, subjectOf, good, reported, complete };
 }
 
+/** What stands for the readings of a procedure where they could not be computed. */
+export function noReadings(procedure: Procedure): Readings {
+  return {
+    readings: [],
+    at: () => undefined,
+    codes: [],
+    automata: new Map(),
+    subjectOf: (loop) => loopSubject(procedure, loop),
+    good: goodReadings(procedure),
+    reported: [],
+    complete: false,
+  };
+}
+
 /** Steps that measure the same with the same instrument, together. */
 function measuredIn(
   procedure: Procedure,

@@ -1,37 +1,43 @@
 import type { Reported } from '../bench/explore.ts';
 import { runAll } from '../bench/run.ts';
 import type { Work } from '../bench/work.ts';
-import type { Finding } from '../text/finding.ts';
+import type { Finding, Thrown } from '../text/finding.ts';
 import type { Context, Finder, Rule } from './rule.ts';
-import { rules } from './rules.ts';
 import { fromReported, fromSeen, onePerSubject } from './to-finding.ts';
 import type { Naming } from './to-finding.ts';
 
 export interface Applied {
   readonly findings: readonly Finding[];
   readonly complete: boolean;
+  /** What a rule threw: the findings are those before it. */
+  readonly thrown: Thrown | null;
 }
 
 /** Applies every rule of a stage; rules that share a finder share its run. */
-export function* applyRules(context: Context, stage: Rule['stage']): Work<Applied> {
-  const naming = namingOf(context);
+export function* applyRules(context: Context, stage: Rule['stage'], rules: readonly Rule[]): Work<Applied> {
+  const naming = namingOf(context, rules);
   const findings: Finding[] = [];
   const report = (reported: readonly Reported[]): void => {
-    findings.push(...reported.map((one) => fromReported(naming, one)));
+    for (const one of reported) findings.push(fromReported(naming, one));
   };
-  if (stage === 'windows') report(context.readings.reported);
   let complete = true;
-  const finders = new Set<Finder>(rules.filter((rule) => rule.stage === stage).map((rule) => rule.finder));
-  for (const finder of finders) {
-    const watched = yield* runAll(context.explorer, finder.watch?.(context) ?? []);
-    report(watched.reported);
-    complete &&= watched.complete;
-    findings.push(...(finder.check?.(context) ?? []).map((seen) => fromSeen(naming, seen)));
+  let thrown: Thrown | null = null;
+  try {
+    if (stage === 'windows') report(context.readings.reported);
+    const finders = new Set<Finder>(rules.filter((rule) => rule.stage === stage).map((rule) => rule.finder));
+    for (const finder of finders) {
+      const watched = yield* runAll(context.explorer, finder.watch?.(context) ?? []);
+      report(watched.reported);
+      complete &&= watched.complete;
+      for (const seen of finder.check?.(context) ?? []) findings.push(fromSeen(naming, seen));
+    }
+  } catch (error) {
+    thrown = { error };
   }
-  return { findings: onePerSubject(findings), complete };
+  return { findings: onePerSubject(findings), complete: complete && thrown === null, thrown };
 }
 
-function namingOf({ procedure, graph, stepContent }: Context): Naming {
+function namingOf({ procedure, graph, stepContent }: Context, rules: readonly Rule[]): Naming {
   const byName = new Map(rules.map((rule) => [rule.name, rule]));
   return {
     procedure,

@@ -73,6 +73,11 @@ export interface Finding {
   readonly key: string;
 }
 
+/** What was thrown where nothing should throw. */
+export interface Thrown {
+  readonly error: unknown;
+}
+
 /** What a stage found, with the problems beside it. `complete` is false where a bound was met; a finding says which. */
 export interface Checked<T> {
   readonly value: T;

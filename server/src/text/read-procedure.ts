@@ -3,7 +3,7 @@ import { neededSections } from '../format/words.ts';
 import { joined } from './documents.ts';
 import type { Documents } from './documents.ts';
 import { expanded } from './expand.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Thrown } from './finding.ts';
 import { findingsFrom } from './findings.ts';
 import { namesIn } from './names.ts';
 import type { Names } from './names.ts';
@@ -62,6 +62,8 @@ export interface ReadFile {
   readonly stepLines: (path: Path) => StepLines | null;
   /** All that is named in the file, also where its entry cannot be read yet. */
   readonly names: () => Names;
+  /** What was thrown on the way: the findings are those before it, and the procedure is empty. */
+  readonly thrown: Thrown | null;
 }
 
 /** The ambient temperature where none is stated: the standard range for tests, IEC 60068-1 (from memory). */
@@ -76,12 +78,24 @@ export function readProcedure(file: SourceFile, find: FindFile = nothingToFind):
   if (own.map === null) return result(alone(own), own.problems, emptyProcedure(file.id), false);
   const problems: Problem[] = [];
   const report = (one: Problem): void => void problems.push(one);
-  const followed = followUses(own, find, report);
-  const documents = joined(own, own.map, followed.used, report);
-  for (const problem of own.problems)
-    if (!standsElsewhere(problem, documents, followed.complete)) report(problem);
-  const procedure = readRoot(documents, followed.complete, report);
-  return result(documents, problems, procedure, own.whole && followed.complete);
+  try {
+    const followed = followUses(own, find, report);
+    const documents = joined(own, own.map, followed.used, report);
+    for (const problem of own.problems)
+      if (!standsElsewhere(problem, documents, followed.complete)) report(problem);
+    const procedure = readRoot(documents, followed.complete, report);
+    return result(documents, problems, procedure, own.whole && followed.complete);
+  } catch (error) {
+    const documents = { ...alone(own), root: own.map };
+    const found = [...new Set([...own.problems, ...problems])];
+    return { ...result(documents, found, emptyProcedure(file.id), false), thrown: { error } };
+  }
+}
+
+/** A file of which nothing is known, not even its text. */
+export function nothingRead({ id }: SourceFile, thrown: Thrown): ReadFile {
+  const own: Document = { id, text: '', root: null, map: null, head: {}, problems: [], whole: false };
+  return { ...result(alone(own), [], emptyProcedure(id), false), thrown };
 }
 
 /** A section that the file itself does not have: it stands in a parts file, or may stand in one that cannot be had. */
@@ -126,6 +140,7 @@ function result(
       return stepLines(tree, text, path);
     },
     names: () => namesIn(root, true, () => undefined),
+    thrown: null,
   };
 }
 

@@ -3,6 +3,12 @@ import type { Severity } from './finding.ts';
 /** The rules of the text: what can be said before anything is computed. */
 export const textRules = [
   {
+    name: 'not-checked',
+    severity: 'error',
+    meaning: 'Ohmwright itself failed, and part of the file is not checked.',
+    why: 'What is not checked must not pass as checked.',
+  },
+  {
     name: 'file',
     severity: 'error',
     meaning:

@@ -29,7 +29,8 @@ export function* tryText(analysis: Analysis, finding: Finding, text: string): Wo
   const old = counted(before, nameBefore);
   const left = counted(after, nameAfter);
   const name = nameBefore(finding);
-  const isGone = (left.get(name) ?? 0) < (old.get(name) ?? 0);
+  // What is not found because it was not looked for is not gone.
+  const isGone = tried.failure() === null && (left.get(name) ?? 0) < (old.get(name) ?? 0);
   const fresh = after.filter((one) => {
     // What could not be read was not looked at any further: it may well hold more, and that is told then.
     if (finding.stage === 'text' && one.stage !== 'text') return false;
