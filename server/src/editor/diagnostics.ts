@@ -37,6 +37,18 @@ export function diagnosticsOf(
   return findings.map((finding) => diagnosticOf(document, finding, options));
 }
 
+/** Stands for all that would have been found, where a file could not be checked. */
+export function notChecked(why: string): Diagnostic {
+  const start = { line: 0, character: 0 };
+  return {
+    range: { start, end: start },
+    severity: DiagnosticSeverity.Error,
+    source: 'ohmwright',
+    code: 'not-checked',
+    message: `This file is not checked. ${why}`,
+  };
+}
+
 function diagnosticOf(document: EditorDocument, finding: Finding, options: DiagnosticOptions): Diagnostic {
   const href = options.descriptionOf(finding.rule);
   const data: DiagnosticData = { key: finding.key };

@@ -1,47 +1,45 @@
-import type { Connection, InitializeParams } from 'vscode-languageserver';
-import { DidChangeWatchedFilesNotification } from 'vscode-languageserver';
-import { partsFileEnding } from '../text/uses.ts';
+import { oneSpelling } from './uris.ts';
 
-/** Files that documents use and that are not open themselves. */
+/** Files that documents use, as they stand on disk. */
 export interface PartsFiles {
-  /** The folders of the workspace, as URIs. */
-  readonly folders: () => readonly string[];
-  /** The text of a file, read once until it is forgotten; null where there is none. */
+  /** The text of a file, read once until it is read again; null where there is none. */
   readonly read: (uri: string) => string | null;
-  readonly forget: () => void;
-  /** Called by the connection when it is set up: which folders there are. */
-  readonly begin: (params: InitializeParams) => void;
+  /** Reads again what is still wanted, and says what is another text now. */
+  readonly readAgain: (wanted: ReadonlySet<string>) => ReadonlySet<string>;
 }
 
 export function partsFiles(readFile: (uri: string) => string | null): PartsFiles {
   const texts = new Map<string, string | null>();
-  let folders: readonly string[] = [];
+  const readNow = (uri: string): string | null => {
+    try {
+      return readFile(uri);
+    } catch {
+      // Not every URI names a file of this machine.
+      return null;
+    }
+  };
   return {
-    folders: () => folders,
     read: (uri) => {
-      const text = texts.has(uri) ? (texts.get(uri) ?? null) : readFile(uri);
-      texts.set(uri, text);
+      const name = oneSpelling(uri);
+      const known = texts.get(name);
+      if (known !== undefined) return known;
+      const text = readNow(name);
+      texts.set(name, text);
       return text;
     },
-    forget: () => {
-      texts.clear();
-    },
-    begin: (params) => {
-      // A client that knows no workspace folders has one folder at most, under an older name.
-      const { rootUri } = params as { readonly rootUri?: string | null };
-      folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (rootUri == null ? [] : [rootUri]);
+    readAgain: (wanted) => {
+      const changed = new Set<string>();
+      for (const [name, before] of [...texts]) {
+        if (!wanted.has(name)) {
+          texts.delete(name);
+          continue;
+        }
+        const text = readNow(name);
+        if (text === before) continue;
+        texts.set(name, text);
+        changed.add(name);
+      }
+      return changed;
     },
   };
-}
-
-/** Asks to be told when a parts file is changed on disk, where the client can. */
-export async function watchPartsFiles(connection: Connection, registers: boolean): Promise<void> {
-  if (!registers) return;
-  await connection.client.register(DidChangeWatchedFilesNotification.type, {
-    watchers: [{ globPattern: `**/*${partsFileEnding}` }],
-  });
-}
-
-export function isPartsUri(uri: string): boolean {
-  return uri.endsWith(partsFileEnding);
 }
