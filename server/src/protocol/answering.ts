@@ -18,8 +18,9 @@ export interface Asked<T> {
   /**
    * What is done where the text, or a file that it uses, changes before the answer is there. `again`: it is made for the
    * new text. `refuse`: the request was about a place in the old one, and the protocol's word for that is the answer.
+   * `cannot`: it is made without a pause.
    */
-  readonly changed: 'again' | 'refuse';
+  readonly changed: 'again' | 'refuse' | 'cannot';
   /** What is answered where the feature fails; without it an error. */
   readonly failed?: (why: string) => T;
 }
@@ -45,9 +46,10 @@ export function answering({ console, documents, session, time }: AnsweringHost):
         try {
           const reasonToStop = (): Error | null =>
             token.isCancellationRequested ? cancelled() : documents.isCurrent(document) ? null : modified();
-          return await inSlices(answer(document), reasonToStop, time);
+          const work = changed === 'cannot' ? answer(document) : afterReading(document, answer);
+          return await inSlices(work, reasonToStop, time);
         } catch (error) {
-          if (changed === 'refuse' || !isModified(error)) throw error;
+          if (changed !== 'again' || !isModified(error)) throw error;
         }
       }
     } catch (error) {
@@ -58,6 +60,13 @@ export function answering({ console, documents, session, time }: AnsweringHost):
       throw new ResponseError(ErrorCodes.InternalError, why);
     }
   };
+}
+
+/** The text is read in one go, which can take as long as many slices: others are heard after that. */
+function* afterReading<T>(document: EditorDocument, answer: Asked<T>['answer']): Work<T> {
+  document.analysis.procedure();
+  yield { stage: 'windows', done: 0 };
+  return yield* answer(document);
 }
 
 function cancelled(): ResponseError {

@@ -1,6 +1,6 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Position, Range } from 'vscode-languageserver-textdocument';
-import { at } from './unchecked.ts';
+import type { Range } from 'vscode-languageserver-textdocument';
+import { at, isRange } from './unchecked.ts';
 
 /**
  * A text after the changes of a client; null where what it is now cannot be known. A range beyond the end of a line or of
@@ -32,14 +32,4 @@ export function changedText(
 /** The library reckons with lines that there are. */
 function inside(text: TextDocument, { start, end }: Range): Range {
   return { start: text.positionAt(text.offsetAt(start)), end: text.positionAt(text.offsetAt(end)) };
-}
-
-function isRange(value: unknown): value is Range {
-  return isPosition(at(value, 'start')) && isPosition(at(value, 'end'));
-}
-
-function isPosition(value: unknown): value is Position {
-  return [at(value, 'line'), at(value, 'character')].every(
-    (number) => typeof number === 'number' && Number.isInteger(number) && number >= 0,
-  );
 }

@@ -119,11 +119,15 @@ function unchecked(why: string): Report {
   return { version: null, items: [notChecked(why)], figures: null };
 }
 
-function* reportOn({ abilities, descriptionOf }: DiagnosticsHost, document: EditorDocument): Work<Report> {
+function* reportOn(
+  { texts, abilities, descriptionOf }: DiagnosticsHost,
+  document: EditorDocument,
+): Work<Report> {
   const findings = yield* document.analysis.findings('order');
   const items = diagnosticsOf(document, findings, {
     descriptionOf: abilities.showsDescriptions ? descriptionOf : () => null,
     related: abilities.showsRelated,
+    uriOf: (file) => texts.get(file)?.uri ?? file,
   });
   return { version: document.text.version, items, figures: yield* figuresOf(document, findings) };
 }

@@ -27,6 +27,7 @@ import type { CardParams, CardResult, TemplateResult } from './messages.ts';
 import type { OpenDocuments } from './open-documents.ts';
 import type { Session } from './session.ts';
 import type { SettingsStore } from './settings.ts';
+import { checkPlace } from './unchecked.ts';
 
 export interface Handling {
   readonly connection: Connection;
@@ -45,6 +46,7 @@ export function registerHandlers(handling: Handling): void {
 
   connection.languages.inlayHint.on(async ({ textDocument: { uri }, range }, token) => {
     session.check();
+    checkPlace(range);
     const { enabled } = (await settings.of(uri)).inlayHints;
     if (!enabled) return [];
     const answer = (document: EditorDocument) => hintsIn(documents, document, range);
@@ -52,21 +54,23 @@ export function registerHandlers(handling: Handling): void {
   });
 
   connection.onHover(({ textDocument: { uri }, position }, token) => {
+    checkPlace(position);
     const answer = (document: EditorDocument) => hover(document, position);
     return answering({ feature: 'Hover', uri, token, answer, notOpen: () => null, changed: 'refuse' });
   });
 
   connection.onCompletion(({ textDocument: { uri }, position }, token) => {
+    checkPlace(position);
     const { snippets } = abilities;
     const answer = atOnce((document) => complete(document, position, { snippets }));
-    return answering({ feature: 'Completion', uri, token, answer, notOpen: () => [], changed: 'refuse' });
+    return answering({ feature: 'Completion', uri, token, answer, notOpen: () => [], changed: 'cannot' });
   });
 
   connection.onDocumentSymbol(({ textDocument: { uri } }, token) => {
     const answer = atOnce<DocumentSymbol[] | SymbolInformation[]>((document) =>
       abilities.nestedSymbols ? outline(document) : flat(outline(document), uri),
     );
-    return answering({ feature: 'Outline', uri, token, answer, notOpen: () => [], changed: 'again' });
+    return answering({ feature: 'Outline', uri, token, answer, notOpen: () => [], changed: 'cannot' });
   });
 
   connection.onCodeAction(({ textDocument: { uri }, context }, token) => {
