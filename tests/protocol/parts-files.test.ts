@@ -73,6 +73,31 @@ test('as it stands in the editor, before it is saved', async () => {
   expect(await rulesFound()).toEqual([]);
 });
 
+test('of which the extension is told, and hints and findings are asked for anew', async () => {
+  const introduction = { initializationOptions: { figures: true } };
+  const refreshing = { inlayHint: { refreshSupport: true }, diagnostics: { refreshSupport: true } };
+  opened = await inMemory({ ...pulling, workspace: refreshing }, undefined, undefined, { introduction });
+  const { client } = opened;
+  const heard: unknown[] = [];
+  client.onNotification('ohmwright/stale', (stale) => {
+    heard.push(stale);
+  });
+  client.onRequest('workspace/inlayHint/refresh', () => void heard.push('hints'));
+  client.onRequest('workspace/diagnostic/refresh', () => void heard.push('findings'));
+  await open(uri, using);
+  await open('file:///vans/b.procedure.yaml', text);
+  expect(await rulesFound()).toEqual(['parts-file']);
+  expect(await rulesFound('file:///vans/b.procedure.yaml')).toEqual([]);
+  expect(heard).toEqual([]);
+  await open(parts, partsText('3 min'));
+  expect(await rulesFound()).toEqual([]);
+  expect(heard).toEqual([{ uris: [uri] }, 'findings', 'hints']);
+  // A text that nobody uses changes nothing elsewhere.
+  await open('file:///vans/c.parts.yaml', partsText('3 min'));
+  expect(await rulesFound()).toEqual([]);
+  expect(heard).toHaveLength(3);
+});
+
 describe('a client that does not watch files', () => {
   test('is answered as they stand on disk when it asks', async () => {
     const files = new Map([[parts, partsText('3 min')]]);
