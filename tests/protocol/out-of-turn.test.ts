@@ -119,17 +119,19 @@ describe('a text', () => {
   });
 
   test('ends where a range goes beyond it, and lines are counted rightly after that', async () => {
-    const at = await open(template);
+    const at = await open(short);
     const all = { start: { line: 0, character: 0 }, end: { line: 2 ** 31 - 1, character: 0 } };
-    await change(at, 2, [{ range: all, text: template.slice(0, 500) }]);
+    const lines = template.split(/(?<=\n)/);
+    const [last = '', before = ''] = [lines.pop(), lines.pop()];
+    await change(at, 2, [{ range: all, text: lines.join('').replace('- wait: 3 min', '- wait: 1 min') }]);
     const beyond = { start: { line: 900, character: 7 }, end: { line: 901, character: 0 } };
-    await change(at, 3, [
-      { range: beyond, text: template.slice(500).replace('  - wait: 3 min\n', '  - wait: 1 min\n') },
-    ]);
+    await change(at, 3, [{ range: beyond, text: before }]);
+    const between = { line: 500, character: 0 };
+    await change(at, 4, [{ range: { start: between, end: between }, text: last }]);
     const line = template.split('\n').indexOf('  - wait: 3 min');
     const inLine = { start: { line, character: 10 }, end: { line, character: 11 } };
     expect(await rulesFound(at)).toEqual(['short-wait']);
-    await change(at, 4, [{ range: inLine, text: '3' }]);
+    await change(at, 5, [{ range: inLine, text: '3' }]);
     expect(await rulesFound(at)).toEqual([]);
   });
 
