@@ -10,7 +10,13 @@ let server: Server | undefined;
 /** The editor calls it when a procedure is opened, or one of the commands is asked for. */
 export function activate(context: ExtensionContext): void {
   const status = figuresStatus();
-  server = startServer(context.asAbsolutePath('dist/server.cjs'), status.hear);
+  server = startServer(context.asAbsolutePath('dist/server.cjs'), {
+    ...status,
+    stale: (stale) => {
+      status.stale(stale);
+      previews.renew(stale.uris);
+    },
+  });
   const previews = cardPreviews(server);
   context.subscriptions.push(status, previews, ...registerCommands(server, previews));
 }

@@ -1,12 +1,20 @@
-import { workspace } from 'vscode';
-import type { LanguageClient, LanguageClientOptions, ServerOptions } from 'vscode-languageclient/node';
-import type { CardParams, CardResult, Figures, TemplateResult } from '../../server/src/protocol/messages.ts';
+import type { LanguageClient, ServerOptions } from 'vscode-languageclient/node';
+import type {
+  CardParams,
+  CardResult,
+  Failure,
+  Figures,
+  Stale,
+  TemplateResult,
+} from '../../server/src/protocol/messages.ts';
 import {
   cardRequest,
+  failureNotification,
   figuresNotification,
-  languageId,
+  staleNotification,
   templateRequest,
 } from '../../server/src/protocol/messages.ts';
+import { servedDocuments } from './served.ts';
 
 /** The language server, as the rest of the extension sees it. Requests wait until it runs, and fail where it does not. */
 export interface Server {
@@ -15,11 +23,25 @@ export interface Server {
   readonly stop: () => Promise<void>;
 }
 
-/** Starts the server and returns at once. `hear` is called with the figures of a document each time they are new. */
-export function startServer(bundle: string, hear: (figures: Figures) => void): Server {
+/** What the server says unasked. */
+export interface Hearing {
+  /** The figures of a document, each time they are new. */
+  readonly figures: (figures: Figures) => void;
+  /** A document could not be checked. */
+  readonly failure: (failure: Failure) => void;
+  /** What was said of documents no longer holds. */
+  readonly stale: (stale: Stale) => void;
+  /** It runs, or does not. */
+  readonly running: (isRunning: boolean) => void;
+}
+
+/** Starts the server and returns at once. */
+export function startServer(bundle: string, hear: Hearing): Server {
   const running = run(bundle, hear);
   // The client has told the user why it did not start; whoever asks it something later hears it as well.
-  running.catch(() => undefined);
+  running.catch(() => {
+    hear.running(false);
+  });
   return {
     card: async (params) => (await running).sendRequest<CardResult>(cardRequest, params),
     template: async () => (await running).sendRequest<TemplateResult>(templateRequest),
@@ -30,26 +52,24 @@ export function startServer(bundle: string, hear: (figures: Figures) => void): S
   };
 }
 
-async function run(bundle: string, hear: (figures: Figures) => void): Promise<LanguageClient> {
+async function run(bundle: string, hear: Hearing): Promise<LanguageClient> {
   // The client library is the larger part of the extension; it is loaded after activation has returned.
-  const { LanguageClient, TransportKind } = await import('vscode-languageclient/node');
+  const { LanguageClient, State, TransportKind } = await import('vscode-languageclient/node');
   const node = { module: bundle, transport: TransportKind.ipc };
   const server: ServerOptions = {
     run: node,
     debug: { ...node, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
   };
-  const client = new LanguageClient('ohmwright', 'Ohmwright', server, options());
-  client.onNotification(figuresNotification, hear);
+  const client = new LanguageClient('ohmwright', 'Ohmwright', server, {
+    documentSelector: servedDocuments(),
+    initializationOptions: { figures: true },
+  });
+  client.onNotification(figuresNotification, hear.figures);
+  client.onNotification(failureNotification, hear.failure);
+  client.onNotification(staleNotification, hear.stale);
+  client.onDidChangeState(({ newState }) => {
+    hear.running(newState !== State.Stopped);
+  });
   await client.start();
   return client;
-}
-
-/** Only where the user works: the older sides of a comparison (`git:` and the like) are left alone. */
-function options(): LanguageClientOptions {
-  const folders = workspace.workspaceFolders ?? [];
-  const schemes = new Set(['file', 'untitled', ...folders.map(({ uri }) => uri.scheme)]);
-  return {
-    documentSelector: [...schemes].map((scheme) => ({ scheme, language: languageId })),
-    initializationOptions: { figures: true },
-  };
 }

@@ -20,6 +20,10 @@ export class Uri {
     return this.path;
   }
 
+  with({ path }: { readonly path: string }): Uri {
+    return new Uri(this.scheme, path);
+  }
+
   toString(): string {
     return `${this.scheme}:${this.path}`;
   }
@@ -27,10 +31,49 @@ export class Uri {
 
 export const file = (path: string): Uri => new Uri('file', path);
 
-type Change = (event: {
-  readonly document: { readonly uri: Uri };
+/** A document as the editor has it open. */
+export interface Document {
+  readonly uri: Uri;
+  readonly languageId: string;
+  version: number;
+  readonly isUntitled: boolean;
+}
+
+export const documentAt = (uri: Uri): Document => ({
+  uri,
+  languageId: 'ohmwright-procedure',
+  version: 1,
+  isUntitled: uri.scheme === 'untitled',
+});
+
+interface Change {
+  readonly document: Document;
   readonly contentChanges: readonly unknown[];
-}) => void;
+}
+
+interface Renames {
+  readonly files: readonly { readonly oldUri: Uri; readonly newUri: Uri }[];
+}
+
+/** What the extension can listen to, and those that listen. */
+function event<T>() {
+  const hearers = new Set<(happened: T) => void>();
+  return {
+    hearers,
+    on: (hear: (happened: T) => void) => {
+      hearers.add(hear);
+      return { dispose: () => hearers.delete(hear) };
+    },
+    happens: (happened: T): void => {
+      for (const hear of [...hearers]) hear(happened);
+    },
+  };
+}
+
+const changes = event<Change>();
+const closings = event<Document>();
+const renames = event<Renames>();
+const activations = event<unknown>();
 
 /** The panel that was opened last, and what the user does to it. */
 export interface Panel {
@@ -43,15 +86,31 @@ export interface Panel {
   readonly dispose: () => void;
 }
 
-const changes = new Set<Change>();
 export const panels: Panel[] = [];
 
 /** The user types into a document. */
-export function type(uri: Uri): void {
-  for (const hear of [...changes]) hear({ document: { uri }, contentChanges: [{}] });
+export function type(uri: Uri, document = documentAt(uri)): void {
+  document.version += 1;
+  changes.happens({ document, contentChanges: [{}] });
 }
 
-export const listeners = (): number => changes.size;
+/** The editor has a document no longer open. */
+export function close(uri: Uri): void {
+  closings.happens(documentAt(uri));
+}
+
+export function rename(oldUri: Uri, newUri: Uri): void {
+  renames.happens({ files: [{ oldUri, newUri }] });
+}
+
+/** The user goes to a document. */
+export function activate(document: Document): void {
+  api.window.activeTextEditor = { document };
+  activations.happens(undefined);
+}
+
+/** Those that listen to what happens to documents. */
+export const listeners = (): number => changes.hearers.size + closings.hearers.size;
 
 export const answers = {
   /** The button that the user takes on the next messages, in order. */
@@ -65,6 +124,8 @@ export const seen = {
   proposed: undefined as Uri | undefined,
   written: new Map<string, string>(),
   commands: [] as string[],
+  /** The language status. */
+  status: { name: '', text: '', detail: '', severity: 0, busy: false, dispose: () => undefined },
 };
 
 const message = (text: string): Promise<string | undefined> => {
@@ -81,7 +142,13 @@ export const api = {
       return Promise.resolve();
     },
   },
+  LanguageStatusSeverity: { Information: 0, Warning: 1, Error: 2 },
+  languages: {
+    createLanguageStatusItem: () => seen.status,
+  },
   window: {
+    activeTextEditor: undefined as { readonly document: Document } | undefined,
+    onDidChangeActiveTextEditor: activations.on,
     showErrorMessage: message,
     showInformationMessage: message,
     showSaveDialog: ({ defaultUri }: { readonly defaultUri?: Uri }) => {
@@ -116,10 +183,9 @@ export const api = {
     workspaceFolders: undefined as readonly { readonly uri: Uri }[] | undefined,
     openTextDocument: (uri: Uri): Promise<unknown> =>
       uri.path.includes('missing') ? Promise.reject(new Error(`no <${uri.path}>`)) : Promise.resolve({}),
-    onDidChangeTextDocument: (hear: Change) => {
-      changes.add(hear);
-      return { dispose: () => changes.delete(hear) };
-    },
+    onDidChangeTextDocument: changes.on,
+    onDidCloseTextDocument: closings.on,
+    onDidRenameFiles: renames.on,
     fs: {
       writeFile: (to: Uri, bytes: Uint8Array) => {
         if (to.path.includes('locked')) return Promise.reject(new Error('the disk is locked'));
@@ -131,7 +197,7 @@ export const api = {
 };
 
 export function clear(): void {
-  changes.clear();
+  for (const { hearers } of [changes, closings, renames, activations]) hearers.clear();
   panels.length = 0;
   answers.buttons.length = 0;
   answers.save = undefined;
@@ -140,4 +206,5 @@ export function clear(): void {
   seen.written.clear();
   seen.commands.length = 0;
   api.workspace.workspaceFolders = undefined;
+  api.window.activeTextEditor = undefined;
 }

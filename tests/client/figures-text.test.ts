@@ -27,7 +27,10 @@ test('the figures are counted in words, and graded by the worst that was found',
 
 test('what was not checked whole is not shown as sound', () => {
   expect(figuresText({ ...figures, complete: false })).toMatchObject({
+    text: '81 steps, 7 readings, 0 errors, not all checked',
     detail: 'Not everything could be checked.',
     grade: 'Warning',
   });
+  expect(figuresText('failed')).toMatchObject({ text: 'Not checked', grade: 'Error' });
+  expect(figuresText('stopped')).toMatchObject({ text: 'Not checked', grade: 'Error' });
 });

@@ -2,7 +2,17 @@ import type { Uri } from 'vscode';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { CardParams, CardResult } from '../../server/src/protocol/messages.ts';
 import type { Panel } from './editor-stand-in.ts';
-import { api, clear, file, listeners, panels, type } from './editor-stand-in.ts';
+import {
+  api,
+  clear,
+  close,
+  file,
+  listeners,
+  panels,
+  rename,
+  type,
+  Uri as StandInUri,
+} from './editor-stand-in.ts';
 
 vi.mock('vscode', () => api);
 const { cardPreviews } = await import('../../client/src/preview/previews.ts');
@@ -127,5 +137,71 @@ describe('the card beside the text', () => {
     expect(previews.active()).toBeUndefined();
     previews.show(asUri(brake));
     expect(panels).toHaveLength(2);
+  });
+
+  test('is made again where a file that the procedure uses has changed, and for no other procedure', async () => {
+    const server = slowServer();
+    const previews = cardPreviews(server);
+    previews.show(asUri(brake));
+    await settle();
+    previews.renew([String(belt)]);
+    await settle(1000);
+    expect(server.asked).toHaveLength(1);
+    previews.renew([String(belt), String(brake)]);
+    await settle(1000);
+    server.asked[1]?.answer(page('<p>with other parts</p>'));
+    await settle();
+    expect(only().webview.html).toBe('<p>with other parts</p>');
+  });
+
+  test('is made again from the disk where the procedure is closed', async () => {
+    const server = slowServer();
+    cardPreviews(server).show(asUri(brake));
+    await settle();
+    server.asked[0]?.answer(page('<p>never saved</p>'));
+    await settle();
+    close(belt);
+    await settle(1000);
+    expect(server.asked).toHaveLength(1);
+    close(brake);
+    await settle(1000);
+    server.asked[1]?.answer(page('<p>on disk</p>'));
+    await settle();
+    expect(only().webview.html).toBe('<p>on disk</p>');
+  });
+
+  test('goes where the procedure was never saved and is closed', async () => {
+    const server = slowServer();
+    const unsaved = new StandInUri('untitled', 'Untitled-1');
+    cardPreviews(server).show(asUri(unsaved));
+    await settle();
+    const disposed = vi.spyOn(only(), 'dispose');
+    close(unsaved);
+    expect(disposed).toHaveBeenCalledTimes(1);
+    expect(listeners()).toBe(0);
+  });
+
+  test('follows a procedure that has another name, also by its folder, and says where one is gone', async () => {
+    const server = slowServer();
+    const previews = cardPreviews(server);
+    previews.show(asUri(brake));
+    await settle();
+    rename(file('/vans/brake'), file('/vans/other'));
+    close(brake);
+    rename(brake, file('/vans/handbrake.procedure.yaml'));
+    rename(file('/vans'), file('/cars'));
+    await settle(1000);
+    expect(server.asked.slice(1).map(({ params }) => params.uri)).toEqual([
+      'file:/cars/handbrake.procedure.yaml',
+    ]);
+    server.asked[1]?.answer(page('<p>moved</p>'));
+    await settle();
+    expect([only().title, only().webview.html]).toEqual(['Card: handbrake', '<p>moved</p>']);
+    type(brake);
+    await settle(1000);
+    expect(server.asked).toHaveLength(2);
+    rename(file('/cars/handbrake.procedure.yaml'), file('/missing/handbrake.procedure.yaml'));
+    await settle(1000);
+    expect(only().webview.html).toContain('The card cannot be shown');
   });
 });

@@ -8,6 +8,8 @@ import {
 import { createProtocolConnection } from 'vscode-languageserver-protocol/node';
 import type { ClientCapabilities, ProtocolConnection } from 'vscode-languageserver-protocol/node';
 import { startServer } from '../../server/src/protocol/server.ts';
+import type { ServerHost } from '../../server/src/protocol/server.ts';
+import type { Time } from '../../server/src/protocol/slices.ts';
 
 export interface InMemory {
   readonly client: ProtocolConnection;
@@ -16,11 +18,30 @@ export interface InMemory {
   readonly close: () => void;
 }
 
+export interface Surroundings {
+  /** What the host of the server does otherwise than a good one. */
+  readonly host?: Partial<Omit<ServerHost, 'time'>> & { readonly time?: Partial<Time> };
+  /** What the client says of itself beside its capabilities. */
+  readonly introduction?: Readonly<Record<string, unknown>>;
+}
+
+const realTime: Time = {
+  now: () => performance.now(),
+  later: (task) => void setImmediate(task),
+  after: (milliseconds, task) => {
+    const timer = setTimeout(task, milliseconds);
+    return () => {
+      clearTimeout(timer);
+    };
+  },
+};
+
 /** A client and the server in one process, joined by two streams. `settings` answers every question for settings. */
 export async function inMemory(
   capabilities: ClientCapabilities,
   settings: () => unknown = () => null,
   files: ReadonlyMap<string, string> = new Map(),
+  { host: { time, ...host } = {}, introduction = {} }: Surroundings = {},
 ): Promise<InMemory> {
   const toServer = new PassThrough();
   const toClient = new PassThrough();
@@ -40,16 +61,8 @@ export async function inMemory(
           return text === undefined ? null : { text };
         },
       },
-      time: {
-        now: () => performance.now(),
-        later: (task) => void setImmediate(task),
-        after: (milliseconds, task) => {
-          const timer = setTimeout(task, milliseconds);
-          return () => {
-            clearTimeout(timer);
-          };
-        },
-      },
+      ...host,
+      time: { ...realTime, ...time },
     },
   );
   const client = createProtocolConnection(toClient, toServer);
@@ -62,7 +75,12 @@ export async function inMemory(
   client.onRequest('workspace/inlayHint/refresh', () => null);
   client.onRequest('workspace/diagnostic/refresh', () => null);
   client.listen();
-  await client.sendRequest('initialize', { processId: null, rootUri: null, capabilities });
+  await client.sendRequest('initialize', {
+    processId: null,
+    rootUri: null,
+    capabilities,
+    ...introduction,
+  });
   await client.sendNotification('initialized', {});
   return {
     client,

@@ -196,13 +196,19 @@ describe('hints', () => {
     expect(await hints(client)).toEqual([]);
   });
 
-  test('keep the last good windows while a line is half typed', async () => {
+  test('keep the last good windows while a line is half typed, and say that these are from an earlier text', async () => {
     const client = await open(shipped);
     const before = await hints(client);
     const broken = shipped.replace('  - unplug: K30\n', '  - unplug: K3');
     await change(client, 2, [{ text: broken }]);
     const after = await hints(client);
-    expect(after.map(({ label }) => label)).toEqual(before.map(({ label }) => label));
+    expect(after.map(({ label }) => label)).toEqual(
+      before.map(({ label }) => (typeof label === 'string' ? `earlier: ${label}` : label)),
+    );
+    for (const { tooltip } of after) expect(tooltip).toContain('not checked now');
+    await change(client, 3, [{ text: shipped }]);
+    expect(await hints(client)).toEqual(before);
+    for (const hint of before) expect(hint).not.toHaveProperty('tooltip');
   });
 });
 

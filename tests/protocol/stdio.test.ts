@@ -218,16 +218,18 @@ describe('a client that can do much', () => {
     expect(first.line).not.toBe(second.line);
   });
 
-  test('keeps the windows while a line is half typed', async () => {
+  test('keeps the windows while a line is half typed, as those of an earlier text', async () => {
     await session.change(uri, shippedText);
     const before = await hints(session, wholeOf(shippedText));
     const line = lineOf(shippedText, '  - section: Make safe');
     const broken = shippedText.split('\n').with(line, '  - unplug: [K30').join('\n');
     await session.change(uri, broken);
     const after = await hints(session, wholeOf(broken));
-    const readings = (all: readonly InlayHint[]): readonly string[] =>
-      all.map((hint) => `${hint.position.line} ${hintText(hint)}`).filter((text) => text.includes('reads'));
-    expect(readings(after)).toEqual(readings(before));
+    const readings = (all: readonly InlayHint[]): readonly (readonly [number, string])[] =>
+      all
+        .map((hint) => [hint.position.line, hintText(hint)] as const)
+        .filter(([, text]) => text.includes('reads'));
+    expect(readings(after)).toEqual(readings(before).map(([at, text]) => [at, `earlier: ${text}`]));
     expect(readings(before)).not.toEqual([]);
   });
 

@@ -248,6 +248,27 @@ function specs(): void {
     await takePictures(workbench, 'draft', ['light']);
   });
 
+  spec('sees the card follow a parts file that is edited and not saved', async () => {
+    await openFile(workbench, 'calls.procedure.yaml');
+    await runCommand(workbench, 'Ohmwright: Open Card to the Side');
+    const card = async (isDraft: boolean): Promise<void> => {
+      await see(
+        workbench,
+        isDraft ? 'the word draft on the card' : 'the card without the word draft',
+        () => previews(workbench),
+        (seen) => seen.some((each) => each.includes('K30') && /draft/i.test(each) === isDraft),
+      );
+    };
+    await card(false);
+    await openFile(workbench, 'rig.parts.yaml');
+    await goTo(workbench, partsText.split('\n').findIndex((line) => line.includes('- wait: 3 min')) + 1);
+    await deleteLine(workbench);
+    await card(true);
+    await editor(workbench).click();
+    await workbench.page.keyboard.press('Control+Z');
+    await card(false);
+  });
+
   spec('exports the card to a file', async () => {
     await openFile(workbench, 'export.procedure.yaml');
     await runCommand(workbench, 'Ohmwright: Export Card...');

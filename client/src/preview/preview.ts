@@ -9,20 +9,26 @@ import { messagePage } from './message-page.ts';
 const rest = 300;
 
 export interface Preview {
-  readonly uri: Uri;
+  /** Of the procedure, as it is named now. */
+  readonly uri: () => Uri;
+  /** Makes the card again, once nothing has changed for a moment. */
+  readonly renew: () => void;
+  /** The procedure has another name. */
+  readonly follow: (uri: Uri) => void;
   readonly reveal: () => void;
   readonly hasFocus: () => boolean;
   readonly dispose: () => void;
 }
 
 /** Shows the card of a procedure beside it and keeps it up to date, until the user closes it. */
-export function openPreview(server: Server, uri: Uri, onClosed: () => void): Preview {
+export function openPreview(server: Server, at: Uri, onClosed: () => void): Preview {
   const panel = window.createWebviewPanel(
     'ohmwright.card',
-    titleOf(uri, false),
+    titleOf(at, false),
     { viewColumn: ViewColumn.Beside, preserveFocus: true },
     { enableScripts: false, enableForms: false, localResourceRoots: [], enableFindWidget: true },
   );
+  let uri = at;
   let closed = false;
   let latest = 0;
   let shown = '';
@@ -31,26 +37,43 @@ export function openPreview(server: Server, uri: Uri, onClosed: () => void): Pre
   const render = async (): Promise<void> => {
     const turn = ++latest;
     const { html, draft } = await pageOf(server, uri);
-    // A later text overtakes an earlier one. Setting the same page again would only make it flicker.
-    if (closed || turn !== latest || html === shown) return;
-    shown = html;
+    // A later text overtakes an earlier one.
+    if (closed || turn !== latest) return;
     panel.title = titleOf(uri, draft);
+    // Setting the same page again would only make it flicker.
+    if (html === shown) return;
+    shown = html;
     panel.webview.html = html;
   };
-  const changes = workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
-    if (contentChanges.length === 0 || document.uri.toString() !== uri.toString()) return;
+  const renew = (): void => {
     clearTimeout(timer);
     timer = setTimeout(() => void render(), rest);
-  });
+  };
+  const listeners = [
+    workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
+      if (contentChanges.length > 0 && document.uri.toString() === uri.toString()) renew();
+    }),
+    // What was not saved is gone; what is on disk, if anything, is what counts now.
+    workspace.onDidCloseTextDocument((document) => {
+      if (document.uri.toString() !== uri.toString()) return;
+      if (document.isUntitled) panel.dispose();
+      else renew();
+    }),
+  ];
   panel.onDidDispose(() => {
     closed = true;
     clearTimeout(timer);
-    changes.dispose();
+    for (const one of listeners) one.dispose();
     onClosed();
   });
   void render();
   return {
-    uri,
+    uri: () => uri,
+    renew,
+    follow: (to) => {
+      uri = to;
+      renew();
+    },
     reveal: () => {
       panel.reveal(undefined, true);
     },

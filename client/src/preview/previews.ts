@@ -1,11 +1,15 @@
 import type { Uri } from 'vscode';
+import { workspace } from 'vscode';
 import type { Server } from '../server.ts';
+import { movedTo } from './moved.ts';
 import type { Preview } from './preview.ts';
 import { openPreview } from './preview.ts';
 
 export interface CardPreviews {
   /** Opens the card of a procedure beside it, or brings it to the front. */
   readonly show: (uri: Uri) => void;
+  /** Makes the cards of these procedures anew. */
+  readonly renew: (uris: readonly string[]) => void;
   /** The procedure whose card has the focus. */
   readonly active: () => Uri | undefined;
   readonly dispose: () => void;
@@ -13,21 +17,32 @@ export interface CardPreviews {
 
 /** All cards that are shown, one for each procedure. */
 export function cardPreviews(server: Server): CardPreviews {
-  const open = new Map<string, Preview>();
+  const open = new Set<Preview>();
+  const of = (uri: string): Preview | undefined => [...open].find((one) => one.uri().toString() === uri);
+  const renames = workspace.onDidRenameFiles(({ files }) => {
+    for (const preview of [...open]) {
+      const uri = movedTo(preview.uri(), files);
+      if (uri === null) continue;
+      of(uri.toString())?.dispose();
+      preview.follow(uri);
+    }
+  });
   return {
     show: (uri) => {
-      const key = uri.toString();
-      const shown = open.get(key);
+      const shown = of(uri.toString());
       if (shown !== undefined) shown.reveal();
-      else
-        open.set(
-          key,
-          openPreview(server, uri, () => open.delete(key)),
-        );
+      else {
+        const preview = openPreview(server, uri, () => open.delete(preview));
+        open.add(preview);
+      }
     },
-    active: () => [...open.values()].find((preview) => preview.hasFocus())?.uri,
+    renew: (uris) => {
+      for (const uri of uris) of(uri)?.renew();
+    },
+    active: () => [...open].find((preview) => preview.hasFocus())?.uri(),
     dispose: () => {
-      for (const preview of [...open.values()]) preview.dispose();
+      renames.dispose();
+      for (const preview of [...open]) preview.dispose();
     },
   };
 }

@@ -5,7 +5,7 @@ import { hopInWords, tellPath } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
 import type { Finding, Severity } from '../text/finding.ts';
 import { visible } from '../text/printable.ts';
-import type { Where } from '../text/where.ts';
+import type { FileId, Where } from '../text/where.ts';
 import { locationOf, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
 
@@ -16,6 +16,8 @@ export interface DiagnosticOptions {
   readonly descriptionOf: DescriptionOf;
   /** Whether the client shows places that belong to a diagnostic. */
   readonly related: boolean;
+  /** The URI of a parts file as the client spells it. */
+  readonly uriOf?: (file: FileId) => string;
 }
 
 /** What a code action needs to find the finding again. */
@@ -38,10 +40,22 @@ export function diagnosticsOf(
   return findings.map((finding) => diagnosticOf(document, finding, options));
 }
 
+/** Stands for all that would have been found, where a file could not be checked. */
+export function notChecked(why: string): Diagnostic {
+  const start = { line: 0, character: 0 };
+  return {
+    range: { start, end: start },
+    severity: DiagnosticSeverity.Error,
+    source: 'ohmwright',
+    code: 'not-checked',
+    message: `This file is not checked. ${why}`,
+  };
+}
+
 function diagnosticOf(document: EditorDocument, finding: Finding, options: DiagnosticOptions): Diagnostic {
   const href = options.descriptionOf(finding.rule);
   const data: DiagnosticData = { key: finding.key };
-  const related = options.related ? relatedTo(document, finding) : [];
+  const related = options.related ? relatedTo(document, finding, options) : [];
   return {
     range: rangeOf(document, finding.at),
     severity: finding.waived === undefined ? severities[finding.severity] : DiagnosticSeverity.Hint,
@@ -60,10 +74,14 @@ function waivedInWords({ waived }: Finding): string {
   return waived === undefined ? '' : `Waived (${waived.reason.trim()}): `;
 }
 
-function relatedTo(document: EditorDocument, { related, trace }: Finding): DiagnosticRelatedInformation[] {
+function relatedTo(
+  document: EditorDocument,
+  { related, trace }: Finding,
+  { uriOf = (file) => file }: DiagnosticOptions,
+): DiagnosticRelatedInformation[] {
   const { analysis } = document;
   const placed = (at: Where, message: string): DiagnosticRelatedInformation => ({
-    location: locationOf(document, at),
+    location: locationOf(document, at, uriOf),
     message: visible(message),
   });
   const told = trace === undefined ? [] : pathLines(tellPath(analysis.procedure().value, trace).slice(0, -1));

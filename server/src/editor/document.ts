@@ -1,7 +1,7 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Location, Position, Range } from 'vscode-languageserver-types';
 import type { Analysis } from '../project/analysis.ts';
-import type { Range as Stretch, Where } from '../text/where.ts';
+import type { FileId, Range as Stretch, Where } from '../text/where.ts';
 
 /** A document as the features of the editor see it: its text, and what is known of it. */
 export interface EditorDocument {
@@ -18,13 +18,17 @@ export function rangeOf(document: EditorDocument, where: Where): Range {
   return toRange(document, document.analysis.range(where));
 }
 
-/** A place in the document, or in a parts file that it uses. */
-export function locationOf(document: EditorDocument, where: Where): Location {
+/** A place in the document, or in a parts file that it uses, whose URI the caller knows. */
+export function locationOf(
+  document: EditorDocument,
+  where: Where,
+  uriOf: (file: FileId) => string,
+): Location {
   const { text, analysis } = document;
   const other = analysis.used().find(({ id }) => id === where.file);
   if (other === undefined) return { uri: text.uri, range: rangeOf(document, where) };
   const elsewhere = TextDocument.create(other.id, text.languageId, 0, other.text);
-  return { uri: other.id, range: toRange({ analysis, text: elsewhere }, analysis.range(where)) };
+  return { uri: uriOf(other.id), range: toRange({ analysis, text: elsewhere }, analysis.range(where)) };
 }
 
 /** Behind the last character of a line. */

@@ -42,12 +42,15 @@ function joined(each: readonly string[]): string {
 
 const mostTexts = 3;
 
-/** Hints for the lines asked for. `earlier` stands in for steps of which nothing is known while the text is broken. */
+/**
+ * Hints for the lines asked for. While the text is broken, `earlier` stands in for steps of which nothing is known, and
+ * says so.
+ */
 export function inlayHints(
   document: EditorDocument,
   range: Range,
   now: HintTexts,
-  earlier: HintTexts,
+  earlier: HintTexts | null,
 ): InlayHint[] {
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
@@ -56,16 +59,30 @@ export function inlayHints(
   );
   return [...written.values()].flatMap((step): InlayHint[] => {
     const content = analysis.stepContent(step);
-    const text = now.get(content) ?? earlier.get(content);
-    if (text === undefined) return [];
+    const hint = hintNow(now.get(content)) ?? hintEarlier(earlier?.get(content));
+    if (hint === null) return [];
     const { line } = rangeOf(document, {
       file: analysis.file,
       path: [...step.path, step.verb],
       part: 'key',
     }).start;
     if (line < range.start.line || line > range.end.line) return [];
-    return [{ position: endOfLine(document, line), label: printable(text), paddingLeft: true }];
+    return [{ position: endOfLine(document, line), paddingLeft: true, ...hint }];
   });
+}
+
+type Said = Pick<InlayHint, 'label' | 'tooltip'>;
+
+function hintNow(text: string | undefined): Said | null {
+  return text === undefined ? null : { label: printable(text) };
+}
+
+function hintEarlier(text: string | undefined): Said | null {
+  if (text === undefined) return null;
+  return {
+    label: `earlier: ${printable(text)}`,
+    tooltip: 'From the last text without errors. It is not checked now.',
+  };
 }
 
 function windowText(here: readonly Reading[]): string | null {

@@ -3,15 +3,24 @@ import { startServer } from '../protocol/server.ts';
 import type { ServerHost } from '../protocol/server.ts';
 import { handbook } from '../rules/handbook.ts';
 import { filesByUri } from './file-systems.ts';
+import { overStandardStreams } from './standard-streams.ts';
 import { besideProgram } from './terminal.ts';
+import { watchdog } from './watchdog.ts';
+import type { Watchdog } from './watchdog.ts';
 
 /** Serves over what the arguments of the process name: standard input and output, or the editor's own channel. */
 export function serveAsStarted(version: string): void {
-  startServer(createConnection(ProposedFeatures.all), hostOf(version));
+  const isShutDown = (): boolean => session.isShutDown();
+  const connection = process.argv.includes('--stdio')
+    ? overStandardStreams(isShutDown)
+    : createConnection(ProposedFeatures.all);
+  process.on('disconnect', () => process.exit(isShutDown() ? 0 : 1));
+  const session = startServer(connection, hostOf(version, watchdog()));
 }
 
-function hostOf(version: string): ServerHost {
+function hostOf(version: string, { watch }: Watchdog): ServerHost {
   return {
+    onClient: watch,
     version,
     descriptionOf: descriptions(),
     files: filesByUri,

@@ -1,16 +1,17 @@
 import type { CancellationToken, Connection, Diagnostic } from 'vscode-languageserver';
 import { CancellationTokenSource, DocumentDiagnosticReportKind } from 'vscode-languageserver';
-import { isStandingError } from '../text/finding.ts';
 import type { Work } from '../bench/work.ts';
-import { diagnosticsOf } from '../editor/diagnostics.ts';
+import { diagnosticsOf, notChecked } from '../editor/diagnostics.ts';
 import type { DescriptionOf } from '../editor/diagnostics.ts';
 import type { EditorDocument } from '../editor/document.ts';
+import { isStandingError } from '../text/finding.ts';
+import type { Finding } from '../text/finding.ts';
 import type { Abilities } from './abilities.ts';
-import { figuresNotification } from './messages.ts';
-import type { Figures } from './messages.ts';
-import type { OpenDocuments } from './open-documents.ts';
-import { safely } from './safely.ts';
-import { inSlices } from './slices.ts';
+import type { Answering } from './answering.ts';
+import type { Asking } from './asking.ts';
+import { failureNotification, figuresNotification } from './messages.ts';
+import type { Failure, Figures } from './messages.ts';
+import type { OpenTexts } from './open-texts.ts';
 import type { Time } from './slices.ts';
 
 /** After a keystroke the server waits this many milliseconds for the next one before it pushes diagnostics. */
@@ -18,8 +19,10 @@ const typingPause = 100;
 
 export interface DiagnosticsHost {
   readonly connection: Connection;
-  readonly documents: OpenDocuments;
+  readonly texts: OpenTexts;
   readonly abilities: Abilities;
+  readonly answering: Answering;
+  readonly ask: Asking;
   readonly descriptionOf: DescriptionOf;
   readonly time: Time;
 }
@@ -33,27 +36,19 @@ export function registerDiagnostics(host: DiagnosticsHost): Refreshing {
 export type Refreshing = (uris: readonly string[]) => void;
 
 function answerPulls(host: DiagnosticsHost): Refreshing {
-  const { connection, documents } = host;
-  connection.languages.diagnostics.on((params, token) =>
-    safely(
-      connection.console,
-      'Diagnostics',
-      { kind: DocumentDiagnosticReportKind.Full, items: [] },
-      token,
-      async () => {
-        const document = documents.get(params.textDocument.uri);
-        const items = document === undefined ? [] : await compute(host, document, token);
-        return { kind: DocumentDiagnosticReportKind.Full, items };
-      },
-    ),
-  );
+  const { connection, abilities, ask } = host;
+  connection.languages.diagnostics.on(async ({ textDocument: { uri } }, token) => {
+    const { items } = await report(host, uri, token);
+    return { kind: DocumentDiagnosticReportKind.Full, items };
+  });
   return () => {
-    if (host.abilities.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
+    if (abilities.refreshesDiagnostics)
+      ask('Findings anew', () => connection.languages.diagnostics.refresh());
   };
 }
 
 function pushOnChange(host: DiagnosticsHost): Refreshing {
-  const { connection, documents, time } = host;
+  const { connection, texts, time } = host;
   const pending = new Map<string, () => void>();
   const drop = (uri: string): void => {
     pending.get(uri)?.();
@@ -63,47 +58,81 @@ function pushOnChange(host: DiagnosticsHost): Refreshing {
     drop(uri);
     const source = new CancellationTokenSource();
     const stopWaiting = time.after(typingPause, () => {
-      void safely(connection.console, 'Diagnostics', undefined, source.token, async () => {
-        const document = documents.get(uri);
-        if (document === undefined) return;
-        const diagnostics = await compute(host, document, source.token);
-        await connection.sendDiagnostics({ uri, version: document.text.version, diagnostics });
-      }).catch(() => undefined);
+      report(host, uri, source.token).then(
+        ({ version, items }) => {
+          const of = version === null ? { uri } : { uri, version };
+          host.ask('Findings', () => connection.sendDiagnostics({ ...of, diagnostics: items }));
+        },
+        // It was cancelled: the next one is on its way, or the file is closed.
+        () => undefined,
+      );
     });
     pending.set(uri, () => {
       stopWaiting();
       source.cancel();
     });
   };
-  documents.texts.onDidChangeContent(({ document: { uri } }) => {
+  texts.onChange(({ uri }) => {
     push(uri);
   });
-  documents.texts.onDidClose(({ document: { uri } }) => {
+  texts.onClose(({ uri }) => {
     drop(uri);
-    void connection.sendDiagnostics({ uri, diagnostics: [] });
+    host.ask('Findings', () => connection.sendDiagnostics({ uri, diagnostics: [] }));
   });
   return (uris) => {
     for (const uri of uris) push(uri);
   };
 }
 
-async function compute(
-  host: DiagnosticsHost,
-  document: EditorDocument,
-  token: CancellationToken,
-): Promise<Diagnostic[]> {
-  const { abilities, connection, time } = host;
-  const findings = await inSlices(document.analysis.findings('order'), token, time);
-  if (abilities.hearsFigures) {
-    const figures = await inSlices(figuresOf(document), token, time);
-    void connection.sendNotification(figuresNotification, figures);
-  }
-  const descriptionOf = abilities.showsDescriptions ? host.descriptionOf : () => null;
-  return diagnosticsOf(document, findings, { descriptionOf, related: abilities.showsRelated });
+interface Report {
+  /** Of the text; null where it is not known. */
+  readonly version: number | null;
+  readonly items: Diagnostic[];
+  /** null: it could not be checked. */
+  readonly figures: Figures | null;
 }
 
-function* figuresOf({ analysis, text }: EditorDocument): Work<Figures> {
-  const findings = yield* analysis.findings('order');
+/** The findings of a document. That it could not be checked is an error among them, for an empty list is a promise. */
+async function report(host: DiagnosticsHost, uri: string, token: CancellationToken): Promise<Report> {
+  const { connection, texts, abilities, answering } = host;
+  const made = await answering<Report>({
+    feature: 'Diagnostics',
+    uri,
+    token,
+    answer: (document) => reportOn(host, document),
+    notOpen: () => unchecked(texts.isLost(uri) ? lost : 'The editor has not opened it.'),
+    changed: 'again',
+    failed: (why) => unchecked(`Something went wrong inside Ohmwright: ${why}`),
+  });
+  if (abilities.hearsFigures)
+    host.ask('Figures', () =>
+      made.figures === null
+        ? connection.sendNotification(failureNotification, { uri } satisfies Failure)
+        : connection.sendNotification(figuresNotification, made.figures),
+    );
+  return made;
+}
+
+const lost = 'A change that the editor sent cannot be read. Close the file and open it again.';
+
+function unchecked(why: string): Report {
+  return { version: null, items: [notChecked(why)], figures: null };
+}
+
+function* reportOn(
+  { texts, abilities, descriptionOf }: DiagnosticsHost,
+  document: EditorDocument,
+): Work<Report> {
+  const findings = yield* document.analysis.findings('order');
+  const items = diagnosticsOf(document, findings, {
+    descriptionOf: abilities.showsDescriptions ? descriptionOf : () => null,
+    related: abilities.showsRelated,
+    uriOf: (file) => texts.get(file)?.uri ?? file,
+  });
+  return { version: document.text.version, items, figures: yield* figuresOf(document, findings) };
+}
+
+function* figuresOf({ analysis, text }: EditorDocument, findings: readonly Finding[]): Work<Figures> {
   const { value: readings } = yield* analysis.windows();
   const { complete } = yield* analysis.order();
   return {

@@ -1,8 +1,19 @@
 import { CodeActionKind } from 'vscode-languageserver';
-import type { CancellationToken, Connection, DocumentSymbol, SymbolInformation } from 'vscode-languageserver';
+import type {
+  CancellationToken,
+  CodeAction,
+  CodeActionContext,
+  Connection,
+  DocumentSymbol,
+  InlayHint,
+  Range,
+  SymbolInformation,
+} from 'vscode-languageserver';
+import type { Work } from '../bench/work.ts';
 import { cardHtml } from '../card/html.ts';
 import { codeActions, fixAllActions, fixAllKind, isAskedFor } from '../editor/code-actions.ts';
 import { complete } from '../editor/completion.ts';
+import type { EditorDocument } from '../editor/document.ts';
 import { hover } from '../editor/hover.ts';
 import { inlayHints } from '../editor/inlay-hints.ts';
 import { outline } from '../editor/outline.ts';
@@ -10,96 +21,111 @@ import { template } from '../editor/template.ts';
 import { card } from '../project/card.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Abilities } from './abilities.ts';
+import type { Answering } from './answering.ts';
 import { cardRequest, templateRequest } from './messages.ts';
-import type { CardParams, CardResult } from './messages.ts';
+import type { CardParams, CardResult, TemplateResult } from './messages.ts';
 import type { OpenDocuments } from './open-documents.ts';
-import { safely } from './safely.ts';
+import type { Session } from './session.ts';
 import type { SettingsStore } from './settings.ts';
-import { inSlices } from './slices.ts';
-import type { Time } from './slices.ts';
+import { checkPlace } from './unchecked.ts';
 
 export interface Handling {
   readonly connection: Connection;
   readonly documents: OpenDocuments;
   readonly abilities: Abilities;
+  readonly answering: Answering;
+  readonly session: Session;
   readonly settings: SettingsStore;
-  readonly time: Time;
   /** Of this program, for the stamp of a card. */
   readonly version: string;
 }
 
 /** Every request but diagnostics: find the document, ask the feature, answer. */
-export function registerHandlers({
-  connection,
-  documents,
-  abilities,
-  settings,
-  time,
-  version,
-}: Handling): void {
-  const { console, languages } = connection;
+export function registerHandlers(handling: Handling): void {
+  const { connection, documents, abilities, answering, session, settings, version } = handling;
 
-  languages.inlayHint.on(({ textDocument: { uri }, range }, token) =>
-    safely(console, 'Hints', [], token, async () => {
-      const { inlayHints: wanted } = await settings.of(uri);
-      const document = documents.get(uri);
-      if (document === undefined || !wanted.enabled) return [];
-      const { now, earlier } = await inSlices(documents.hints(document), token, time);
-      return inlayHints(document, range, now, earlier);
+  connection.languages.inlayHint.on(async ({ textDocument: { uri }, range }, token) => {
+    session.check();
+    checkPlace(range);
+    const { enabled } = (await settings.of(uri)).inlayHints;
+    if (!enabled) return [];
+    const answer = (document: EditorDocument) => hintsIn(documents, document, range);
+    return answering({ feature: 'Hints', uri, token, answer, notOpen: () => [], changed: 'refuse' });
+  });
+
+  connection.onHover(({ textDocument: { uri }, position }, token) => {
+    checkPlace(position);
+    const answer = (document: EditorDocument) => hover(document, position);
+    return answering({ feature: 'Hover', uri, token, answer, notOpen: () => null, changed: 'refuse' });
+  });
+
+  connection.onCompletion(({ textDocument: { uri }, position }, token) => {
+    checkPlace(position);
+    const { snippets } = abilities;
+    const answer = atOnce((document) => complete(document, position, { snippets }));
+    return answering({ feature: 'Completion', uri, token, answer, notOpen: () => [], changed: 'cannot' });
+  });
+
+  connection.onDocumentSymbol(({ textDocument: { uri } }, token) => {
+    const answer = atOnce<DocumentSymbol[] | SymbolInformation[]>((document) =>
+      abilities.nestedSymbols ? outline(document) : flat(outline(document), uri),
+    );
+    return answering({ feature: 'Outline', uri, token, answer, notOpen: () => [], changed: 'cannot' });
+  });
+
+  connection.onCodeAction(({ textDocument: { uri }, context }, token) => {
+    if (!abilities.codeActionLiterals) return [];
+    const answer = (document: EditorDocument) => actionsIn(document, context);
+    return answering({ feature: 'Fixes', uri, token, answer, notOpen: () => [], changed: 'refuse' });
+  });
+
+  connection.onRequest(cardRequest, (params: CardParams, token: CancellationToken) =>
+    answering<CardResult>({
+      feature: 'Card',
+      uri: params.uri,
+      token,
+      answer: (document) => cardOf(document, params, version),
+      notOpen: () => ({ kind: 'unknown-document' }),
+      changed: 'again',
+      failed: () => ({ kind: 'failed' }),
     }),
   );
 
-  connection.onHover(({ textDocument: { uri }, position }, token) =>
-    safely(console, 'Hover', null, token, () => {
-      const document = documents.get(uri);
-      return document === undefined ? null : inSlices(hover(document, position), token, time);
-    }),
-  );
+  connection.onRequest(templateRequest, (): TemplateResult => {
+    session.check();
+    return { text: template };
+  });
+}
 
-  connection.onCompletion(({ textDocument: { uri }, position }, token) =>
-    safely(console, 'Completion', [], token, () => {
-      const document = documents.get(uri);
-      return document === undefined ? [] : complete(document, position, { snippets: abilities.snippets });
-    }),
-  );
+/** What is computed in one go. */
+function atOnce<T>(compute: (document: EditorDocument) => T): (document: EditorDocument) => Work<T> {
+  return function* (document) {
+    return compute(document);
+  };
+}
 
-  connection.onDocumentSymbol(({ textDocument: { uri } }, token) =>
-    safely<DocumentSymbol[] | SymbolInformation[]>(console, 'Outline', [], token, () => {
-      const document = documents.get(uri);
-      if (document === undefined) return [];
-      return abilities.nestedSymbols ? outline(document) : flat(outline(document), uri);
-    }),
-  );
+function* hintsIn(documents: OpenDocuments, document: EditorDocument, range: Range): Work<InlayHint[]> {
+  const { now, earlier } = yield* documents.hints(document);
+  return inlayHints(document, range, now, earlier);
+}
 
-  connection.onCodeAction(({ textDocument: { uri }, context }, token) =>
-    safely(console, 'Fixes', [], token, async () => {
-      const document = documents.get(uri);
-      if (document === undefined || !abilities.codeActionLiterals) return [];
-      const { only, diagnostics } = context;
-      const fixes = isAskedFor(CodeActionKind.QuickFix, only)
-        ? await inSlices(codeActions(document, diagnostics), token, time)
-        : [];
-      const all = isAskedFor(fixAllKind, only) ? await inSlices(fixAllActions(document), token, time) : [];
-      return [...fixes, ...all];
-    }),
-  );
+function* actionsIn(document: EditorDocument, { only, diagnostics }: CodeActionContext): Work<CodeAction[]> {
+  const fixes = isAskedFor(CodeActionKind.QuickFix, only) ? yield* codeActions(document, diagnostics) : [];
+  const all = isAskedFor(fixAllKind, only) ? yield* fixAllActions(document) : [];
+  return [...fixes, ...all];
+}
 
-  connection.onRequest(cardRequest, ({ uri, face, date, draft }: CardParams, token: CancellationToken) =>
-    safely<CardResult>(console, 'Card', { kind: 'failed' }, token, async () => {
-      const document = documents.get(uri);
-      if (document === undefined) return { kind: 'unknown-document' };
-      const errors = (await inSlices(document.analysis.findings('order'), token, time)).filter(
-        isStandingError,
-      ).length;
-      const { complete: isComplete } = await inSlices(document.analysis.order(), token, time);
-      const asDraft = draft && (errors > 0 || !isComplete);
-      const made = await inSlices(card(document.analysis, { date, version, draft: asDraft }), token, time);
-      if ('refused' in made) return made.isFailure ? { kind: 'not-checked' } : { kind: 'refused', errors };
-      return { kind: 'card', html: cardHtml(made.card, { face }), draft: asDraft };
-    }),
-  );
-
-  connection.onRequest(templateRequest, () => ({ text: template }));
+function* cardOf(
+  { analysis }: EditorDocument,
+  { face, date, draft }: CardParams,
+  version: string,
+): Work<CardResult> {
+  const errors = (yield* analysis.findings('order')).filter(isStandingError).length;
+  const { complete: isComplete } = yield* analysis.order();
+  const asDraft = draft && (errors > 0 || !isComplete);
+  const made = yield* card(analysis, { date, version, draft: asDraft });
+  if ('refused' in made) return made.isFailure ? { kind: 'not-checked' } : { kind: 'refused', errors };
+  return { kind: 'card', html: cardHtml(made.card, { face }), draft: asDraft };
 }
 
 /** For clients that know no symbols below symbols. */

@@ -46,3 +46,15 @@ export interface Figures {
   /** False where a bound was met, so that not everything was checked. */
   readonly complete: boolean;
 }
+
+/** Notification to the extension: a document could not be checked, because something went wrong inside the server. */
+export const failureNotification = 'ohmwright/failure';
+export interface Failure {
+  readonly uri: string;
+}
+
+/** Notification to the extension: what was said of these documents no longer holds, for a file that they use has changed. */
+export const staleNotification = 'ohmwright/stale';
+export interface Stale {
+  readonly uris: readonly string[];
+}

@@ -1,83 +1,145 @@
-import { TextDocuments } from 'vscode-languageserver';
-import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Work } from '../bench/work.ts';
 import type { EditorDocument } from '../editor/document.ts';
 import { hintTexts } from '../editor/inlay-hints.ts';
 import type { HintTexts } from '../editor/inlay-hints.ts';
-import type { Work } from '../bench/work.ts';
 import { analyse } from '../project/analysis.ts';
 import { fileId, homeOf } from '../project/file-names.ts';
 import { snapshotOf } from '../project/snapshot.ts';
-import type { Files } from '../project/snapshot.ts';
+import type { FileRead } from '../project/snapshot.ts';
 import type { FileId } from '../text/where.ts';
+import type { OpenTexts } from './open-texts.ts';
 import type { PartsFiles } from './parts-files.ts';
 
-/** The documents that are open in the editor, each with the analysis of its present text. */
+/** The documents that are open in the editor, each with the analysis of its present text and of the files that it uses. */
 export interface OpenDocuments {
-  readonly texts: TextDocuments<TextDocument>;
+  /** Looks at the disk first: what stands there may be another text than before. */
   readonly get: (uri: string) => EditorDocument | undefined;
-  /** What hints say now, and what they said when the text was last whole. */
+  /** Whether it still is what `get` would give. */
+  readonly isCurrent: (document: EditorDocument) => boolean;
+  /** What hints say now, and what they said when the text was last whole; null where it is whole. */
   readonly hints: (
     document: EditorDocument,
-  ) => Work<{ readonly now: HintTexts; readonly earlier: HintTexts }>;
-  /** A parts file may be another one now: forgets what depends on it, and says which documents those are. */
-  readonly partsChanged: () => readonly string[];
+  ) => Work<{ readonly now: HintTexts; readonly earlier: HintTexts | null }>;
+  /** Whether any document uses another file. */
+  readonly useOthers: () => boolean;
+  /** Reads again from the disk what documents use. */
+  readonly readAgain: () => void;
+  /** Forgets all that depends on other files. */
+  readonly forget: () => void;
 }
 
-export function openDocuments(parts: PartsFiles): OpenDocuments {
-  const texts = new TextDocuments(TextDocument);
-  const known = new Map<string, EditorDocument & { readonly version: number }>();
+interface Known {
+  readonly document: EditorDocument;
+  /** The files that it asked for so far, whether they are there or not. */
+  readonly asked: ReadonlySet<FileId>;
+}
+
+export interface Sources {
+  readonly texts: OpenTexts;
+  readonly parts: PartsFiles;
+  readonly folders: () => readonly string[];
+  /** Called with the URIs of documents that say something else now although their own text has not changed. */
+  readonly onStale: (uris: readonly string[]) => void;
+}
+
+export function openDocuments({ texts, parts, folders, onStale }: Sources): OpenDocuments {
+  const known = new Map<string, Known>();
   const lastWhole = new Map<string, HintTexts>();
-  texts.onDidClose(({ document }) => {
-    known.delete(document.uri);
-    lastWhole.delete(document.uri);
-  });
+  /** By where it lies, the name under which a document is open. */
+  const nameAt = new Map<FileId, FileId>();
+
   /** Where a document lies: the links to it followed, so that it has one id however it was opened. */
   const idOf = (uri: string): FileId => {
     const id = fileId(uri);
-    const located = parts.locate(id, homeOf(id, parts.folders().map(fileId)));
+    const located = parts.locate(id, homeOf(id, folders()));
     return 'id' in located ? located.id : id;
   };
+
   /** What is open counts as it stands in the editor, saved or not. */
-  const read: Files['read'] = (id) => {
-    const open = texts.all().find(({ uri }) => idOf(uri) === id);
+  const read = (id: FileId): FileRead | null => {
+    const name = nameAt.get(id) ?? id;
+    if (texts.isLost(name)) return { problem: 'a change of it in the editor could not be read' };
+    const open = texts.get(name);
     return open === undefined ? parts.read(id) : { text: open.getText() };
   };
+
+  const create = (text: TextDocument): Known => {
+    const id = idOf(text.uri);
+    const asked = new Set<FileId>();
+    const noted =
+      <T>(ask: (file: FileId, home: FileId) => T) =>
+      (file: FileId, home: FileId): T => {
+        asked.add(file);
+        return ask(file, home);
+      };
+    const surroundings = { folders: folders(), locate: noted(parts.locate), read: noted(read) };
+    const snapshot = snapshotOf([{ id, text: text.getText() }], surroundings);
+    return { document: { text, analysis: analyse(snapshot, id) }, asked };
+  };
+
+  const drop = (isStale: (one: Known) => boolean): void => {
+    const stale = [...known].filter(([, one]) => isStale(one));
+    for (const [name] of stale) known.delete(name);
+    if (stale.length > 0) onStale(stale.map(([, { document }]) => document.text.uri));
+  };
+  const dropUsersOf = (names: ReadonlySet<FileId>): void => {
+    drop(({ asked }) => [...asked].some((name) => names.has(name)));
+  };
+
+  texts.onChange(({ uri }) => {
+    const id = idOf(uri);
+    nameAt.set(id, fileId(uri));
+    dropUsersOf(new Set([fileId(uri), id]));
+  });
+  texts.onClose(({ uri }) => {
+    const [name, id] = [fileId(uri), idOf(uri)];
+    known.delete(name);
+    lastWhole.delete(name);
+    nameAt.delete(id);
+    dropUsersOf(new Set([name, id]));
+  });
+
+  const readAgain = (): void => {
+    const wanted = new Set([...known.values()].flatMap(({ asked }) => [...asked]));
+    const changed = parts.readAgain(wanted);
+    if (changed.size > 0) dropUsersOf(changed);
+  };
+
   return {
-    texts,
     get: (uri) => {
       const text = texts.get(uri);
       if (text === undefined) return undefined;
-      const earlier = known.get(uri);
-      if (earlier?.version === text.version) return earlier;
-      const { version } = text;
-      // The library changes its document in place; the analysis and its positions belong to this version.
-      const frozen = TextDocument.create(uri, text.languageId, version, text.getText());
-      const id = idOf(uri);
-      const surroundings = { folders: parts.folders(), locate: parts.locate, read };
-      const snapshot = snapshotOf([{ id, text: frozen.getText() }], surroundings);
-      const document = { text: frozen, analysis: analyse(snapshot, id), version };
-      known.set(uri, document);
-      return document;
+      readAgain();
+      const name = fileId(uri);
+      const earlier = known.get(name);
+      if (earlier?.document.text === text) return earlier.document;
+      const now = create(text);
+      known.set(name, now);
+      return now.document;
+    },
+    isCurrent: (document) => {
+      const { uri } = document.text;
+      return known.get(fileId(uri))?.document === document && texts.get(uri) === document.text;
     },
     *hints(document) {
-      const { uri } = document.text;
+      const name = fileId(document.text.uri);
       const { value: readings } = yield* document.analysis.windows();
       const { value: order } = yield* document.analysis.order();
       const now = hintTexts(document, readings, order);
-      if (isWhole(document)) lastWhole.set(uri, now);
-      return { now, earlier: lastWhole.get(uri) ?? now };
+      if (!isWhole(document)) return { now, earlier: lastWhole.get(name) ?? null };
+      lastWhole.set(name, now);
+      return { now, earlier: null };
     },
-    partsChanged: () => {
-      parts.forget();
-      const using = [...known.values()].filter(({ analysis }) => analysis.usesOthers());
-      for (const { text } of using) known.delete(text.uri);
-      return using.map(({ text }) => text.uri);
+    useOthers: () => [...known.values()].some(({ asked }) => asked.size > 0),
+    readAgain,
+    forget: () => {
+      drop(() => true);
     },
   };
 }
 
 /** Whether everything could be read: then what has no window has none for good. */
 function isWhole({ analysis }: EditorDocument): boolean {
-  if (analysis.failure() !== null) return false;
   return !analysis.procedure().findings.some(({ severity }) => severity === 'error');
 }

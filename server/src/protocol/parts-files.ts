@@ -1,59 +1,46 @@
-import type { Connection, InitializeParams } from 'vscode-languageserver';
-import { DidChangeWatchedFilesNotification } from 'vscode-languageserver';
-import { fileId } from '../project/file-names.ts';
 import type { FileRead, Files } from '../project/snapshot.ts';
-import { endings, isPartsFile } from '../format/file-kinds.ts';
+import type { FileId } from '../text/where.ts';
 
-/** Files that documents use and that are not open themselves. */
-export interface PartsFiles {
-  /** The folders of the workspace, as URIs. */
-  readonly folders: () => readonly string[];
-  /** As on disk, each asked for once until it is forgotten. */
-  readonly locate: Files['locate'];
-  readonly read: Files['read'];
-  readonly forget: () => void;
-  /** Called by the connection when it is set up: which folders there are. */
-  readonly begin: (params: InitializeParams) => void;
+/** Files that documents use, as they stand on disk: each asked for once until it is looked at again. */
+export interface PartsFiles extends Files {
+  /** Looks again at what is still wanted, and says what is another text now, or lies elsewhere. */
+  readonly readAgain: (wanted: ReadonlySet<FileId>) => ReadonlySet<FileId>;
+}
+
+interface Asked<T> {
+  readonly id: FileId;
+  readonly answer: T;
+  readonly ask: () => T;
 }
 
 export function partsFiles(disk: Files): PartsFiles {
-  const places = new Map<string, ReturnType<Files['locate']>>();
-  const texts = new Map<string, FileRead | null>();
-  let folders: readonly string[] = [];
+  const places = new Map<string, Asked<ReturnType<Files['locate']>>>();
+  const texts = new Map<FileId, Asked<FileRead | null>>();
   return {
-    folders: () => folders,
-    locate: (uri, home) => {
-      const key = JSON.stringify([uri, home]);
-      const place = places.get(key) ?? disk.locate(uri, home);
-      places.set(key, place);
-      return place;
-    },
-    read: (uri) => {
-      const known = texts.get(uri);
-      const text = known === undefined ? disk.read(uri) : known;
-      texts.set(uri, text);
-      return text;
-    },
-    forget: () => {
-      places.clear();
-      texts.clear();
-    },
-    begin: (params) => {
-      // A client that knows no workspace folders has one folder at most, under an older name.
-      const { rootUri } = params as { readonly rootUri?: string | null };
-      folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (rootUri == null ? [] : [rootUri]);
-    },
+    locate: (id, home) => once(places, JSON.stringify([id, home]), id, () => disk.locate(id, home)),
+    read: (id) => once(texts, id, id, () => disk.read(id)),
+    readAgain: (wanted) => new Set([...askAgain(places, wanted), ...askAgain(texts, wanted)]),
   };
 }
 
-/** Asks to be told when a parts file is changed on disk, where the client can. */
-export async function watchPartsFiles(connection: Connection, registers: boolean): Promise<void> {
-  if (!registers) return;
-  await connection.client.register(DidChangeWatchedFilesNotification.type, {
-    watchers: [{ globPattern: `**/*{${endings.parts.join(',')}}` }],
-  });
+function once<T>(known: Map<string, Asked<T>>, key: string, id: FileId, ask: () => T): T {
+  const asked = known.get(key) ?? { id, answer: ask(), ask };
+  known.set(key, asked);
+  return asked.answer;
 }
 
-export function isPartsUri(uri: string): boolean {
-  return isPartsFile(fileId(uri));
+function askAgain<T>(known: Map<string, Asked<T>>, wanted: ReadonlySet<FileId>): readonly FileId[] {
+  const changed: FileId[] = [];
+  for (const [key, asked] of [...known]) {
+    const { id, ask } = asked;
+    if (!wanted.has(id)) {
+      known.delete(key);
+      continue;
+    }
+    const answer = ask();
+    if (JSON.stringify(answer) === JSON.stringify(asked.answer)) continue;
+    known.set(key, { ...asked, answer });
+    changed.push(id);
+  }
+  return changed;
 }

@@ -1,5 +1,3 @@
-import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
-import type { CancellationToken } from 'vscode-languageserver';
 import type { Work } from '../bench/work.ts';
 
 /** What the host provides of time. */
@@ -15,15 +13,16 @@ export interface Time {
 /** The server answers others between slices of this many milliseconds. */
 const slice = 10;
 
-/** Drives a computation in slices; a request that was cancelled meanwhile ends with the answer of the protocol for it. */
-export function inSlices<T>(work: Work<T>, token: CancellationToken, time: Time): Promise<T> {
+/** Drives a computation in slices, until it is done or `reasonToStop` gives an error, with which it then ends. */
+export function inSlices<T>(work: Work<T>, reasonToStop: () => Error | null, time: Time): Promise<T> {
   return new Promise((resolve, reject) => {
     const go = (): void => {
       try {
         const end = time.now() + slice;
         do {
-          if (token.isCancellationRequested) {
-            reject(cancelled());
+          const reason = reasonToStop();
+          if (reason !== null) {
+            reject(reason);
             return;
           }
           const result = work.next();
@@ -39,8 +38,4 @@ export function inSlices<T>(work: Work<T>, token: CancellationToken, time: Time)
     };
     go();
   });
-}
-
-export function cancelled(): ResponseError<undefined> {
-  return new ResponseError(LSPErrorCodes.RequestCancelled, 'The request was cancelled.');
 }
