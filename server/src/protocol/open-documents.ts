@@ -6,7 +6,7 @@ import type { HintTexts } from '../editor/inlay-hints.ts';
 import { analyse } from '../project/analysis.ts';
 import { fileId, homeOf } from '../project/file-names.ts';
 import { snapshotOf } from '../project/snapshot.ts';
-import type { FileRead } from '../project/snapshot.ts';
+import type { FileRead, Surroundings } from '../project/snapshot.ts';
 import type { FileId } from '../text/where.ts';
 import type { OpenTexts } from './open-texts.ts';
 import type { PartsFiles } from './parts-files.ts';
@@ -67,13 +67,17 @@ export function openDocuments({ texts, parts, folders, onStale }: Sources): Open
   const create = (text: TextDocument): Known => {
     const id = idOf(text.uri);
     const asked = new Set<FileId>();
-    const noted =
-      <T>(ask: (file: FileId, home: FileId) => T) =>
-      (file: FileId, home: FileId): T => {
+    const surroundings: Surroundings = {
+      folders: folders(),
+      locate: (file, home) => {
         asked.add(file);
-        return ask(file, home);
-      };
-    const surroundings = { folders: folders(), locate: noted(parts.locate), read: noted(read) };
+        return parts.locate(file, home);
+      },
+      read: (file) => {
+        asked.add(file);
+        return read(file);
+      },
+    };
     const snapshot = snapshotOf([{ id, text: text.getText() }], surroundings);
     return { document: { text, analysis: analyse(snapshot, id) }, asked };
   };
