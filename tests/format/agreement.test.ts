@@ -173,6 +173,8 @@ const value = fc.oneof(
       [1, 2],
       [1.5, 'a'],
       ['a', 'b', 'c'],
+      ['x', 'x'],
+      ['K1', 'K1'],
       [null],
     ],
     ...[{ x: 'next' }, { within: 'next' }, { x: { within: 'next' } }, { kind: 'lamp', resistance: '2 Ω' }],

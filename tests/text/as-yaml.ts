@@ -40,6 +40,7 @@ export function asYaml(text: string, vocabulary: ReadonlySet<string>): AsYaml {
     for (const { code } of [...errors, ...warnings]) unfit.push(code);
   const walker = { text, vocabulary, words, unfit };
   const root = (list[0]?.contents ?? null) as Node | null;
+  if (!isMap(root)) unfit.push('no map');
   walk(root, '', walker);
   return {
     words,
@@ -63,16 +64,11 @@ interface Walker {
 function walk(node: Node | null, place: string, walker: Walker): void {
   if (isNothing(node)) walker.unfit.push(`nothing at ${place}`);
   if (isAlias(node)) walker.unfit.push(`alias at ${place}`);
-  else if (node !== null && (node.tag !== undefined || node.anchor !== undefined) && !isPlainTag(node))
+  else if (node?.tag !== undefined || node?.anchor !== undefined)
     walker.unfit.push(`tag or anchor at ${place}`);
   if (isScalar(node)) addWords(node, place, walker);
   if (isSeq(node)) for (const item of node.items) walk(item as Node | null, `${place}/#`, walker);
   if (isMap(node)) walkMap(node, place, walker);
-}
-
-/** The library writes the tag of its kind at every collection that has the tag of another kind. */
-function isPlainTag(node: Node): boolean {
-  return node.anchor === undefined && node.tag === undefined;
 }
 
 function walkMap(map: YAMLMap, place: string, walker: Walker): void {

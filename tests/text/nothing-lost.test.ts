@@ -68,8 +68,7 @@ describe('the texts of the repository', () => {
     // Texts have most of their places in common: each is looked at in the shortest one.
     const shortest = [...corpus].sort((one, other) => one.length - other.length);
     const lost = shortest.flatMap((text) => {
-      const words = yamlOf(text).words.filter(({ place }) => !seen.has(place));
-      for (const { place } of words) seen.add(place);
+      const words = yamlOf(text).words.filter(({ place }) => !seen.has(place) && seen.add(place).has(place));
       return unread(text, words);
     });
     expect(lost).toEqual([]);
@@ -78,7 +77,7 @@ describe('the texts of the repository', () => {
 
 describe('with one slip in it', () => {
   const mutants = fc.sample(mutantsOf(corpus), {
-    numRuns: Number(process.env.OHMWRIGHT_SEEDS ?? 2000),
+    numRuns: Number(process.env.OHMWRIGHT_SEEDS ?? 1200),
     seed: 71_300,
   });
   const silent = mutants.filter(({ text }) => !isRefused(read(text)));
