@@ -77,7 +77,11 @@ export function followUses(own: Document, find: FindFile, report: (problem: Prob
     }
     if (used.has(found.id)) continue;
     if (used.size + onWay.size > mostUsed) {
-      wrong(place, `${through}More than ${mostUsed} parts files are used, and the others are not read.`, name);
+      wrong(
+        place,
+        `${through}More than ${mostUsed} parts files are used, and the others are not read.`,
+        name,
+      );
       break;
     }
     const next = visit(documentOf(found), place);
