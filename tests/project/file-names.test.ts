@@ -1,6 +1,7 @@
 import { posix } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { analyse } from '../../server/src/project/analysis.ts';
 import { fileId, fileNamed, homeOf, nameOf, wayTo } from '../../server/src/project/file-names.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
@@ -128,6 +129,14 @@ describe('a name in `uses`', () => {
       problem: '`k30.parts.yaml` cannot be used: on disk its name is written `van/K30.parts.yaml`.',
     });
   });
+});
+
+test('a file is analysed under its one id', () => {
+  const snapshot = snapshotOf([{ id: './van//a.procedure.yaml', text: 'format: 2\n' }]);
+  const analysis = analyse(snapshot, 'van/x/../a.procedure.yaml');
+  expect(analysis.file).toBe('van/a.procedure.yaml');
+  expect(analysis.procedure().findings.map(({ subject }) => subject)).toEqual(['2']);
+  expect(analyse(snapshot, 'van/a.procedure.yaml')).toBe(analysis);
 });
 
 test('a file may use what lies in the widest folder around it, else in its own', () => {
