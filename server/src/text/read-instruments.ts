@@ -16,21 +16,20 @@ export interface Instruments {
 }
 
 export function readInstruments(reader: Reader): Instruments {
-  const read = entriesIn('instruments', reader).flatMap((entry): (Monitor | Multimeter)[] => {
-    const kind = kindOf('instruments', entry, reader.report);
-    switch (kind) {
+  const monitors: Monitor[] = [];
+  const multimeters: Multimeter[] = [];
+  for (const entry of entriesIn('instruments', reader))
+    switch (kindOf('instruments', entry, reader.report)) {
       case 'monitor':
-        return [readMonitor(entry, reader)];
+        monitors.push(readMonitor(entry, reader));
+        break;
       case 'multimeter':
-        return [readMultimeter(entry, reader)];
+        multimeters.push(readMultimeter(entry, reader));
+        break;
       case null:
-        return [];
+        break;
     }
-  });
-  return {
-    monitors: byId(read.filter((one) => one.kind === 'monitor')),
-    multimeters: byId(read.filter((one) => one.kind === 'multimeter')),
-  };
+  return { monitors: byId(monitors), multimeters: byId(multimeters) };
 }
 
 function readMonitor({ id, path, node }: RawEntry, { report }: Reader): Monitor {
