@@ -21,6 +21,7 @@ export async function inMemory(
   capabilities: ClientCapabilities,
   settings: () => unknown = () => null,
   files: ReadonlyMap<string, string> = new Map(),
+  initializationOptions?: unknown,
 ): Promise<InMemory> {
   const toServer = new PassThrough();
   const toClient = new PassThrough();
@@ -56,7 +57,12 @@ export async function inMemory(
   client.onRequest('workspace/inlayHint/refresh', () => null);
   client.onRequest('workspace/diagnostic/refresh', () => null);
   client.listen();
-  await client.sendRequest('initialize', { processId: null, rootUri: null, capabilities });
+  await client.sendRequest('initialize', {
+    processId: null,
+    rootUri: null,
+    capabilities,
+    initializationOptions,
+  });
   await client.sendNotification('initialized', {});
   return {
     client,
