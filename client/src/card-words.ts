@@ -1,10 +1,10 @@
-import { nameWithoutKind } from '../../server/src/protocol/messages.ts';
+import { nameWithoutKind, visible } from '../../server/src/protocol/messages.ts';
 import { count } from './status/figures-text.ts';
 
 /** `brake` of `/vans/brake.procedure.yaml`; the path is one of a URI. */
 export function procedureName(path: string): string {
   const file = path.slice(path.lastIndexOf('/') + 1);
-  return nameWithoutKind(file);
+  return visible(nameWithoutKind(file));
 }
 
 /** Year, month and day where the user is, as the card prints them. */
@@ -17,6 +17,19 @@ export function dateText(now: Date): string {
 export function refusal(errors: number): string {
   const why = errors > 0 ? `there are ${count(errors, 'error')}` : 'not everything could be checked';
   return `The card is refused: ${why}.`;
+}
+
+export function written(path: string, draft: boolean): string {
+  return shown(`${draft ? 'Draft of the card' : 'Card'} written to ${path}. Print it from a browser.`);
+}
+
+export function notWritten(path: string, why: string): string {
+  return shown(`The card was not written to ${path}: ${why.replace(/\.$/, '')}.`);
+}
+
+/** What a message of the editor may say of a file: visible, and no link, which the editor would make of \`[x](y)\`. */
+function shown(text: string): string {
+  return visible(text).replaceAll('](', '] (');
 }
 
 export const notOpen =

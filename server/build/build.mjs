@@ -1,57 +1,18 @@
-// Bundles the command line, the language server and the extension into dist/, with no dependency left outside. The
-// extension and the server are CommonJS, because that is what the editor starts; `.cjs` says so in a package of modules.
+// Builds dist/: the bundles, the licences of what is in them, and the page of rules that findings link to.
 import { rm, writeFile } from 'node:fs/promises';
-import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { alias } from './libraries.mjs';
+import { bundles, root } from './bundles.mjs';
+import { noticesOf } from './notices.mjs';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-// With `--sourcemap`, for stepping through it.
-const sourcemap = process.argv.includes('--sourcemap');
 await rm(new URL('../../dist/', import.meta.url), { recursive: true, force: true });
 
-const common = {
-  absWorkingDir: root,
-  outdir: 'dist',
-  bundle: true,
-  platform: 'node',
-  target: 'node20',
-  alias,
-  minify: !sourcemap,
-  sourcemap,
-  legalComments: 'eof',
-  logLevel: 'warning',
-};
-
-const bundles = [
-  {
-    ...common,
-    entryPoints: { cli: 'server/src/cli/main.ts' },
-    format: 'esm',
-    banner: {
-      // Some of what is bundled asks for Node's own modules the old way.
-      js: `#!/usr/bin/env node
-import { createRequire } from 'node:module';
-const require = createRequire(import.meta.url);`,
-    },
-  },
-  {
-    ...common,
-    entryPoints: { extension: 'client/src/extension.ts' },
-    format: 'cjs',
-    outExtension: { '.js': '.cjs' },
-    external: ['vscode'],
-  },
-];
-
-bundles.push({
-  ...common,
-  entryPoints: { server: 'server/src/host/language-server-node.ts' },
-  format: 'cjs',
-  outExtension: { '.js': '.cjs' },
-});
-
-await Promise.all(bundles.map((options) => build(options)));
+const built = await Promise.all(
+  bundles(process.argv.includes('--sourcemap')).map((options) => build(options)),
+);
+const metafiles = built.map(({ metafile }) => metafile);
+await writeFile(new URL('../../dist/THIRD-PARTY-NOTICES.txt', import.meta.url), await noticesOf(metafiles));
+// What came from where, for the tests.
+await writeFile(new URL('../../dist/metafiles.json', import.meta.url), JSON.stringify(metafiles));
 
 // The page that findings link to.
 await build({

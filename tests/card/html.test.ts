@@ -61,8 +61,18 @@ describe('what an author writes stays text', () => {
     expect(style).not.toContain('body{display:none}');
   });
 
+  test('it is isolated from what stands beside it, also in the foot, where there are no elements', () => {
+    const before = Array.from(card.matchAll(/(<[^<>]*>[^<>]*)&lt;\/style&gt;/g), ([, tag = '']) => tag);
+    const others = before.filter((tag) => tag !== '<bdi>' && tag !== '<bdi dir="ltr">');
+    // The name of the document; a date and a version, which nobody writes in the file.
+    expect(others).toEqual(['<title>', '<td>', '<td>Ohmwright ']);
+    expect(before.length).toBeGreaterThan(100);
+    // U+2068 and U+2069: first strong isolate and its end. Title and revision.
+    expect(card.match(/\\2068 (?:(?!\\206)[^"])*\\2069 /g)).toHaveLength(2);
+  });
+
   test('marks that turn the direction of reading come out visible', () => {
-    expect(card).not.toMatch(/[\u202a-\u202e\u2066-\u2069]/);
+    expect(card).not.toMatch(/[\p{Bidi_Control}\u200b]/u);
     expect(card).toContain('[U+202E]desrever[U+202C]');
   });
 });

@@ -30,6 +30,7 @@ export class Uri {
 }
 
 export const file = (path: string): Uri => new Uri('file', path);
+export const elsewhere = (path: string): Uri => new Uri('vans', path);
 
 /** A document as the editor has it open. */
 export interface Document {
@@ -136,6 +137,7 @@ const message = (text: string): Promise<string | undefined> => {
 export const api = {
   Uri,
   ViewColumn: { Beside: -2 },
+  FileType: { Unknown: 0, File: 1, Directory: 2, SymbolicLink: 64 },
   commands: {
     executeCommand: (name: string) => {
       seen.commands.push(name);
@@ -186,10 +188,31 @@ export const api = {
     onDidChangeTextDocument: changes.on,
     onDidCloseTextDocument: closings.on,
     onDidRenameFiles: renames.on,
+    /* A file system that an extension provides, in a memory of its own. */
     fs: {
+      stat: (uri: Uri): Promise<{ readonly type: number }> => {
+        if (uri.path.endsWith('/folder.html')) return Promise.resolve({ type: 2 });
+        if (uri.path.endsWith('/link.html')) return Promise.resolve({ type: 64 + 1 });
+        return seen.written.has(uri.path)
+          ? Promise.resolve({ type: 1 })
+          : Promise.reject(new Error('not found'));
+      },
       writeFile: (to: Uri, bytes: Uint8Array) => {
         if (to.path.includes('locked')) return Promise.reject(new Error('the disk is locked'));
-        seen.written.set(to.path, new TextDecoder().decode(bytes));
+        const text = new TextDecoder().decode(bytes);
+        const isFull = to.path.includes('full');
+        seen.written.set(to.path, isFull ? text.slice(0, 3) : text);
+        return isFull ? Promise.reject(new Error('the disk is full')) : Promise.resolve();
+      },
+      rename: (from: Uri, to: Uri, options: { readonly overwrite: boolean }) => {
+        if (to.path.includes('fixed')) return Promise.reject(new Error('Files cannot be renamed here.'));
+        if (seen.written.has(to.path) && !options.overwrite) return Promise.reject(new Error('it exists'));
+        seen.written.set(to.path, seen.written.get(from.path) ?? '');
+        seen.written.delete(from.path);
+        return Promise.resolve();
+      },
+      delete: (uri: Uri) => {
+        if (!seen.written.delete(uri.path)) return Promise.reject(new Error('not found'));
         return Promise.resolve();
       },
     },

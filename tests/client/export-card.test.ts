@@ -1,7 +1,10 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Uri } from 'vscode';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { CardParams, CardResult } from '../../server/src/protocol/messages.ts';
-import { answers, api, clear, file, seen, Uri as StandInUri } from './editor-stand-in.ts';
+import { answers, api, clear, elsewhere, file, seen, Uri as StandInUri } from './editor-stand-in.ts';
 
 vi.mock('vscode', () => api);
 const { exportCard } = await import('../../client/src/commands/export-card.ts');
@@ -33,7 +36,7 @@ describe('exporting a card', () => {
   beforeEach(clear);
 
   test('asks for the face of the paper, proposes a name beside the procedure and writes there', async () => {
-    answers.save = file('/desk/card.html');
+    answers.save = elsewhere('/desk/card.html');
     const asked = await run(procedure, card);
     expect(asked).toEqual([
       {
@@ -65,7 +68,7 @@ describe('exporting a card', () => {
     await run(procedure, refused);
     expect([seen.written.size, seen.proposed]).toEqual([0, undefined]);
     answers.buttons.push('Export as Draft');
-    answers.save = file('/desk/card.html');
+    answers.save = elsewhere('/desk/card.html');
     const asked = await run(procedure, refused, draft);
     expect(asked.map((params) => params.draft)).toEqual([false, true]);
     expect([...seen.written.values()]).toEqual(['<p>DRAFT</p>']);
@@ -82,10 +85,54 @@ describe('exporting a card', () => {
     expect(seen.messages.at(-1)).toMatch(/language server failed .* output channel Ohmwright says why/);
   });
 
-  test('says that a file could not be written', async () => {
-    answers.save = file('/locked/card.html');
+  test.each([
+    ['/locked/card.html', 'the disk is locked'],
+    ['/full/card.html', 'the disk is full'],
+    ['/fixed/card.html', 'Files cannot be renamed here'],
+    ['/desk/folder.html', 'it is a folder'],
+    ['/desk/link.html', 'it is a link: choose the file that it leads to'],
+  ])('says that %s could not be written, and leaves an earlier card as it was', async (path, why) => {
+    seen.written.set(path, 'earlier');
+    answers.save = elsewhere(path);
     await run(procedure, card);
-    expect(seen.messages).toEqual(['The card was not written: the disk is locked']);
+    expect(seen.messages).toEqual([`The card was not written to ${path}: ${why}.`]);
+    expect([...seen.written]).toEqual([[path, 'earlier']]);
+  });
+
+  test('takes the place of an earlier card', async () => {
+    seen.written.set('/desk/card.html', 'earlier');
+    answers.save = elsewhere('/desk/card.html');
+    await run(procedure, card);
+    expect([...seen.written]).toEqual([['/desk/card.html', '<p>3 Ω</p>']]);
+  });
+
+  test('on the disk: writes there, says what is wrong, and leaves nothing beside', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'export-'));
+    try {
+      const path = join(folder, 'card.html');
+      answers.save = file(path);
+      await run(procedure, card);
+      expect(readFileSync(path, 'utf8')).toBe('<p>3 Ω</p>');
+      answers.save = file(folder);
+      await run(procedure, card);
+      expect(seen.messages.at(-1)).toBe(`The card was not written to ${folder}: it is a folder.`);
+      expect(readdirSync(folder)).toEqual(['card.html']);
+      expect(seen.written.size).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+
+  test('makes no link of the name of a file, and shows what it hides', async () => {
+    answers.save = elsewhere('/desk/[free](command:evil)\u202elmth.html');
+    await run(procedure, card);
+    answers.save = elsewhere('/locked/[free](command:evil)\u202elmth.html');
+    await run(procedure, card);
+    const name = '[free] (command:evil)[U+202E]lmth.html';
+    expect(seen.messages).toEqual([
+      `Card written to /desk/${name}. Print it from a browser.`,
+      `The card was not written to /locked/${name}: the disk is locked.`,
+    ]);
   });
 
   test('proposes the first folder for a procedure that was never saved', async () => {

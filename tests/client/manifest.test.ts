@@ -83,11 +83,12 @@ describe('the manifest of the extension', () => {
 });
 
 describe('the client', () => {
-  test('imports of the server only the names and types of its messages', () => {
+  test('imports of the server only the names and types of its messages, and two functions of which there shall be one', () => {
     const imported = sources.flatMap((text) =>
       [...text.matchAll(/from '([^']*server\/[^']*)'/g)].map(([, path]) => path ?? ''),
     );
     expect(imported.length).toBeGreaterThan(0);
-    for (const path of imported) expect(path).toMatch(/server\/src\/protocol\/messages\.ts$/);
+    for (const path of imported)
+      expect(path).toMatch(/server\/src\/(?:protocol\/messages|host\/write-file|text\/printable)\.ts$/);
   });
 });

@@ -66,7 +66,39 @@ describeWith(lacksBrowser, 'on paper', () => {
     expect(await faultsOfLayout(page)).toEqual([]);
     await page.close();
   });
+
+  // Unicode Standard Annex 9 (from memory): numbers with a neutral between them turn round in a text from right to left.
+  test.each([
+    ['Hebrew', 'המתן 1.7..2.3 Ω ואז 12 V'],
+    ['Arabic', 'انتظر 1.7..2.3 Ω ثم 12 V'],
+  ])('a text in %s turns no amount round', async (_name, said) => {
+    const text = (shipped.find(([name]) => name === 'coolant-sensor')?.[1] ?? '')
+      .replace(/^title: .*/m, `title: ${said}`)
+      .replace(/^ {4}(why|note|warning): .*/gm, `    $1: ${said}`);
+    const page = await chrome.newPage();
+    await page.setContent(htmlOf(text, 'A4'));
+    const { turned, straight } = await page.evaluate<{
+      readonly turned: readonly string[];
+      readonly straight: number;
+    }>(amountsInPage);
+    expect(turned).toEqual([]);
+    expect(straight).toBeGreaterThan(5);
+    await page.close();
+  });
 });
+
+/** It runs in the page. An amount is turned round if its last character does not stand right of its first. */
+const amountsInPage = `(() => {
+  const leftOf = (node, at) => {
+    const range = document.createRange();
+    range.setStart(node, at);
+    range.setEnd(node, at + 1);
+    return range.getBoundingClientRect().left;
+  };
+  const all = [...document.querySelectorAll('bdi .amount')].map(({ firstChild }) => firstChild);
+  const turned = all.filter((node) => leftOf(node, 0) >= leftOf(node, node.length - 1));
+  return { turned: turned.map((node) => node.data), straight: all.length - turned.length };
+})()`;
 
 function htmlOf(text: string, paper: 'A4' | 'A5'): string {
   const analysis = analyse(snapshotOf([{ id: 'one.procedure.yaml', text }]), 'one.procedure.yaml');

@@ -1,8 +1,18 @@
 import type { SaveDialogOptions } from 'vscode';
 import { commands, Uri, window, workspace } from 'vscode';
 import type { CardResult } from '../../../server/src/protocol/messages.ts';
-import { dateText, failed, notChecked, notOpen, procedureName, refusal } from '../card-words.ts';
+import {
+  dateText,
+  failed,
+  notChecked,
+  notOpen,
+  notWritten,
+  procedureName,
+  refusal,
+  written,
+} from '../card-words.ts';
 import type { Server } from '../server.ts';
+import { writeWhole } from './write-whole.ts';
 
 const showProblems = 'Show Problems';
 const exportDraft = 'Export as Draft';
@@ -20,15 +30,9 @@ export async function exportCard(server: Server, uri: Uri): Promise<void> {
     saveLabel: 'Export',
   });
   if (to === undefined) return;
-  try {
-    await workspace.fs.writeFile(to, new TextEncoder().encode(card.html));
-  } catch (error) {
-    await window.showErrorMessage(`The card was not written: ${messageOf(error)}`);
-    return;
-  }
-  await window.showInformationMessage(
-    `${card.draft ? 'Draft of the card' : 'Card'} written to ${to.fsPath}. Print it from a browser.`,
-  );
+  const problem = await writeWhole(to, card.html);
+  if (problem !== null) await window.showErrorMessage(notWritten(to.fsPath, problem));
+  else await window.showInformationMessage(written(to.fsPath, card.draft));
 }
 
 type Card = Extract<CardResult, { readonly kind: 'card' }>;
@@ -68,8 +72,4 @@ function proposal(uri: Uri): Pick<SaveDialogOptions, 'defaultUri'> {
   if (uri.scheme !== 'untitled') return { defaultUri: Uri.joinPath(uri, '..', name) };
   const folder = workspace.workspaceFolders?.[0];
   return folder === undefined ? {} : { defaultUri: Uri.joinPath(folder.uri, name) };
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,3 +1,5 @@
+import { visible } from '../../../server/src/protocol/messages.ts';
+
 /** A page that says one thing in place of a card, in the colours and the face that the editor gives to every page. */
 export function messagePage(heading: string, text: string): string {
   return `<!doctype html>
@@ -16,7 +18,7 @@ export function messagePage(heading: string, text: string): string {
 }
 
 function escapeText(text: string): string {
-  return text
+  return visible(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

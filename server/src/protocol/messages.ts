@@ -4,6 +4,7 @@
  */
 
 export { nameWithoutKind } from '../format/file-kinds.ts';
+export { visible } from '../text/printable.ts';
 
 export const languageId = 'ohmwright-procedure';
 
