@@ -87,7 +87,8 @@ export function readProcedure(file: SourceFile, find: FindFile = nothingToFind):
     const followed = followUses(own, find, report);
     const documents = joined(own, own.root as MapNode, followed.used, report);
     const procedure = readRoot(documents, followed.complete, report);
-    return result(documents, problems, procedure, own.whole && followed.complete);
+    const whole = own.whole && followed.complete && procedure !== null;
+    return result(documents, problems, procedure ?? emptyProcedure(file.id), whole);
   } catch (error) {
     const documents = { ...alone(own), root: own.root as MapNode };
     return { ...result(documents, problems, emptyProcedure(file.id), false), thrown: { error } };
@@ -158,7 +159,8 @@ function checkRoot(root: Node | null, broken: boolean, isParts: boolean): Proble
   return { rule: 'file', at: valueAt(['format']), message, subject: version };
 }
 
-function readRoot(documents: Documents, complete: boolean, report: Reader['report']): Procedure {
+/** null: it has more steps than are followed, and that has been reported. */
+function readRoot(documents: Documents, complete: boolean, report: Reader['report']): Procedure | null {
   const { own, root, elsewhere, ownerOf } = documents;
   const file = own.id;
   const fileOf = (path: Path): FileId => ownerOf(path).id;
@@ -183,8 +185,10 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const readRoutine = routineReader(reader, circuit);
   const list = stepListAt(root, ['steps']);
   const listed = list === null ? [] : readSteps(list, reader, circuit);
+  const waivers = readWaivers(reader);
   const steps = expanded(listed, { routines, readRoutine, fileOf, report });
-  return { ...head, file, elsewhere, entries, regulated, ...circuit, waivers: readWaivers(reader), steps };
+  if (steps === null) return null;
+  return { ...head, file, elsewhere, entries, regulated, ...circuit, waivers, steps };
 }
 
 type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
