@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { deepestCalls } from '../../server/src/text/call-graph.ts';
 import { stepNumber } from '../../server/src/text/where.ts';
 import { expectMarked, instead } from './marked.ts';
 
@@ -152,6 +153,31 @@ describe('routines', () => {
         '',
       ),
     );
+  });
+
+  /** Routines of which each calls the next; `called` is put behind the name of the routine that is called, by number. */
+  const chain = (count: number, called: (at: number) => string = () => ''): string =>
+    Array.from({ length: count }, (_, at) => {
+      const step = at + 1 < count ? `run: r${at + 1}${called(at)}` : 'wait: 3 min';
+      return `  r${at}:\n    steps:\n      - ${step}\n`;
+    }).join('');
+
+  test('routines call each other as deep as is followed', () => {
+    const { procedure } = expectMarked(withRoutine(chain(deepestCalls), '  - run: r0\n'));
+    const waits = procedure.steps.filter(({ verb, calls }) => verb === 'wait' && calls.length > 0);
+    expect(waits.map(({ calls }) => calls.length)).toEqual([deepestCalls]);
+  });
+
+  test('a call into calls that stand deeper is an error, and leads nowhere', () => {
+    const mark = `\n${' '.repeat(13)}^^ wrong-call: routines call each other ${deepestCalls} deep`;
+    const { procedure } = expectMarked(
+      withRoutine(
+        chain(deepestCalls + 1, (at) => (at === 0 ? mark : '')),
+        '  - run: r0\n',
+      ),
+    );
+    const inRoutines = procedure.steps.filter(({ calls }) => calls.length > 0);
+    expect(inRoutines.map(({ verb }) => verb)).toEqual(['broken']);
   });
 
   test('a name that a routine needs is not that of something in the file', () => {

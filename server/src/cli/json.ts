@@ -26,7 +26,8 @@ export interface JsonStep {
   readonly number: number;
   readonly id: string | null;
   readonly routine: string | null;
-  readonly calls: readonly JsonStep[];
+  /** Outermost first: those before one of them are its own calls. */
+  readonly calls: readonly Omit<JsonStep, 'calls'>[];
   readonly line: number;
 }
 
@@ -46,16 +47,16 @@ export function placesOf(analysis: Analysis): Places {
     const text = document(where.file);
     return { start: text.positionAt(from), end: text.positionAt(to) };
   };
+  const bare = ({ number, id, routine, file, path }: StepRef): Omit<JsonStep, 'calls'> => ({
+    number,
+    id: id ?? null,
+    routine: routine ?? null,
+    line: range({ file, path, part: 'value' }).start.line,
+  });
   /** Many paths lead over the same step. */
   const steps = new Map<StepRef, JsonStep>();
   const step = (ref: StepRef): JsonStep => {
-    const known = steps.get(ref) ?? {
-      number: ref.number,
-      id: ref.id ?? null,
-      routine: ref.routine ?? null,
-      calls: ref.calls.map(step),
-      line: range({ file: ref.file, path: ref.path, part: 'value' }).start.line,
-    };
+    const known = steps.get(ref) ?? { ...bare(ref), calls: ref.calls.map(bare) };
     steps.set(ref, known);
     return known;
   };

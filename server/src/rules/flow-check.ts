@@ -3,7 +3,7 @@ import { behindCalls } from '../bench/numbered-graph.ts';
 import type { Edge, StepGraph } from '../bench/graph.ts';
 import type { Hops } from '../bench/trace.ts';
 import { shortestPath } from '../bench/shortest-path.ts';
-import { strongComponents } from '../bench/strong-components.ts';
+import { strongComponents } from '../text/strong-components.ts';
 import type { Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 import type { Context, Finder, Seen } from './rule.ts';

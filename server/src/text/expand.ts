@@ -16,15 +16,20 @@ export interface Expanding {
   readonly report: (problem: Problem) => void;
 }
 
-/** All that is done, in order: behind each call the steps of its routine, as they are called. */
-export function expanded(listed: readonly ListedStep[], expanding: Expanding): readonly Step[] {
-  const lists = new Map<string, List>();
-  const list = listOf(listed, [], expanding, lists);
-  if (list.size > mostSteps) {
-    const message = `With its routines this procedure has ${list.size} steps. More than ${mostSteps} are not followed.`;
+/**
+ * All that is done, in order: behind each call the steps of its routine, as they are called. null: they are too many, and
+ * that has been reported.
+ */
+export function expanded(listed: readonly ListedStep[], expanding: Expanding): readonly Step[] | null {
+  const { calls } = expanding.readRoutine;
+  const behind = listed.map((step) => (step.verb === 'run' ? calls.sizeOf(step.runs) : 0));
+  const size = behind.reduce((sum, each) => sum + each, listed.length);
+  if (size > mostSteps) {
+    const message = `With the routines that it calls this procedure has more than ${mostSteps} steps. It is not checked: make a procedure of its own of part of it.`;
     expanding.report({ rule: 'file', at: { path: ['steps'], part: 'key' }, message });
-    return listed.map((step, index) => placed(step, index, [], undefined, expanding));
+    return null;
   }
+  const list = listOf(listed, expanding, new Map());
   const steps: Step[] = [];
   lay(list, [], undefined, list.size, steps, expanding);
   return steps;
@@ -38,16 +43,11 @@ interface List {
   readonly problems: readonly Problem[];
 }
 
-/** A call that leads back into its own routine has no steps behind it; that has been reported. */
-function listOf(
-  listed: readonly ListedStep[],
-  within: readonly Id[],
-  expanding: Expanding,
-  known: Map<string, List>,
-): List {
+/** Calls stand in each other no deeper than the call graph lets them. */
+function listOf(listed: readonly ListedStep[], expanding: Expanding, known: Map<string, List>): List {
   const steps = listed.map((step) => ({
     step,
-    inner: step.verb === 'run' ? innerOf(step, within, expanding, known) : null,
+    inner: step.verb === 'run' ? innerOf(step, expanding, known) : null,
   }));
   const size = steps.reduce((sum, { inner }) => sum + 1 + (inner?.size ?? 0), 0);
   return { steps, size, problems: [] };
@@ -55,18 +55,17 @@ function listOf(
 
 function innerOf(
   call: ListedStep & { readonly verb: 'run' },
-  within: readonly Id[],
   expanding: Expanding,
   known: Map<string, List>,
 ): List | null {
+  const { asCalled, calls } = expanding.readRoutine;
   const routine = expanding.routines.get(call.runs);
-  if (routine === undefined) return null;
-  if (within.includes(call.runs)) return null;
+  if (routine === undefined || !calls.leadsOn(call)) return null;
   const key = JSON.stringify([call.runs, ...call.given]);
   const earlier = known.get(key);
   if (earlier !== undefined) return earlier;
-  const { steps, problems } = expanding.readRoutine(routine, call.given);
-  const list = { ...listOf(steps, [...within, call.runs], expanding, known), problems };
+  const { steps, problems } = asCalled(routine, call.given);
+  const list = { ...listOf(steps, expanding, known), problems };
   known.set(key, list);
   return list;
 }

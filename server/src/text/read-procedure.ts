@@ -84,7 +84,8 @@ export function readProcedure(file: SourceFile, find: FindFile = nothingToFind):
     for (const problem of own.problems)
       if (!standsElsewhere(problem, documents, followed.complete)) report(problem);
     const procedure = readRoot(documents, followed.complete, report);
-    return result(documents, problems, procedure, own.whole && followed.complete);
+    const whole = own.whole && followed.complete && procedure !== null;
+    return result(documents, problems, procedure ?? emptyProcedure(file.id), whole);
   } catch (error) {
     const documents = { ...alone(own), root: own.map };
     const found = [...new Set([...own.problems, ...problems])];
@@ -144,7 +145,8 @@ function result(
   };
 }
 
-function readRoot(documents: Documents, complete: boolean, report: Reader['report']): Procedure {
+/** null: it has more steps than are followed, and that has been reported. */
+function readRoot(documents: Documents, complete: boolean, report: Reader['report']): Procedure | null {
   const { own, root, elsewhere, ownerOf } = documents;
   const file = own.id;
   const fileOf = (path: Path): FileId => ownerOf(path).id;
@@ -166,8 +168,10 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   const readRoutine = routineReader(reader, circuit);
   const list = stepListAt(root, ['steps']);
   const listed = list === null ? [] : readSteps(list, reader, circuit);
+  const waivers = readWaivers(reader);
   const steps = expanded(listed, { routines, readRoutine, fileOf, report });
-  return { ...head, file, elsewhere, entries, regulated, ...circuit, waivers: readWaivers(reader), steps };
+  if (steps === null) return null;
+  return { ...head, file, elsewhere, entries, regulated, ...circuit, waivers, steps };
 }
 
 type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;

@@ -1,10 +1,12 @@
 import type { Circuit } from './action-reader.ts';
+import { callGraph } from './call-graph.ts';
+import type { CallGraph } from './call-graph.ts';
 import { checkEntry } from './check-entry.ts';
 import { withGiven } from './given.ts';
 import type { Given } from './given.ts';
 import { stepNames } from './names.ts';
 import type { Names } from './names.ts';
-import { keyAt, valueAt } from './problem.ts';
+import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import type { Id, Routine } from './procedure.ts';
 import { byId, entriesIn } from './read-entries.ts';
@@ -46,8 +48,11 @@ export interface RoutineReading {
   readonly problems: readonly Problem[];
 }
 
-/** Reads the steps of a routine as it is called; the problems are those that it has only as it is called. */
-export type RoutineReader = (routine: Routine, given: ReadonlyMap<Id, string>) => RoutineReading;
+export interface RoutineReader {
+  /** Reads the steps of a routine as it is called; the problems are those that it has only as it is called. */
+  readonly asCalled: (routine: Routine, given: ReadonlyMap<Id, string>) => RoutineReading;
+  readonly calls: CallGraph;
+}
 
 /** Reads every routine by itself, so that its own mistakes are told once, and then as it is called. */
 export function routineReader(reader: Reader, circuit: Circuit): RoutineReader {
@@ -58,21 +63,22 @@ export function routineReader(reader: Reader, circuit: Circuit): RoutineReader {
     for (const problem of reading.problems) reader.report(problem);
     alone.set(routine.id, reading);
   }
-  reportCircles(alone, reader.report);
+  const calls = callGraph(new Map([...alone].map(([id, { steps }]) => [id, steps])), reader.report);
   const known = new Map<string, RoutineReading>();
-  const asCalled = (routine: Routine, given: ReadonlyMap<Id, string>): RoutineReading => {
+  const readAsCalled = (routine: Routine, given: ReadonlyMap<Id, string>): RoutineReading => {
     const own = alone.get(routine.id) ?? { steps: [], problems: [] };
     if (routine.needs.size === 0) return { steps: own.steps, problems: [] };
     const said = new Set(own.problems.map(placeOf));
     const { steps, problems } = read(routine, filled(routine, given), reader.names, reader.root, circuit);
     return { steps, problems: problems.filter((problem) => !said.has(placeOf(problem))) };
   };
-  return (routine, given) => {
+  const asCalled: RoutineReader['asCalled'] = (routine, given) => {
     const key = JSON.stringify([routine.id, ...given]);
-    const reading = known.get(key) ?? asCalled(routine, given);
+    const reading = known.get(key) ?? readAsCalled(routine, given);
     known.set(key, reading);
     return reading;
   };
+  return { asCalled, calls };
 }
 
 function placeOf({ rule, at }: Problem): string {
@@ -114,22 +120,4 @@ function read(
   const items = list.items.map((item) => (item.kind === 'map' ? withGiven(item, given) : item));
   const reader = { root, report, names: { ...names, steps: stepNames(root, list.path, report) } };
   return { steps: readSteps({ ...list, items }, reader, circuit), problems };
-}
-
-/** Routines may call others, but no call may lead back to where it stands. */
-function reportCircles(readings: ReadonlyMap<Id, RoutineReading>, report: Reader['report']): void {
-  const callsOf = (id: Id) =>
-    (readings.get(id)?.steps ?? []).flatMap((step) => (step.verb === 'run' ? [step] : []));
-  const leadsTo = (from: Id, to: Id, seen: Set<Id>): boolean => {
-    if (from === to) return true;
-    if (seen.has(from)) return false;
-    seen.add(from);
-    return callsOf(from).some(({ runs }) => leadsTo(runs, to, seen));
-  };
-  for (const id of readings.keys())
-    for (const call of callsOf(id)) {
-      if (!leadsTo(call.runs, id, new Set())) continue;
-      const message = `This call leads back into \`${id}\`, in which it stands. Routines may call others, never themselves.`;
-      report({ rule: 'wrong-call', at: valueAt([...call.path, 'run']), message, subject: call.runs });
-    }
 }
