@@ -148,7 +148,7 @@ function toNode(node: ParsedNode, text: string, problems: Problem[]): Node {
     const byKey = entriesOf(node, text, problems);
     return { kind: 'map', entries: [...byKey.values()], byKey, range };
   }
-  const items = node.items.map((item) => toNode(item as ParsedNode, text, problems));
+  const items = node.items.map((item) => toNode(item, text, problems));
   return { kind: 'list', items, range };
 }
 
