@@ -8,81 +8,14 @@ export interface Mutant {
   readonly to: number;
 }
 
-/** Everything that has a meaning in YAML, and what looks like nothing. */
+/** Everything that has a meaning in YAML, and what looks like nothing. A bar stands between two, so that blanks show. */
 const pieces = [
-  ...[
-    ': ',
-    ':',
-    ' :',
-    '? ',
-    '?\n',
-    '- ',
-    '-',
-    ', ',
-    ',',
-    ' #',
-    '#',
-    '# ',
-    '"',
-    "'",
-    '{',
-    '}',
-    '[',
-    ']',
-    '{}',
-    '[]',
-  ],
-  ...[
-    '|',
-    '|\n',
-    '>',
-    '|+\n',
-    '&a ',
-    '*a ',
-    '!!omap ',
-    '!!set ',
-    '!!str ',
-    '!!binary ',
-    '!x ',
-    '! ',
-    '<<: ',
-    '<<: *a\n',
-  ],
-  ...[
-    '\n',
-    '\n  ',
-    '\n    ',
-    '\n---\n',
-    '\n...\n',
-    '%YAML 1.2\n',
-    '  ',
-    ' ',
-    '\t',
-    '\u00A0',
-    '\u200B',
-    '\uFEFF',
-    '\r\n',
-  ],
-  ...[
-    '""',
-    '"": ',
-    "'' ",
-    '~',
-    'null',
-    ': x',
-    ', : x',
-    '[: x]',
-    '{: x}',
-    '? [a]\n',
-    '\\',
-    '@',
-    '`',
-    '=',
-    '1',
-    'x',
-    'x: ',
-  ],
-];
+  ': |:| :|? |?\n|- |-|, |,| #|#|# |"|\'|{|}|[|]|{}|[]|""|"": |\'\' |~|null|: x|, : x|[: x]|{: x}|? [a]\n',
+  '>|&a |*a |!!omap |!!set |!!str |!!binary |!x |! |<<: |<<: *a\n|%YAML 1.2\n|\n---\n|\n...\n|\n|\n  |\n    ',
+  '  | |\t|\u00A0|\u200B|\uFEFF|\r\n|\\|@|`|=|1|x|x: ',
+]
+  .flatMap((line) => line.split('|'))
+  .concat('|', '|\n', '|+\n');
 
 const token = /[\p{L}\p{N}]+|\n[ ]*|[ \t]+|[^\s\p{L}\p{N}]/gu;
 
@@ -91,33 +24,31 @@ type Edit = (text: string) => fc.Arbitrary<readonly [from: number, to: number, p
 const tokensOf = (text: string): readonly RegExpExecArray[] => [...text.matchAll(token)];
 const linesOf = (text: string): readonly RegExpExecArray[] => [...text.matchAll(/[^\n]*\n/g)];
 
-const atToken = (
-  put: (match: RegExpExecArray, text: string) => fc.Arbitrary<string>,
-  keep: boolean,
-): Edit => {
+/** Puts something before a token, or in its place. */
+const atToken = (put: (text: string) => fc.Arbitrary<string>, isKept = false): Edit => {
   return (text) =>
-    fc.constantFrom(...tokensOf(text)).chain((match) => {
-      const to = keep ? match.index : match.index + match[0].length;
-      return put(match, text).map((word) => [match.index, to, word] as const);
-    });
+    fc
+      .tuple(fc.constantFrom(...tokensOf(text)), put(text))
+      .map(([{ 0: token, index }, word]) => [index, isKept ? index : index + token.length, word] as const);
 };
 
+/** Puts something in the place of a line. */
 const atLine = (put: (line: string, text: string) => fc.Arbitrary<string>): Edit => {
   return (text) =>
-    fc.constantFrom(...linesOf(text)).chain((match) => {
-      return put(match[0], text).map((line) => [match.index, match.index + match[0].length, line] as const);
+    fc.constantFrom(...linesOf(text)).chain(({ 0: line, index }) => {
+      return put(line, text).map((other) => [index, index + line.length, other] as const);
     });
 };
 
 const edits: readonly Edit[] = [
-  atToken(() => fc.constant(''), false),
+  atToken(() => fc.constant('')),
+  atToken(() => fc.constantFrom(...pieces)),
   atToken(() => fc.constantFrom(...pieces), true),
-  atToken(() => fc.constantFrom(...pieces), false),
-  atToken((_, text) => fc.constantFrom(...tokensOf(text)).map(([word]) => word), false),
+  atToken((text) => fc.constantFrom(...tokensOf(text)).map(([word]) => word)),
   // A word, a colon or a bracket that is gone, more often than anything else.
   (text) =>
     fc
-      .constantFrom(...text.matchAll(/[A-Za-z][A-Za-z0-9-]*(?=:)|[:,\[\]{}"'-]|^ +/gm))
+      .constantFrom(...text.matchAll(/[A-Za-z][A-Za-z0-9-]*(?=:)|[-:,[\]{}"']|^ +/gm))
       .map((match) => [match.index, match.index + match[0].length, ''] as const),
   atLine(() => fc.constant('')),
   atLine((line) => fc.constant(line + line)),
