@@ -74,8 +74,6 @@ export interface Analysis {
   stepLines(step: Pick<Step, 'path'>): StepLines | null;
   /** The parts files that it uses, in the order in which they are read. */
   used(): readonly SourceFile[];
-  /** Whether what it says depends on other files, also on one that is not there. */
-  usesOthers(): boolean;
   /** All that is named in the file, also where its entry cannot be read yet. */
   names(): Names;
 }
@@ -172,10 +170,6 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds): Analysis
     stepContent: (step) => base().read.stepContent(step.path),
     stepLines: (step) => base().read.stepLines(step.path),
     used: () => base().read.used.map((one) => one.file),
-    usesOthers: () => {
-      const { used, findings } = base().read;
-      return used.length > 0 || findings.some(({ rule }) => rule === 'parts-file');
-    },
     names: () => base().read.names(),
   };
 }
