@@ -57,7 +57,7 @@ test('they are pushed as well', async () => {
 });
 
 test('every other request is answered with an error, and the log says where', async () => {
-  const at = await open({ textDocument: { codeAction: { codeActionLiteralSupport } } });
+  const at = await open({ textDocument: { diagnostic: {}, codeAction: { codeActionLiteralSupport } } });
   const logged: string[] = [];
   at.client.onNotification('window/logMessage', ({ message }: { message: string }) => {
     logged.push(message);

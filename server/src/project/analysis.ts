@@ -84,8 +84,6 @@ export interface Analysis {
   stepLines(step: Pick<Step, 'path'>): StepLines | null;
   /** The parts files that it uses, in the order in which they are read. */
   used(): readonly SourceFile[];
-  /** Whether what it says depends on other files, also on one that is not there. */
-  usesOthers(): boolean;
   /** All that is named in the file, also where its entry cannot be read yet. */
   names(): Names;
 }
@@ -256,10 +254,6 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
     stepContent: ({ path }) => look(({ stepContent }) => stepContent(path), ''),
     stepLines: ({ path }) => look(({ stepLines }) => stepLines(path), null),
     used: () => read().used.map((one) => one.file),
-    usesOthers: () => {
-      const { used, findings } = read();
-      return used.length > 0 || findings.some(({ rule }) => rule === 'parts-file');
-    },
     names: () => look(({ names }) => names(), noNames),
   };
 }
