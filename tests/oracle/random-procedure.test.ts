@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { verbs } from '../../server/src/format/words.ts';
 import { readProcedure } from '../../server/src/text/read-procedure.ts';
 import { ORACLE_RULES, WINDOW_RULES } from './coverage.ts';
 import { oracle } from './oracle.ts';
@@ -27,6 +28,15 @@ test('each rule is broken by some and kept by others, and some procedures are cl
     expect(count, rule).toBeLessThan(seeds.length * 0.75);
   }
   expect(broken.filter((rules) => rules.size === 0).length).toBeGreaterThan(seeds.length / 30);
+});
+
+test('each verb is written by some', () => {
+  // These stand in the procedures with networks, and in those with routines.
+  const elsewhere = ['measure', 'run'];
+  const written = new Set(
+    seeds.flatMap((seed) => typedProcedure(randomProcedure(seed)).steps.map(({ verb }) => verb)),
+  );
+  expect([...written].sort()).toEqual(verbs.filter((verb) => !elsewhere.includes(verb)).sort());
 });
 
 test('each rule of windows is broken by some', () => {

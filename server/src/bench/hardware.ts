@@ -1,6 +1,6 @@
 import type { Id, Loop, Place, Procedure, Side, Step } from '../text/procedure.ts';
 import { changesOf } from './changes.ts';
-import type { ConnectorState } from './changes.ts';
+import type { Change, ConnectorState } from './changes.ts';
 
 /** Connectors that are not mated and loads that are fitted, of those that are watched; both sorted by id. */
 export interface Hardware {
@@ -23,23 +23,22 @@ export function isFarSide({ connectors }: Procedure, connector: Id, side: Side):
 
 /** Connectors and loads after a step's verb; the same object where the step does not concern the cone. */
 export function hardwareAfter(hardware: Hardware, step: Step, cone: Cone): Hardware {
-  let after = hardware;
-  for (const change of changesOf(step))
-    switch (change.of) {
-      case 'connector':
-        after = withConnector(after, cone, change.id, change.to);
-        break;
-      case 'load':
-        after = withLoad(after, cone, change.id, change.at);
-        break;
-      case 'ignition':
-      case 'source':
-      case 'things':
-      case 'codes':
-      case 'time':
-        break;
-    }
-  return after;
+  return changesOf(step).reduce((before, change) => changed(before, change, cone), hardware);
+}
+
+function changed(hardware: Hardware, change: Change, cone: Cone): Hardware {
+  switch (change.of) {
+    case 'connector':
+      return withConnector(hardware, cone, change.id, change.to);
+    case 'load':
+      return withLoad(hardware, cone, change.id, change.at);
+    case 'ignition':
+    case 'source':
+    case 'things':
+    case 'codes':
+    case 'time':
+      return hardware;
+  }
 }
 
 export function hardwareKey(hardware: Hardware): string {

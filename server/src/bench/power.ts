@@ -1,5 +1,6 @@
 import type { Id, Step } from '../text/procedure.ts';
 import { changesOf } from './changes.ts';
+import type { Change } from './changes.ts';
 
 /** Ignition, and which of the watched sources are disconnected (sorted). */
 export interface Power {
@@ -21,26 +22,27 @@ export function isOff(power: Power, source: Id): boolean {
  */
 export function switching(power: Power, step: Step, watched: readonly Id[]): readonly Power[] {
   const passed: Power[] = [];
-  for (const change of changesOf(step)) {
-    const before = passed.at(-1) ?? power;
-    switch (change.of) {
-      case 'ignition':
-        if (change.to === 'cycle') passed.push(withIgnition(before, false), withIgnition(before, true));
-        else passed.push(withIgnition(before, change.to === 'on'));
-        break;
-      case 'source':
-        if (watched.includes(change.id)) passed.push(withSource(before, change.id, change.isConnected));
-        break;
-      case 'connector':
-      case 'load':
-      case 'things':
-      case 'codes':
-      case 'time':
-        break;
-    }
-  }
+  for (const change of changesOf(step)) passed.push(...passing(passed.at(-1) ?? power, change, watched));
   return passed;
 }
+
+function passing(power: Power, change: Change, watched: readonly Id[]): readonly Power[] {
+  switch (change.of) {
+    case 'ignition':
+      if (change.to === 'cycle') return [withIgnition(power, false), withIgnition(power, true)];
+      return [withIgnition(power, change.to === 'on')];
+    case 'source':
+      return watched.includes(change.id) ? [withSource(power, change.id, change.isConnected)] : unswitched;
+    case 'connector':
+    case 'load':
+    case 'things':
+    case 'codes':
+    case 'time':
+      return unswitched;
+  }
+}
+
+const unswitched: readonly Power[] = [];
 
 function withIgnition(power: Power, ignitionOn: boolean): Power {
   return power.ignitionOn === ignitionOn ? power : { ...power, ignitionOn };

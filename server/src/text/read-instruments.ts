@@ -16,20 +16,20 @@ export interface Instruments {
 }
 
 export function readInstruments(reader: Reader): Instruments {
-  const monitors: Monitor[] = [];
-  const multimeters: Multimeter[] = [];
-  for (const entry of entriesIn('instruments', reader))
+  const read = entriesIn('instruments', reader).flatMap((entry): (Monitor | Multimeter)[] => {
     switch (kindOf('instruments', entry, reader.report)) {
       case 'monitor':
-        monitors.push(readMonitor(entry, reader));
-        break;
+        return [readMonitor(entry, reader)];
       case 'multimeter':
-        multimeters.push(readMultimeter(entry, reader));
-        break;
+        return [readMultimeter(entry, reader)];
       case null:
-        break;
+        return [];
     }
-  return { monitors: byId(monitors), multimeters: byId(multimeters) };
+  });
+  return {
+    monitors: byId(read.filter((one) => one.kind === 'monitor')),
+    multimeters: byId(read.filter((one) => one.kind === 'multimeter')),
+  };
 }
 
 function readMonitor({ id, path, node }: RawEntry, { report }: Reader): Monitor {
