@@ -12,7 +12,7 @@ export async function noticesOf(metafiles) {
   const sections = packages
     .toSorted((one, other) => (one.title < other.title ? -1 : 1))
     .map(({ title, licence, texts }) => [`${title}\n${licence}`, ...texts].join('\n\n'));
-  const head = 'Ohmwright is bundled with the packages below. Each is under the licence that stands with it.';
+  const head = 'Ohmwright is bundled with the packages below. The licence of each follows its name.';
   return `${[head, ...sections].join(`\n\n${'='.repeat(80)}\n\n`)}\n`;
 }
 

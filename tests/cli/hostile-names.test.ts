@@ -2,9 +2,10 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { guarded } from '../../server/src/cli/terminal.ts';
 import { writeTextFile } from '../../server/src/host/write-file.ts';
 import { unseenIn } from '../../server/src/text/printable.ts';
-import { ran } from './fake-terminal.ts';
+import { fakeTerminal, ran } from './fake-terminal.ts';
 
 /* Names of files and texts of authors that would steer a terminal, or read otherwise than they are. */
 
@@ -68,6 +69,17 @@ describe('nothing that is not seen comes to a terminal', () => {
       for (const line of err.split('\n').slice(0, -1)) expect(line).toMatch(/^ohmwright: /);
     }
   });
+});
+
+test('what a command does not clean itself is cleaned on its way; colours of our own pass', () => {
+  for (const colour of [false, true]) {
+    const { terminal, seen } = fakeTerminal({ colours: colour });
+    const { out, err } = guarded(terminal);
+    out('\u001b[31merror\u001b[39m \u001b[2J\u202e\n');
+    err('\u001b[31m\u061c\n');
+    const painted = colour ? '\u001b[31merror\u001b[39m' : '[U+001B][31merror[U+001B][39m';
+    expect(seen()).toMatchObject({ out: `${painted} [U+001B][2J[U+202E]\n`, err: '[U+001B][31m[U+061C]\n' });
+  }
 });
 
 test('what is there can be read', () => {

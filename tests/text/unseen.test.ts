@@ -52,7 +52,7 @@ describe('what turns text round, and what is not seen', () => {
     );
   });
 
-  test('is told once for each character of a value', () => {
+  test('is one finding for each character of a value', () => {
     expect(found(good.replace(title, `${rlo}a${rlo}b${zwsp}`))).toEqual([
       `error turned-text U+202E "${rlo}"`,
       `warning hidden-character U+200B "${zwsp}"`,
@@ -65,7 +65,7 @@ describe('what turns text round, and what is not seen', () => {
       expect(found(good.replace(title, text))).toEqual([]);
   });
 
-  test('is told of a parts file where that is used', () => {
+  test('of a parts file is a finding where that is used', () => {
     const files = [
       { id: 'a.procedure.yaml', text: `uses: [b.parts.yaml]\n${good}` },
       { id: 'b.parts.yaml', text: `format: 1\ntitle: x${rlo}\n` },

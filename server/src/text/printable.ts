@@ -23,6 +23,11 @@ export function unseenIn(text: string): readonly { readonly at: number; readonly
   return Array.from(text.matchAll(unseen), ({ index, 0: character }) => ({ at: index, character }));
 }
 
+/** Whether any stands in it. */
+export function hasUnseen(text: string): boolean {
+  return text.search(unseen) !== -1;
+}
+
 /** Whether a character turns the direction of writing round. */
 export function turnsText(character: string): boolean {
   return /\p{Bidi_Control}/u.test(character);

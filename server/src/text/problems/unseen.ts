@@ -1,5 +1,5 @@
 import type { Problem } from '../problem.ts';
-import { nameOf, turnsText, unseenIn } from '../printable.ts';
+import { hasUnseen, nameOf, turnsText, unseenIn } from '../printable.ts';
 import type { Node } from '../tree.ts';
 import type { Range } from '../where.ts';
 
@@ -8,9 +8,11 @@ import type { Range } from '../where.ts';
  * first. Comments may hold them.
  */
 export function checkUnseen(root: Node | null, text: string): readonly Problem[] {
+  // Nearly always it ends here, at every keystroke.
+  if (!hasUnseen(text) && !text.includes('\\')) return [];
   return stretchesOf(root).flatMap(({ range, value }) => {
+    if (!hasUnseen(value)) return [];
     const unseen = unseenIn(value);
-    if (unseen.length === 0) return [];
     const written = text.slice(range.from, range.to);
     const places = [...asThemselves(written), ...asEscapes(written)];
     return [...new Set(unseen.map(({ character }) => character))].map((character) => {
@@ -99,13 +101,13 @@ function problemOf(character: string, range: Range): Problem {
     ? {
         rule: 'turned-text',
         at: { range },
-        message: `${name} stands here. It turns the direction of writing round, so that this reads otherwise than it is. Delete it.`,
+        message: `This text holds ${name}, which turns the direction of writing round. It reads otherwise than it is. Delete the character.`,
         subject: name,
       }
     : {
         rule: 'hidden-character',
         at: { range },
-        message: `${name} stands here, which cannot be seen. Names that look alike can then differ. Delete it.`,
+        message: `This text holds ${name}, which cannot be seen. Names that look alike can differ. Delete the character.`,
         subject: name,
       };
 }
