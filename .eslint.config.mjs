@@ -20,5 +20,25 @@ export default tseslint.config(
       'max-lines': ['error', { max: 400, skipBlankLines: true, skipComments: true }],
     },
   },
+  {
+    // Arguments are put on the stack: a list that a file can make as long as it likes would fill it. The lists of the
+    // format are written by hand.
+    files: ['server/src/**/*.ts'],
+    ignores: ['server/src/format/**'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'ExportDefaultDeclaration', message: 'No default exports.' },
+        {
+          selector: ':matches(CallExpression, NewExpression) > SpreadElement',
+          message: 'No list is spread into arguments: take a loop, or leastOf and greatestOf.',
+        },
+        {
+          selector: 'CallExpression > MemberExpression.callee[property.name="apply"]',
+          message: 'No list is spread into arguments: take a loop.',
+        },
+      ],
+    },
+  },
   { files: ['tests/vitest.config.ts'], rules: { 'no-restricted-syntax': 'off' } },
 );

@@ -11,9 +11,9 @@ import type { Quantity } from '../text/procedure.ts';
 /** The windows of a reading step, bench by bench, how likely their values are, and what they come from. */
 export function* describeReading(analysis: Analysis, index: number): Work<readonly string[]> {
   const { readings } = (yield* analysis.windows()).value;
-  const blocks: string[] = [];
+  const blocks: (readonly string[])[] = [];
   for (const reading of readings.filter((one) => one.index === index)) {
-    blocks.push(
+    blocks.push([
       `${headOf(reading)} reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
       reading.good
         .map((good) => `- ${benchInWords(good.arrival.state)}: ${shown(good, reading.quantity)}`)
@@ -21,9 +21,9 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
       ...table(reading),
       ...guarded(reading),
       ...(yield* explained(analysis, reading)),
-    );
+    ]);
   }
-  return blocks;
+  return blocks.flat();
 }
 
 function headOf({ of, loop, quantity }: Reading): string {

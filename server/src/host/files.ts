@@ -37,8 +37,8 @@ function walkFolder(folder: string): Walked {
     const found = lstatSync(path, { throwIfNoEntry: false });
     if (found?.isDirectory() === true && name !== 'node_modules' && !name.startsWith('.')) {
       const below = walkFolder(path);
-      files.push(...below.files);
-      problems.push(...below.problems);
+      for (const file of below.files) files.push(file);
+      for (const problem of below.problems) problems.push(problem);
     } else if (found?.isFile() === true && isOurs(name)) files.push(path);
   }
   return { files, problems };

@@ -1,3 +1,4 @@
+import { greatestOf } from '../../quantity/extremes.ts';
 import { circuitsOf } from '../../bench/circuits.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
@@ -55,7 +56,10 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
         connected,
         unproven: [...new Set(here.flatMap((one) => one.unproven))],
         unread: fed.filter((id) => circuits.feeding(id).some((source) => connected.includes(source))),
-        owed: Math.max(0, ...here.map(({ owed }) => owed)),
+        owed: greatestOf(
+          here.map(({ owed }) => owed),
+          0,
+        ),
       },
     ];
   });
@@ -73,6 +77,9 @@ function missingIn(
     unproven: cluster.highVoltage.filter(
       (source) => sources.includes(source) && !clock.proven.includes(source),
     ),
-    owed: Math.max(0, ...groups.map((at) => clock.owed[at] ?? 0)),
+    owed: greatestOf(
+      groups.map((at) => clock.owed[at] ?? 0),
+      0,
+    ),
   };
 }
