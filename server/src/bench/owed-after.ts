@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import type { Id } from '../text/procedure.ts';
 import { changesOf } from './changes.ts';
 import { clockWatcher, isGroupOff } from './clock.ts';
@@ -35,7 +36,7 @@ export function* owedAfterSteps(
           const goesOn = changed.includes('time') && isGroupOff(group, after.power);
           return begins || goesOn ? (after.owed[at] ?? 0) : 0;
         });
-        const most = Math.max(0, ...seconds);
+        const most = greatestOf(seconds, 0);
         const { sources } = group;
         const highVoltage = sources.filter((source) => cluster.highVoltage.includes(source));
         if (most > 0) owed.push({ index, sources, highVoltage, seconds: most });

@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import type { Id, Procedure, Reserve, Source } from '../text/procedure.ts';
 
 /** How long after a source is off its circuits may still be charged, in seconds, and what says so. */
@@ -33,5 +34,5 @@ export function owedByAll(procedure: Procedure, sources: readonly Id[]): number 
   const owed = sources
     .map((id) => procedure.sources.get(id))
     .map((source) => (source === undefined ? 0 : owedBy(source).seconds));
-  return Math.max(0, ...owed);
+  return greatestOf(owed, 0);
 }

@@ -22,7 +22,8 @@ export function isOff(power: Power, source: Id): boolean {
  */
 export function switching(power: Power, step: Step, watched: readonly Id[]): readonly Power[] {
   const passed: Power[] = [];
-  for (const change of changesOf(step)) passed.push(...passing(passed.at(-1) ?? power, change, watched));
+  for (const change of changesOf(step))
+    for (const one of passing(passed.at(-1) ?? power, change, watched)) passed.push(one);
   return passed;
 }
 

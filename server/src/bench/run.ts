@@ -43,7 +43,7 @@ export function* runAll(explorer: Explorer, runs: readonly Run[]): Work<Watched>
   let complete = true;
   for (const run of runs) {
     const watched = yield* run(explorer);
-    reported.push(...watched.reported);
+    for (const one of watched.reported) reported.push(one);
     complete &&= watched.complete;
   }
   return { reported, complete };

@@ -10,16 +10,24 @@ export function shortestPath(
 ): Hops {
   const came = new Map<number, { index: number; by: Edge } | null>([[from, null]]);
   const queue: number[] = [];
-  // A call does not count as a step: its routine is entered at once.
+  const arrive = (index: number, edge: Edge): number | null => {
+    if (typeof edge.to !== 'number' || came.has(edge.to) || !follow(index, edge)) return null;
+    came.set(edge.to, { index, by: edge });
+    return edge.to;
+  };
+  // A call does not count as a step: its routine is entered at once. It has one way out.
   const enter = (index: number): void => {
-    if (graph.steps[index]?.verb === 'run') leave(index);
-    else queue.push(index);
+    let at: number | null = index;
+    while (at !== null && graph.steps[at]?.verb === 'run') {
+      const [into]: readonly Edge[] = graph.edges[at] ?? [];
+      at = into === undefined ? null : arrive(at, into);
+    }
+    if (at !== null) queue.push(at);
   };
   const leave = (index: number): void => {
     for (const edge of graph.edges[index] ?? []) {
-      if (typeof edge.to !== 'number' || came.has(edge.to) || !follow(index, edge)) continue;
-      came.set(edge.to, { index, by: edge });
-      enter(edge.to);
+      const to = arrive(index, edge);
+      if (to !== null) enter(to);
     }
   };
   enter(from);

@@ -43,14 +43,13 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
   const shared = loopsThrough(procedure, connector.id).filter((id) => id !== loop.id);
   const lines = [`connector, pins ${pins[0]} and ${pins[1]}`];
   if (shared.length > 0) lines.push(`also carries ${shared.join(', ')}`);
-  lines.push(...sourcesAt(procedure, connector));
   return {
     kind: 'connector',
     id: connector.id,
     pins,
     sides: [`${connector.sides[0]} side`, `${connector.sides[1]} side`],
     bar,
-    lines,
+    lines: [...lines, ...sourcesAt(procedure, connector)],
   };
 }
 

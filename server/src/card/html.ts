@@ -16,7 +16,7 @@ export interface CardForm {
 
 /** Of the one style sheet of the file, for its content security policy: no other style is let in. */
 function hashOf(style: string): string {
-  return btoa(String.fromCharCode(...sha256(utf8ToBytes(style))));
+  return btoa(Array.from(sha256(utf8ToBytes(style)), (byte) => String.fromCharCode(byte)).join(''));
 }
 
 /**

@@ -1,3 +1,5 @@
+import { greatestOf } from '../quantity/extremes.ts';
+
 /** A stretch of each quantity that is searched. */
 export type Box = readonly (readonly [from: number, to: number])[];
 
@@ -31,14 +33,20 @@ export function greatestOver(
 ): Greatest {
   const looked = (box: Box): Look & { readonly box: Box } => ({ box, ...look(box) });
   let boxes = start.map(looked);
-  let met = Math.max(best, ...boxes.map(({ reached }) => reached));
+  let met = greatestOf(
+    boxes.map(({ reached }) => reached),
+    best,
+  );
   for (let halvings = 0; ; halvings += 1) {
     const open = boxes.reduce((one, other) => (other.bound > one.bound ? other : one));
     const isMet = open.bound <= met + closeEnough * Math.abs(met);
     const isPoint = open.box.every(([from, to]) => from === to);
     if (isMet || isPoint || halvings === mostHalvings) return { bound: Math.max(open.bound, met), isMet };
     const halves = halved(open.box).map(looked);
-    met = Math.max(met, ...halves.map(({ reached }) => reached));
+    met = greatestOf(
+      halves.map(({ reached }) => reached),
+      met,
+    );
     boxes = boxes.filter((one) => one !== open && one.bound > met).concat(halves);
   }
 }
@@ -62,7 +70,7 @@ export function cutAt(
 /** In two, across the longest stretch. */
 function halved(box: Box): readonly [Box, Box] {
   const lengths = box.map(([from, to]) => to - from);
-  const longest = lengths.indexOf(Math.max(...lengths));
+  const longest = lengths.indexOf(greatestOf(lengths));
   const [from, to] = box[longest] ?? [0, 0];
   const middle = (from + to) / 2;
   return [box.with(longest, [from, middle]), box.with(longest, [middle, to])];

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../quantity/extremes.ts';
 import { roundOutward } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
 import { passesEnd, withError, withLeads, withinRange } from './instrument.ts';
@@ -21,15 +22,15 @@ export function indicateInRanges(circuit: Span | 'open', ranges: readonly Instru
   const canBeOpen =
     last === undefined || passesEnd(withError(withLeads(circuit, last).most, last).most, last);
   if (first === undefined) return { value: null, canBeOpen: true, displayed: null };
-  const least = Math.min(...shown.map((one) => one.least));
-  const most = Math.max(...shown.map((one) => one.most));
+  const least = leastOf(shown.map((one) => one.least));
+  const most = greatestOf(shown.map((one) => one.most));
   const nominal = shown.find((one) => one.nominal !== null)?.nominal ?? most;
   return {
     value: { least, nominal: Math.min(Math.max(nominal, least), most), most },
     canBeOpen,
     displayed: {
-      least: Math.min(...shown.map((one) => one.displayed.least)),
-      most: Math.max(...shown.map((one) => one.displayed.most)),
+      least: leastOf(shown.map((one) => one.displayed.least)),
+      most: greatestOf(shown.map((one) => one.displayed.most)),
     },
   };
 }

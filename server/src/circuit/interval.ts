@@ -15,8 +15,9 @@ export function negative({ low, high }: Interval): Interval {
 }
 
 export function times(one: Interval, other: Interval): Interval {
-  const products = [one.low * other.low, one.low * other.high, one.high * other.low, one.high * other.high];
-  return { low: Math.min(...products) + 0, high: Math.max(...products) + 0 };
+  const [a, b] = [one.low * other.low, one.low * other.high];
+  const [c, d] = [one.high * other.low, one.high * other.high];
+  return { low: Math.min(a, b, c, d) + 0, high: Math.max(a, b, c, d) + 0 };
 }
 
 /** 1: nowhere below zero. -1: nowhere above. 0: both signs, or only zero. */

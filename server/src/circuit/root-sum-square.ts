@@ -33,7 +33,7 @@ export function rootSumSquare({ worst, reckoned, shown }: Uncertain): Likely | n
     );
     return ((more ?? NaN) - (less ?? NaN)) / 2;
   });
-  const standard = Math.hypot(...moves);
+  const standard = Math.sqrt(moves.reduce((sum, move) => sum + move ** 2, 0));
   const likely = (amount: number): number => shown(Math.min(Math.max(amount, worst.least), worst.most));
   return {
     least: likely(at(middle) - coverage * standard),

@@ -1,14 +1,23 @@
-import type { Interval } from './interval.ts';
-
 /** Elements that act on the rest of a network as one: their resistance rises with each of them. */
 export interface Branch {
   readonly a: number;
   readonly b: number;
-  /** By number. */
-  readonly elements: readonly number[];
-  /** Of the whole branch, in ohms, from the resistance of each element. */
-  readonly ohms: (of: (element: number) => number) => number;
+  readonly piece: number;
 }
+
+/** What is left of a network when all that stands in series or side by side is put together. */
+export interface Branches {
+  readonly branches: readonly Branch[];
+  /** By number. */
+  readonly elementsOf: (branch: Branch) => readonly number[];
+  /** Of each branch, in ohms, from the resistance of each element. */
+  readonly ohms: (of: (element: number) => number) => readonly number[];
+}
+
+/** A piece is an element, or two earlier pieces. One after the other they are reckoned without recursion. */
+type Piece =
+  | { readonly kind: 'element'; readonly element: number }
+  | { readonly kind: 'series' | 'parallel'; readonly one: number; readonly other: number };
 
 /**
  * Puts together what stands in series or side by side until nothing more does. `kept` nodes stay, since something else
@@ -17,87 +26,77 @@ export interface Branch {
 export function branchesOf(
   elements: readonly { readonly a: number; readonly b: number; readonly element: number }[],
   kept: ReadonlySet<number>,
-): readonly Branch[] {
-  let branches: readonly Branch[] = elements.map(({ a, b, element }) => ({
-    a,
-    b,
-    elements: [element],
-    ohms: (of) => of(element),
-  }));
-  for (;;) {
-    const before = branches.length;
-    branches = withoutDeadEnds(inSeries(sideBySide(branches), kept), kept);
-    if (branches.length === before) return branches;
-  }
-}
+): Branches {
+  const pieces: Piece[] = [];
+  const made = (piece: Piece): number => pieces.push(piece) - 1;
+  /** By node its neighbours, with the piece that leads there. */
+  const beside = new Map<number, Map<number, number>>();
+  const at = (node: number): Map<number, number> => {
+    const known = beside.get(node) ?? new Map<number, number>();
+    beside.set(node, known);
+    return known;
+  };
+  const add = (a: number, b: number, piece: number): void => {
+    if (a === b) return;
+    const there = at(a).get(b);
+    const whole = there === undefined ? piece : made({ kind: 'parallel', one: there, other: piece });
+    at(a).set(b, whole);
+    at(b).set(a, whole);
+  };
+  const remove = (a: number, b: number): void => {
+    at(a).delete(b);
+    at(b).delete(a);
+  };
+  for (const { a, b, element } of elements) add(a, b, made({ kind: 'element', element }));
 
-/** Of a branch whose elements may be anything within their intervals. */
-export function ohmsWithin({ ohms }: Branch, of: readonly Interval[]): Interval {
+  const waiting = [...beside.keys()];
+  for (const node of waiting) {
+    const [first, second, third] = at(node);
+    if (kept.has(node) || first === undefined || third !== undefined) continue;
+    remove(node, first[0]);
+    waiting.push(first[0]);
+    if (second === undefined) continue;
+    remove(node, second[0]);
+    waiting.push(second[0]);
+    add(first[0], second[0], made({ kind: 'series', one: first[1], other: second[1] }));
+  }
+
+  const branches = [...beside].flatMap(([a, neighbours]) =>
+    [...neighbours].flatMap(([b, piece]) => (a < b ? [{ a, b, piece }] : [])),
+  );
   return {
-    low: ohms((element) => of[element]?.low ?? NaN),
-    high: ohms((element) => of[element]?.high ?? NaN),
+    branches,
+    elementsOf: ({ piece }) => elementsIn(pieces, piece),
+    ohms: (of) => {
+      const ohms = reckoned(pieces, of);
+      return branches.map(({ piece }) => ohms[piece] ?? NaN);
+    },
   };
 }
 
-function sideBySide(branches: readonly Branch[]): readonly Branch[] {
-  const byNodes = new Map<string, Branch>();
-  for (const branch of branches) {
-    const { a, b } = branch;
-    if (a === b) continue;
-    const key = a < b ? `${a} ${b}` : `${b} ${a}`;
-    const beside = byNodes.get(key);
-    byNodes.set(
-      key,
-      beside === undefined
-        ? branch
-        : {
-            a,
-            b,
-            elements: [...beside.elements, ...branch.elements],
-            ohms: (of) => parallel(beside.ohms(of), branch.ohms(of)),
-          },
-    );
+function reckoned(pieces: readonly Piece[], of: (element: number) => number): Float64Array {
+  const ohms = new Float64Array(pieces.length);
+  for (const [number, piece] of pieces.entries()) {
+    if (piece.kind === 'element') ohms[number] = of(piece.element);
+    else {
+      const [one, other] = [ohms[piece.one] ?? NaN, ohms[piece.other] ?? NaN];
+      ohms[number] = piece.kind === 'series' ? one + other : parallel(one, other);
+    }
   }
-  return [...byNodes.values()];
+  return ohms;
+}
+
+function elementsIn(pieces: readonly Piece[], whole: number): readonly number[] {
+  const elements: number[] = [];
+  const waiting = [whole];
+  for (let number = waiting.pop(); number !== undefined; number = waiting.pop()) {
+    const piece = pieces[number];
+    if (piece?.kind === 'element') elements.push(piece.element);
+    else if (piece !== undefined) waiting.push(piece.other, piece.one);
+  }
+  return elements;
 }
 
 function parallel(one: number, other: number): number {
   return one === 0 || other === 0 ? 0 : 1 / (1 / one + 1 / other);
-}
-
-/** Takes out one node after the other that joins exactly two branches. */
-function inSeries(branches: readonly Branch[], kept: ReadonlySet<number>): readonly Branch[] {
-  const current = new Set(branches);
-  const at = new Map<number, Set<Branch>>();
-  const enter = (branch: Branch): void => {
-    for (const node of [branch.a, branch.b]) at.set(node, (at.get(node) ?? new Set()).add(branch));
-  };
-  for (const branch of branches) enter(branch);
-  for (const [node, there] of at) {
-    const [one, other] = there;
-    if (kept.has(node) || there.size !== 2 || one === undefined || other === undefined) continue;
-    const [a, b] = [one, other].map((branch) => (branch.a === node ? branch.b : branch.a));
-    if (a === undefined || b === undefined || a === b) continue;
-    for (const branch of [one, other]) {
-      current.delete(branch);
-      at.get(branch.a)?.delete(branch);
-      at.get(branch.b)?.delete(branch);
-    }
-    const joined: Branch = {
-      a,
-      b,
-      elements: [...one.elements, ...other.elements],
-      ohms: (of) => one.ohms(of) + other.ohms(of),
-    };
-    current.add(joined);
-    enter(joined);
-  }
-  return [...current];
-}
-
-function withoutDeadEnds(branches: readonly Branch[], kept: ReadonlySet<number>): readonly Branch[] {
-  const ends = new Map<number, number>();
-  for (const { a, b } of branches) for (const node of [a, b]) ends.set(node, (ends.get(node) ?? 0) + 1);
-  const leadsOn = (node: number): boolean => kept.has(node) || (ends.get(node) ?? 0) > 1;
-  return branches.filter(({ a, b }) => a !== b && leadsOn(a) && leadsOn(b));
 }

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../quantity/extremes.ts';
 import type { ConditionRanges } from './conditions.ts';
 import { curvatureOf } from './curvature.ts';
 import { flowBetween } from './flow.ts';
@@ -70,7 +71,7 @@ export function extremeOver(
     keys.map((key) => rangeOf(ranges, key)),
     kinksOf(search),
   );
-  const best = Math.max(...start.flatMap(cornersOf).map(reached));
+  const best = greatestOf(start.flatMap(cornersOf).map(reached));
   // What is open is so at every temperature.
   if (Math.abs(best) === Infinity) return Infinity;
   const look = (box: Box): Look => ({
@@ -179,5 +180,5 @@ function boundBelow(search: Search, box: Box): number {
   const corners = Array.from({ length: 2 ** keys.length }, (_, corner) =>
     follows.map((number, index) => (number >= 0 && (corner >> number) & 1 ? hot : cold)[index] ?? NaN),
   );
-  return Math.min(...corners.map((ohms) => resistanceOf(search, ohms)));
+  return leastOf(corners.map((ohms) => resistanceOf(search, ohms)));
 }

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../quantity/extremes.ts';
 import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
 import { cutAt, greatestOver, middleOf } from './halving.ts';
@@ -10,7 +11,7 @@ import { conflictsOf, voltageBetween } from './operating-point.ts';
 import type { Drive } from './operating-point.ts';
 import type { PartModel } from './parts.ts';
 import { dependenceOf, resistanceAt, resistanceWithin } from './parts.ts';
-import { branchesOf, ohmsWithin } from './series-parallel.ts';
+import { branchesOf } from './series-parallel.ts';
 import { conditionsAt, followedBy, rangeOf, temperatureKey } from './temperatures.ts';
 import { greatestVoltage } from './voltage-corner.ts';
 
@@ -98,7 +99,7 @@ function greatest(
   const connecting = whole
     .edgesWith(({ part }) => resistanceWithin(part, ranges).least)
     .flatMap(({ a, b, ohms }, element) => (ohms === Infinity ? [] : [{ a, b, element }]));
-  const branches = branchesOf(connecting, kept);
+  const { branches, elementsOf, ohms: ohmsOf } = branchesOf(connecting, kept);
   const keys = sharedKeys(network, ranges);
   const look = (box: Box): Look => {
     const { bound, isMet } = cornerOf(box);
@@ -109,15 +110,21 @@ function greatest(
   const cornerOf = (box: Box): Greatest => {
     const spans = network.map(({ part }) => spansOver(part, box, keys, ranges));
     const ohms = spans.map((both) => ({
-      low: Math.min(...both.map(({ least }) => least)),
-      high: Math.max(...both.map(({ most }) => most)),
+      low: leastOf(both.map(({ least }) => least)),
+      high: greatestOf(both.map(({ most }) => most)),
     }));
-    const edges = branches.map((branch) => ({ a: branch.a, b: branch.b, ohms: ohmsWithin(branch, ohms) }));
+    const low = ohmsOf((element) => ohms[element]?.low ?? NaN);
+    const high = ohmsOf((element) => ohms[element]?.high ?? NaN);
+    const edges = branches.map(({ a, b }, index) => ({
+      a,
+      b,
+      ohms: { low: low[index] ?? NaN, high: high[index] ?? NaN },
+    }));
     const corner = greatestVoltage({ edges, drives, nodes: whole.nodes, from, to });
-    const wanted = branches.flatMap(({ elements }, index) => {
+    const wanted = branches.flatMap((branch, index) => {
       const [end, interval] = [corner.ohms[index] ?? NaN, edges[index]?.ohms];
       if (interval === undefined || Number.isNaN(end) || interval.low === interval.high) return [];
-      return elements.flatMap((element) =>
+      return elementsOf(branch).flatMap((element) =>
         wantedOf(network[element]?.part, spans[element], end === interval.high),
       );
     });

@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import { pathLines } from '../bench/path-lines.ts';
 import { cutAt, tellPath } from '../bench/told-path.ts';
 import type { ToldHop } from '../bench/told-path.ts';
@@ -24,7 +25,7 @@ export function pathText(paint: Paint, procedure: Procedure, trace: Trace | unde
         return ['...', plain(`${plural(line.count, 'step')} more`)];
     }
   });
-  const width = Math.max(...lines.map(([number]) => number.length));
+  const width = greatestOf(lines.map(([number]) => number.length));
   return lines.map(([number, words], index) => {
     const room = longest - 4 - width - 2;
     const isLast = index === lines.length - 1;

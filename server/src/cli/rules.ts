@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import { rules as orderRules } from '../rules/rules.ts';
 import type { Example, Rule } from '../rules/rule.ts';
 import { textRules } from '../text/rules.ts';
@@ -32,7 +33,7 @@ function list(
   listed: readonly { readonly name: string; readonly severity: string; readonly meaning: string }[],
 ): string {
   const paint = paintFor(terminal);
-  const width = Math.max(...listed.map(({ name }) => name.length));
+  const width = greatestOf(listed.map(({ name }) => name.length));
   const lines = listed.map(
     ({ name, severity, meaning }) =>
       `  ${paint.bold(name.padEnd(width))}  ${severity.padEnd(11)}  ${meaning}`,

@@ -13,9 +13,9 @@ import type { Markdown } from './markdown.ts';
 /** The windows of a reading step, bench by bench, how likely their values are, and what they come from. */
 export function* describeReading(analysis: Analysis, index: number): Work<readonly Markdown[]> {
   const { readings } = (yield* analysis.windows()).value;
-  const blocks: Markdown[] = [];
+  const blocks: (readonly Markdown[])[] = [];
   for (const reading of readings.filter((one) => one.index === index)) {
-    blocks.push(
+    blocks.push([
       markdown`${headOf(reading)} reads **${reading.printed === '' ? 'not known' : reading.printed}**${origin(reading)}`,
       markdownList(
         reading.good.map((good) => `${benchInWords(good.arrival.state)}: ${shown(good, reading.quantity)}`),
@@ -23,9 +23,9 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
       ...table(reading),
       ...guarded(reading),
       ...(yield* explained(analysis, reading)),
-    );
+    ]);
   }
-  return blocks;
+  return blocks.flat();
 }
 
 function headOf({ of, loop, quantity }: Reading): Markdown {

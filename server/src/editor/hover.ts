@@ -45,13 +45,14 @@ export function* hover(document: EditorDocument, position: Position): Work<Hover
   if (place === null) return null;
   const procedure = analysis.procedure().value;
   const steps = procedure.steps.filter((step) => isVerbOf(step, place.path, analysis.file));
-  const blocks: Markdown[] = [];
-  for (const step of steps.slice(0, mostCalls)) blocks.push(...(yield* aboutStep(analysis, step)));
-  blocks.push(
+  const ofSteps: (readonly Markdown[])[] = [];
+  for (const step of steps.slice(0, mostCalls)) ofSteps.push(yield* aboutStep(analysis, step));
+  const blocks = [
+    ...ofSteps.flat(),
     ...(place.part === 'value' ? aboutId(procedure, place.text ?? '') : []),
     ...(place.part === 'key' ? describeKey(analysis.schemaOf(place.path), place.text ?? '') : []),
     ...(place.part === 'key' ? aboutId(procedure, place.text ?? '') : []),
-  );
+  ];
   if (blocks.length === 0) return null;
   return {
     contents: { kind: MarkupKind.Markdown, value: blocks.map((block) => block.markdown).join('\n\n') },

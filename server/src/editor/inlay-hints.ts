@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { Order } from '../project/analysis.ts';
 import { formatWait } from '../quantity/quantity.ts';
@@ -101,7 +102,10 @@ function printedWith(reading: Reading): string {
 }
 
 function owedText(here: Order['owedAfter'], step: Step): string | null {
-  const seconds = Math.max(0, ...here.map((one) => one.seconds));
+  const seconds = greatestOf(
+    here.map((one) => one.seconds),
+    0,
+  );
   if (seconds === 0) return null;
   if (step.verb === 'wait') return `${formatWait(seconds)} still owed`;
   const proof = here.some(({ highVoltage }) => highVoltage.length > 0) ? ' and the proof' : '';

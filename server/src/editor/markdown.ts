@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import { printable } from '../text/printable.ts';
 
 /**
@@ -40,9 +41,10 @@ export function markdownList(items: readonly (Markdown | string)[]): Markdown {
 /** Lines in characters of one width, as they are. */
 export function codeBlock(lines: readonly string[]): Markdown {
   const shown = lines.map(printable);
-  const longest = Math.max(
+  const ticks = shown.flatMap((line) => line.match(/`+/g) ?? []);
+  const longest = greatestOf(
+    ticks.map(({ length }) => length),
     2,
-    ...shown.flatMap((line) => line.match(/`+/g) ?? []).map(({ length }) => length),
   );
   const fence = '`'.repeat(longest + 1);
   return { markdown: [`${fence}text`, ...shown, fence].join('\n') };

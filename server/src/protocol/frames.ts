@@ -52,7 +52,8 @@ export function frames(): Frames {
   const takeInMessage = (bytes: Uint8Array, from: number, rest: number): number => {
     const taken = Math.min(rest, bytes.length - from);
     const wanted = headerStart.length - start.length;
-    if (wanted > 0) start += String.fromCharCode(...bytes.subarray(from, from + Math.min(taken, wanted)));
+    for (const byte of bytes.subarray(from, from + Math.min(taken, Math.max(0, wanted))))
+      start += String.fromCharCode(byte);
     missing = taken === rest ? null : rest - taken;
     return taken;
   };

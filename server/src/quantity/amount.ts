@@ -73,7 +73,7 @@ export function takeWritten(cursor: Cursor): Parsed<Written> {
   }
   const first = terms[0];
   const last = terms.at(-1);
-  if (first === undefined || last === undefined) return failed(...noNumber(cursor));
+  if (first === undefined || last === undefined) return noNumber(cursor);
   return parsed({ terms, from: first.number.from, to: (last.word ?? last.number).to });
 }
 
@@ -172,15 +172,16 @@ function whyNotHere(token: Token, { tokens, next, expected }: Cursor): string {
   }
 }
 
-function noNumber(cursor: Cursor): [message: string, at: Stretch] {
+function noNumber(cursor: Cursor): Failed {
   const token = peek(cursor);
   const before = cursor.tokens[cursor.next - 1];
   if (token === undefined) {
-    return [
+    return failed(
       `A value is missing at the end; expected ${cursor.expected}.`,
       before ?? { from: 0, to: cursor.text.length },
-    ];
+    );
   }
-  if (token.kind === 'word') return [`${quoted(token)} is not a number; expected ${cursor.expected}.`, token];
-  return [`A number is missing before this sign; expected ${cursor.expected}.`, token];
+  if (token.kind === 'word')
+    return failed(`${quoted(token)} is not a number; expected ${cursor.expected}.`, token);
+  return failed(`A number is missing before this sign; expected ${cursor.expected}.`, token);
 }

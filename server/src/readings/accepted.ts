@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../quantity/extremes.ts';
 import type { Indication } from '../circuit/circuit.ts';
 import { formatWindow, roundOutward } from '../quantity/quantity.ts';
 import type { Expect, Quantity } from '../text/procedure.ts';
@@ -30,9 +31,9 @@ function hull(indications: readonly Indication[], resolution: number): Accepted 
   const numbers = indications.flatMap(({ value, displayed }) => (value === null ? [] : [displayed ?? value]));
   if (numbers.length === 0) return 'open';
   if (isMixture(indications)) return null;
-  const least = Math.min(...numbers.map((value) => value.least));
+  const least = leastOf(numbers.map((value) => value.least));
   const canBeOpen = indications.some((indication) => indication.canBeOpen);
-  const most = canBeOpen ? null : Math.max(...numbers.map((value) => value.most));
+  const most = canBeOpen ? null : greatestOf(numbers.map((value) => value.most));
   const rounded = roundOutward({ least, most }, resolution);
   return rounded === 'open' ? rounded : { ...rounded, from: 'computed' };
 }

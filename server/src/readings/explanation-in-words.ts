@@ -1,3 +1,4 @@
+import { greatestOf } from '../quantity/extremes.ts';
 import { formatQuantity } from '../quantity/quantity.ts';
 import type { Quantity } from '../text/procedure.ts';
 import type { Explanation, Likely } from './explain.ts';
@@ -38,7 +39,10 @@ export function shareBars({ shares }: Explanation): readonly string[] {
     ...alone,
     ...(rest > 0 ? [{ part: alone.length === 0 ? 'everything' : 'the rest', share: rest }] : []),
   ];
-  const widest = Math.max(0, ...rows.map(({ part }) => part.length));
+  const widest = greatestOf(
+    rows.map(({ part }) => part.length),
+    0,
+  );
   return rows.map(({ part, share }) => `${part.padEnd(widest)}  ${bar(share)}  ${percent(share)}`);
 }
 

@@ -33,19 +33,19 @@ export function islandNetwork(procedure: Procedure, island: Island, bench: LoopB
   for (const loop of island.loops) {
     const elements = loopElements(procedure, loop, hardware);
     if (elements === null) return null;
-    network.push(...elements);
+    for (const one of elements) network.push(one);
   }
   for (const element of island.elements) {
     const built = builtOf(procedure, element, bench);
     if (built === null) return null;
-    network.push(...built.network);
-    sources.push(...built.sources);
+    for (const one of built.network) network.push(one);
+    for (const one of built.sources) sources.push(one);
   }
   const connectors = island.elements.flatMap((one) => (one.kind === 'connector' ? [one.id] : []));
   for (const id of new Set(connectors)) {
     const across = bridging(procedure, id, hardware);
     if (across === null) return null;
-    network.push(...across);
+    for (const one of across) network.push(one);
   }
   return { network, sources };
 }
@@ -57,7 +57,7 @@ export function islandNetwork(procedure: Procedure, island: Island, bench: LoopB
 export function loopNetwork(procedure: Procedure, loop: Loop, bench: LoopBench): SeenNetwork | null {
   const compiled = islandNetwork(procedure, islandsOf(procedure).ofLoop(loop), bench);
   if (compiled === null || loop.monitor === null) return null;
-  const joints = compiled.sources.map(({ between }) => join(...between));
+  const joints = compiled.sources.map(({ between }) => join(between[0], between[1]));
   return { network: [...compiled.network, ...joints], probes: probesOf(loop) };
 }
 

@@ -32,7 +32,7 @@ export function loopElements(procedure: Procedure, loop: Loop, hardware: Hardwar
         ? connectorElements(procedure, loop, id, hardware, near)
         : partElements(procedure, id, near);
     if (built === null) return null;
-    network.push(...built.elements);
+    for (const element of built.elements) network.push(element);
     near = built.far;
   }
   return network;
@@ -84,7 +84,7 @@ function connectorElements(
     for (const pin of pins) elements.push(contactElement(connector, contact, pin));
   const bar = barElement(procedure, connector, loop, hardware);
   if (bar === null) return null;
-  elements.push(...bar);
+  for (const element of bar) elements.push(element);
   for (const [load, place] of hardware.loads) {
     if (!sitsIn(place, loop, id)) continue;
     const resistance = procedure.loads.get(load)?.resistance ?? null;

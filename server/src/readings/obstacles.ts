@@ -65,7 +65,8 @@ function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: P
       }));
     }),
   ];
-  return onSimplePaths(ways, ...at(probes));
+  const [from, to] = at(probes);
+  return onSimplePaths(ways, from, to);
 }
 
 /**

@@ -76,7 +76,7 @@ export function* computeReadings(
   const subjectOf = remembered((loop: Loop) => loopSubject(procedure, loop));
   function* explored(automaton: BenchAutomaton): Work<Exploration<LoopBench>> {
     const exploration = yield* explore(graph, loopBenchWatcher(automaton), bounds);
-    reported.push(...exploration.reported);
+    for (const one of exploration.reported) reported.push(one);
     complete &&= exploration.complete;
     return exploration;
   }

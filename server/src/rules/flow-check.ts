@@ -1,3 +1,4 @@
+import { leastOf } from '../quantity/extremes.ts';
 import { leadsAstray } from '../bench/graph.ts';
 import { behindCalls } from '../bench/numbered-graph.ts';
 import type { Edge, StepGraph } from '../bench/graph.ts';
@@ -79,7 +80,7 @@ function repeats({ graph, reached }: Context): readonly Seen[] {
   );
   return strongComponents(successors).flatMap((component): Seen[] => {
     const members = new Set(component);
-    const first = Math.min(...component.filter((index) => graph.steps[index]?.verb !== 'run'));
+    const first = leastOf(component.filter((index) => graph.steps[index]?.verb !== 'run'));
     const cycles = component.length > 1 || (successors[first] ?? []).includes(first);
     if (!cycles) return [];
     const { hops, repeatsFrom } = roundTrip(graph, first, members);

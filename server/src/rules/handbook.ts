@@ -19,7 +19,8 @@ export function handbook(): Handbook {
   const lineOf = new Map<string, number>();
   for (const rule of [...rules, ...textRules]) {
     lineOf.set(rule.name, lines.length);
-    lines.push(`## ${rule.name} (${rule.severity})`, '', rule.meaning, '', ...helpLines(rule));
+    for (const line of [`## ${rule.name} (${rule.severity})`, '', rule.meaning, '', ...helpLines(rule)])
+      lines.push(line);
   }
   return { text: `${lines.join('\n').trimEnd()}\n`, lineOf };
 }

@@ -43,7 +43,7 @@ export function outcomesOfSeveral(
     if (key === 'within' || key === 'else') {
       outcomes.push(outcome(key, value, path, undefined, context));
     } else if (known.has(key)) {
-      if (value.kind === 'map') outcomes.push(...listed(value, path, key, context));
+      if (value.kind === 'map') for (const one of listed(value, path, key, context)) outcomes.push(one);
     } else {
       readable = false;
       const { sentence, meant } = context.reader.names.guess(key, () => [...known, 'within', 'else']);

@@ -1,4 +1,5 @@
 import { changesTo } from '../../bench/changes.ts';
+import { greatestOf } from '../../quantity/extremes.ts';
 import { circuitsOf } from '../../bench/circuits.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
@@ -56,7 +57,10 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
         connected,
         unproven: [...new Set(here.flatMap((one) => one.unproven))],
         unread: fed.filter((id) => circuits.feeding(id).some((source) => connected.includes(source))),
-        owed: Math.max(0, ...here.map(({ owed }) => owed)),
+        owed: greatestOf(
+          here.map(({ owed }) => owed),
+          0,
+        ),
       },
     ];
   });
@@ -74,6 +78,9 @@ function missingIn(
     unproven: cluster.highVoltage.filter(
       (source) => sources.includes(source) && !clock.proven.includes(source),
     ),
-    owed: Math.max(0, ...groups.map((at) => clock.owed[at] ?? 0)),
+    owed: greatestOf(
+      groups.map((at) => clock.owed[at] ?? 0),
+      0,
+    ),
   };
 }

@@ -46,7 +46,7 @@ export function editsFor(analysis: Analysis, changes: readonly Change[]): readon
   for (const change of changes) {
     const made = editsForOne(analysis, change);
     if (made === null) return null;
-    edits.push(...made);
+    for (const edit of made) edits.push(edit);
   }
   return edits;
 }
