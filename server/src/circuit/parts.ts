@@ -48,12 +48,15 @@ export function dependenceOf(model: PartModel): Dependence | null {
   if (!('temperature' in model)) return null;
   const { temperature } = model;
   if (temperature !== 'ambient' && 'stated' in temperature) return null;
-  return { on: temperature, trend: trendOf(model) };
+  return { on: temperature, trend: trends[model.kind] };
 }
 
-function trendOf({ kind }: FollowingModel): Trend {
-  return kind === 'thermistor' ? 'falls' : 'rises';
-}
+const trends: Readonly<Record<FollowingModel['kind'], Trend>> = {
+  'copper-wire': 'rises',
+  'copper-coil': 'rises',
+  thermistor: 'falls',
+  platinum: 'rises',
+};
 
 /**
  * The resistance of a part in ohms under conditions of one moment: the spread is what remains then, of its tolerance and,
@@ -84,7 +87,7 @@ function constant(model: ConstantModel): Span {
 /** The ends lie at the ends of the temperature, since resistance goes one way with it. */
 function following(model: FollowingModel, celsius: Span): Span {
   const [low, high] =
-    trendOf(model) === 'rises' ? [celsius.least, celsius.most] : [celsius.most, celsius.least];
+    trends[model.kind] === 'rises' ? [celsius.least, celsius.most] : [celsius.most, celsius.least];
   return {
     least: atTemperature(model, low).least,
     nominal: atTemperature(model, celsius.nominal).nominal,

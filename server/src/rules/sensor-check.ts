@@ -46,16 +46,25 @@ const plausible = { least: 0.1, most: 1e8 };
 function whyOutside(procedure: Procedure, resistance: FollowingResistance): string | null {
   const conditions = conditionsOf(procedure);
   const celsius = temperatureWithin(resistance.temperature, conditions);
-  if (resistance.kind === 'platinum') {
-    const { from, to } = platinumRange(resistance.class);
-    if (celsius.least >= from && celsius.most <= to) return null;
-    return `is at ${there(celsius, resistance)}, and class ${resistance.class} is defined from ${from} to ${to} °C only.`;
+  switch (resistance.kind) {
+    case 'platinum': {
+      const { from, to } = platinumRange(resistance.class);
+      if (celsius.least >= from && celsius.most <= to) return null;
+      return `is at ${there(celsius, resistance)}, and class ${resistance.class} is defined from ${from} to ${to} °C only.`;
+    }
+    case 'thermistor': {
+      const { least, most } = resistanceWithin(resistance, conditions);
+      if (least >= plausible.least && most <= plausible.most) return null;
+      const [low, high] = [least, most].map((ohms) =>
+        formatQuantity(Number(ohms.toPrecision(3)), 'resistance'),
+      );
+      return `would have from ${low ?? ''} to ${high ?? ''} at ${there(celsius, resistance)}, which no thermistor has: look at its curve.`;
+    }
+    case 'copper-wire':
+    case 'copper-coil':
+      // Copper follows its law in any workshop.
+      return null;
   }
-  if (resistance.kind !== 'thermistor') return null;
-  const { least, most } = resistanceWithin(resistance, conditions);
-  if (least >= plausible.least && most <= plausible.most) return null;
-  const [low, high] = [least, most].map((ohms) => formatQuantity(Number(ohms.toPrecision(3)), 'resistance'));
-  return `would have from ${low ?? ''} to ${high ?? ''} at ${there(celsius, resistance)}, which no thermistor has: look at its curve.`;
 }
 
 function there(celsius: Span, { temperature }: FollowingResistance): string {
