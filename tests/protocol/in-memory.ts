@@ -16,14 +16,12 @@ export interface InMemory {
   readonly close: () => void;
 }
 
-/** A client and the server in one process, joined by two streams. `settings` answers every question for settings. */
-export async function inMemory(
-  capabilities: ClientCapabilities,
-  settings: () => unknown = () => null,
+/** The server in this process, between two streams. */
+export function serverBetween(
+  toServer: PassThrough,
+  toClient: PassThrough,
   files: ReadonlyMap<string, string> = new Map(),
-): Promise<InMemory> {
-  const toServer = new PassThrough();
-  const toClient = new PassThrough();
+): void {
   startServer(
     createConnection(
       ProposedFeatures.all,
@@ -46,6 +44,17 @@ export async function inMemory(
       },
     },
   );
+}
+
+/** A client and the server in one process, joined by two streams. `settings` answers every question for settings. */
+export async function inMemory(
+  capabilities: ClientCapabilities,
+  settings: () => unknown = () => null,
+  files: ReadonlyMap<string, string> = new Map(),
+): Promise<InMemory> {
+  const toServer = new PassThrough();
+  const toClient = new PassThrough();
+  serverBetween(toServer, toClient, files);
   const client = createProtocolConnection(toClient, toServer);
   let asked = 0;
   client.onRequest('workspace/configuration', () => {

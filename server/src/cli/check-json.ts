@@ -1,3 +1,4 @@
+import { withPaths } from '../bench/told-path.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Where } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
@@ -23,7 +24,7 @@ export function* checkJson(checked: readonly CheckedFile[]): Generator<string> {
   for (const [index, { analysis, findings }] of checked.entries()) {
     const places = placesOf(analysis);
     yield `${index === 0 ? '' : ','}\n{"file":${JSON.stringify(analysis.file)},"findings":`;
-    yield* jsonList(findings, (finding) => jsonFinding(places, finding));
+    yield* jsonList(withPaths(findings), (finding) => jsonFinding(places, finding));
     yield '}';
   }
   yield ']}\n';

@@ -1,3 +1,4 @@
+import { withPaths } from '../bench/told-path.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
@@ -36,7 +37,7 @@ export function* checkSarif(run: SarifRun): Generator<string> {
     const places = placesOf(analysis);
     const stepLocationOf = stepLocationsIn(places, locationOf);
     const { value: procedure } = analysis.procedure();
-    for (const finding of findings) {
+    for (const finding of withPaths(findings)) {
       const flows = codeFlows(procedure, stepLocationOf, finding.trace);
       yield separator + JSON.stringify(resultOf(places, locationOf, finding, flows));
       separator = ',\n';

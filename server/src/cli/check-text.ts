@@ -1,3 +1,4 @@
+import { withPaths } from '../bench/told-path.ts';
 import { ruleMeaning } from './rule-meaning.ts';
 import type { Finding } from '../text/finding.ts';
 import { printable } from '../text/printable.ts';
@@ -18,7 +19,7 @@ export function* checkText(terminal: Terminal, checked: readonly CheckedFile[]):
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
     const { value: procedure } = analysis.procedure();
-    for (const finding of findings) {
+    for (const finding of withPaths(findings)) {
       const path = pathText(paint, procedure, finding.trace);
       yield `${block(paint, places, finding, path)}\n`;
     }
@@ -73,7 +74,7 @@ function excerpt(paint: Paint, places: Places, finding: Finding): readonly strin
   const line = places
     .document(finding.at.file)
     .getText({ start: { line: start.line, character: 0 }, end: { line: start.line + 1, character: 0 } })
-    .replace(/[\r\n]+$/, '');
+    .replace(/\r?\n?$/, '');
   if (line.trim() === '') return [];
   const from = Math.max(0, start.character - longest / 2);
   const shown = printable(line.slice(from, from + longest));

@@ -85,9 +85,12 @@ export function printJson(document: unknown): string {
 }
 
 /** A list whose items are written one by one: all of them in one text may be more than a text can hold. */
-export function* jsonList<T>(items: readonly T[], write: (item: T) => unknown): Generator<string> {
+export function* jsonList<T>(items: Iterable<T>, write: (item: T) => unknown): Generator<string> {
   yield '[';
-  for (const [index, item] of items.entries())
-    yield `${index === 0 ? '' : ','}\n${JSON.stringify(write(item))}`;
+  let separator = '\n';
+  for (const item of items) {
+    yield separator + JSON.stringify(write(item));
+    separator = ',\n';
+  }
   yield ']';
 }
