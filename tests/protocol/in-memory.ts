@@ -36,15 +36,13 @@ const realTime: Time = {
   },
 };
 
-/** A client and the server in one process, joined by two streams. `settings` answers every question for settings. */
-export async function inMemory(
-  capabilities: ClientCapabilities,
-  settings: () => unknown = () => null,
+/** The server in this process, between two streams. */
+export function serverBetween(
+  toServer: PassThrough,
+  toClient: PassThrough,
   files: ReadonlyMap<string, string> = new Map(),
-  { host: { time, ...host } = {}, introduction = {} }: Surroundings = {},
-): Promise<InMemory> {
-  const toServer = new PassThrough();
-  const toClient = new PassThrough();
+  { host: { time, ...host } = {} }: Pick<Surroundings, 'host'> = {},
+): void {
   startServer(
     createConnection(
       ProposedFeatures.all,
@@ -65,6 +63,18 @@ export async function inMemory(
       time: { ...realTime, ...time },
     },
   );
+}
+
+/** A client and the server in one process, joined by two streams. `settings` answers every question for settings. */
+export async function inMemory(
+  capabilities: ClientCapabilities,
+  settings: () => unknown = () => null,
+  files: ReadonlyMap<string, string> = new Map(),
+  { host = {}, introduction = {} }: Surroundings = {},
+): Promise<InMemory> {
+  const toServer = new PassThrough();
+  const toClient = new PassThrough();
+  serverBetween(toServer, toClient, files, { host });
   const client = createProtocolConnection(toClient, toServer);
   let asked = 0;
   client.onRequest('workspace/configuration', () => {

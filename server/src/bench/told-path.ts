@@ -1,10 +1,10 @@
-import type { Hop, Taken, Trace } from '../text/finding.ts';
+import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
 import type { Procedure, Step } from '../text/procedure.ts';
 import { printable } from '../text/printable.ts';
 import { stepInWords } from '../text/step-in-words.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
-import { outcomeInWords } from './trace.ts';
+import { outcomeInWords, traceLength } from './trace.ts';
 
 /**
  * How much a hop says of how the finding comes about. `essential`: power is switched or waited for, or an outcome is
@@ -38,6 +38,27 @@ export function tellPath(procedure: Procedure, { hops, repeatsFrom }: Trace): re
       weight: isLast ? 'essential' : weightOf(written, taken),
     };
   });
+}
+
+/**
+ * So many steps of paths are told of one file. A path may be as long as the procedure, and thousands of findings may lie
+ * at its end.
+ */
+const mostHops = 200_000;
+
+/** The same findings, the last of them without their paths where all of these together are too long, which they say. */
+export function* withPaths(findings: Iterable<Finding>): Generator<Finding> {
+  let told = 0;
+  for (const finding of findings) {
+    const { trace, ...rest } = finding;
+    told += traceLength(trace);
+    if (trace === undefined || told <= mostHops) yield finding;
+    else
+      yield {
+        ...rest,
+        message: `${finding.message} The way there is not told: this file has too many long ones.`,
+      };
+  }
 }
 
 /** `step 3, read stage-1-loop: else`. */

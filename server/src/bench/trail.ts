@@ -26,7 +26,8 @@ export const cellsEach = 5;
 export const none = -1;
 
 export function emptyTrail(steps: number): Trail {
-  const cells = new Int32Array((2 * steps + 1) * cellsEach);
+  // Many a trail ends where it begins.
+  const cells = new Int32Array(64 * cellsEach);
   return { cells, end: 0, first: new Int32Array(steps).fill(none) };
 }
 

@@ -1,4 +1,5 @@
 import { endingOf, stepGraph } from '../bench/graph.ts';
+import { withPaths } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
@@ -112,7 +113,7 @@ function remarksIntroduction({ findings, isUnfinished }: CardInput): string {
 }
 
 function remarksOf(findings: readonly Finding[]): readonly Remark[] {
-  return findings.map((finding) => ({
+  return Array.from(withPaths(findings), (finding) => ({
     severity: severityText[finding.severity],
     step: finding.step === undefined ? null : stepNumber(finding.step),
     message: waivedInWords(finding) + messageWithPath(finding),

@@ -1,4 +1,5 @@
 import type { PassedOver } from '../host/walk.ts';
+import { withPaths } from '../bench/told-path.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Where } from '../text/where.ts';
 import type { CheckedFile } from './checked.ts';
@@ -17,7 +18,9 @@ export function* checkJson(checked: readonly CheckedFile[], passedOver: readonly
     const { file } = analysis;
     const places = placesOf(analysis);
     yield `${index === 0 ? '' : ','}\n{"file":${jsonText(file)},"findings":`;
-    yield* jsonList(findings, (finding) => unwritten.attempt(file, () => jsonFinding(places, finding)));
+    yield* jsonList(withPaths(findings), (finding) =>
+      unwritten.attempt(file, () => jsonFinding(places, finding)),
+    );
     yield '}';
   }
   const end = {

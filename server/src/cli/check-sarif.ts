@@ -1,4 +1,5 @@
 import type { Analysis } from '../project/analysis.ts';
+import { withPaths } from '../bench/told-path.ts';
 import type { Finding } from '../text/finding.ts';
 import { visible } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
@@ -49,7 +50,7 @@ export function* checkSarif(run: SarifRun): Pieces {
     const places = placesOf(analysis);
     const stepLocationOf = stepLocationsIn(places, locationOf);
     const { value: procedure } = analysis.procedure();
-    for (const finding of findings) {
+    for (const finding of withPaths(findings)) {
       const line = unwritten.attempt(analysis.file, () => {
         const flows = codeFlows(procedure, stepLocationOf, finding.trace);
         return jsonText(resultOf(places, locationOf, finding, flows));

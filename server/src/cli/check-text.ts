@@ -1,3 +1,4 @@
+import { withPaths } from '../bench/told-path.ts';
 import { ruleMeaning } from './rule-meaning.ts';
 import { endings, fileKindOf } from '../format/file-kinds.ts';
 import type { PassedOver } from '../host/walk.ts';
@@ -28,7 +29,7 @@ export function* checkText(
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
     const { value: procedure } = analysis.procedure();
-    for (const finding of findings) {
+    for (const finding of withPaths(findings)) {
       const whole = unwritten.attempt(analysis.file, () =>
         block(paint, places, finding, pathText(paint, procedure, finding.trace)),
       );
@@ -104,7 +105,7 @@ function excerpt(paint: Paint, places: Places, finding: Finding): readonly strin
   const line = places
     .document(finding.at.file)
     .getText({ start: { line: start.line, character: 0 }, end: { line: start.line + 1, character: 0 } })
-    .replace(/[\r\n]+$/, '');
+    .replace(/\r?\n?$/, '');
   if (line.trim() === '') return [];
   const from = Math.max(0, start.character - longest / 2);
   const to = Math.max(start.character + 1, Math.min(end.character, from + longest));

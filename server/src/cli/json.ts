@@ -100,7 +100,7 @@ function escapeOf(character: string): string {
  * A list whose items are written one by one: all of them in one text may be more than a text can hold. An item that
  * cannot be written, null, is left out.
  */
-export function* jsonList<T>(items: readonly T[], write: (item: T) => string | null): Generator<string> {
+export function* jsonList<T>(items: Iterable<T>, write: (item: T) => string | null): Generator<string> {
   yield '[';
   let separator = '\n';
   for (const item of items) {

@@ -1,7 +1,7 @@
 import { DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
 import type { Diagnostic, DiagnosticRelatedInformation } from 'vscode-languageserver-types';
 import { pathLines } from '../bench/path-lines.ts';
-import { hopInWords, tellPath } from '../bench/told-path.ts';
+import { hopInWords, tellPath, withPaths } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
 import type { Finding, Severity } from '../text/finding.ts';
 import { visible } from '../text/printable.ts';
@@ -37,7 +37,7 @@ export function diagnosticsOf(
   findings: readonly Finding[],
   options: DiagnosticOptions,
 ): Diagnostic[] {
-  return findings.map((finding) => diagnosticOf(document, finding, options));
+  return Array.from(withPaths(findings), (finding) => diagnosticOf(document, finding, options));
 }
 
 /** Stands for all that would have been found, where a file could not be checked. */

@@ -91,7 +91,9 @@ function stepSymbol(document: EditorDocument, step: Step): DocumentSymbol {
 
 function symbol(document: EditorDocument, name: string, kind: SymbolKind, path: Path): DocumentSymbol {
   const range = rangeOf(document, { file: document.analysis.file, path, part: 'key' });
-  return { name: printable(name), kind, range, selectionRange: range };
+  // Editors refuse the whole outline where one name is empty, as it is while a key is being typed.
+  const shown = name === '' ? '(no name)' : printable(name);
+  return { name: shown, kind, range, selectionRange: range };
 }
 
 /** Spans what stands below it, so that the place of the cursor is found in it. */

@@ -1,4 +1,4 @@
-import { Composer, isAlias, isMap, isScalar, isSeq, Parser, Scalar } from 'yaml';
+import { Composer, isAlias, isMap, isScalar, isSeq, Scalar } from 'yaml';
 import type { Document, ParsedNode, YAMLMap } from 'yaml';
 import { indentedFurther, sentenceFor } from './problems/yaml-errors.ts';
 import type { Problem } from './problem.ts';
@@ -10,7 +10,7 @@ import { lineAt, linesOf } from './lines.ts';
 import type { Lines } from './lines.ts';
 import { marksOf } from './marks.ts';
 import type { Marks } from './marks.ts';
-import { walk } from './tokens.ts';
+import { mostErrors, mostWords, tokensOf, walk } from './tokens.ts';
 import type { Range } from './where.ts';
 
 export interface ParsedDocument {
@@ -20,8 +20,11 @@ export interface ParsedDocument {
 
 /** Reads YAML into a tree. Every scalar stays the text that was written: the schema decides what it is. */
 export function parseDocument(text: string): ParsedDocument {
-  const tokens = [...new Parser().parse(text)];
+  const tokens = tokensOf(text);
+  if (tokens === null) return refused(0, `more than ${mostWords} words and signs`);
   const walked = walk(tokens);
+  const { count, first } = walked.errors;
+  if (count > mostErrors) return refused(first, `more than ${mostErrors} errors in its YAML`);
   const deep = walked.tooDeep;
   if (deep !== null) {
     const message = sentenceFor('RESOURCE_EXHAUSTION', '') ?? '';
@@ -38,6 +41,11 @@ export function parseDocument(text: string): ParsedDocument {
   });
   const documents = [...composer.compose(tokens, true, text.length)] as Document.Parsed[];
   return assemble(text, marksOf(text, walked, tokens), documents);
+}
+
+function refused(at: number, reason: string): ParsedDocument {
+  const message = `This file has ${reason}. A procedure is a few kilobytes; it has not been read.`;
+  return { root: null, problems: [{ rule: 'yaml', at: { range: { from: at, to: at + 1 } }, message }] };
 }
 
 function assemble(text: string, marks: Marks, documents: readonly Document.Parsed[]): ParsedDocument {

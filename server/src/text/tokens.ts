@@ -1,3 +1,4 @@
+import { Lexer, Parser } from 'yaml';
 import type { CST } from 'yaml';
 
 export interface Token {
@@ -18,10 +19,32 @@ export interface Walked {
   readonly brackets: readonly Brackets[];
   /** Where collections are nested too deeply to be composed, or null. */
   readonly tooDeep: number | null;
+  /** What stands where nothing can stand: how often, and where first. */
+  readonly errors: { readonly count: number; readonly first: number };
 }
 
 /** More levels than anything that the format knows. The parser composes by recursion: many would exhaust the stack. */
 const deepest = 32;
+
+/** A file that is as large as a file may be and holds nothing but steps has fewer. */
+export const mostWords = 400_000;
+
+/** Nobody goes through more of them, and each takes longer than a line that can be read. */
+export const mostErrors = 1000;
+
+/** The tokens of a text; null: it has too many. */
+export function tokensOf(text: string): readonly CST.Token[] | null {
+  const parser = new Parser();
+  const tokens: CST.Token[] = [];
+  let words = 0;
+  for (const word of new Lexer().lex(text)) {
+    words += 1;
+    if (words > mostWords) return null;
+    tokens.push(...parser.next(word));
+  }
+  tokens.push(...parser.end());
+  return tokens;
+}
 
 interface Below {
   readonly type?: string;
@@ -45,6 +68,7 @@ export function walk(roots: readonly CST.Token[]): Walked {
   const brackets: Brackets[] = [];
   let tooDeep: number | null = null;
   let inOrder = true;
+  const errors = { count: 0, first: 0 };
   const waiting: object[] = [...roots].reverse();
   const depths: number[] = roots.map(() => 0);
   const wait = (below: unknown, depth: number): void => {
@@ -61,6 +85,10 @@ export function walk(roots: readonly CST.Token[]): Walked {
     const token = next as Below;
     const { type = '' } = token;
     if (silent.has(type)) continue;
+    if (type === 'error') {
+      if (errors.count === 0) errors.first = token.offset ?? 0;
+      errors.count += 1;
+    }
     if (typeof token.source === 'string' && typeof token.offset === 'number') {
       inOrder &&= token.offset >= (tokens.at(-1)?.offset ?? 0);
       tokens.push(next as Token);
@@ -77,7 +105,7 @@ export function walk(roots: readonly CST.Token[]): Walked {
     wait(token.start, depth);
   }
   if (!inOrder) tokens.sort((a, b) => a.offset - b.offset);
-  return { tokens, brackets, tooDeep };
+  return { tokens, brackets, tooDeep, errors };
 }
 
 function bracketsOf({ start, end }: CST.FlowCollection): Brackets {
