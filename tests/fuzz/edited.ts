@@ -85,13 +85,27 @@ function askAbout(text: string, chance: Chance, ask: (method: string, params: Js
   const about = { textDocument: { uri } };
   const range = { start: position, end: position };
   const questions: readonly (() => void)[] = [
-    () => ask('textDocument/completion', { ...about, position }),
-    () => ask('textDocument/hover', { ...about, position }),
-    () => ask('textDocument/documentSymbol', about),
-    () => ask('textDocument/inlayHint', { ...about, range: everything }),
-    () => ask('textDocument/diagnostic', about),
-    () => ask('textDocument/codeAction', { ...about, range, context: { diagnostics: [] } }),
-    () => ask('ohmwright/card', { uri, face: 'editor', date: '2031-04-17', draft: true }),
+    () => {
+      ask('textDocument/completion', { ...about, position });
+    },
+    () => {
+      ask('textDocument/hover', { ...about, position });
+    },
+    () => {
+      ask('textDocument/documentSymbol', about);
+    },
+    () => {
+      ask('textDocument/inlayHint', { ...about, range: everything });
+    },
+    () => {
+      ask('textDocument/diagnostic', about);
+    },
+    () => {
+      ask('textDocument/codeAction', { ...about, range, context: { diagnostics: [] } });
+    },
+    () => {
+      ask('ohmwright/card', { uri, face: 'editor', date: '2031-04-17', draft: true });
+    },
   ];
   for (const question of chance.some(questions, 0.4)) question();
 }

@@ -91,7 +91,7 @@ export function kindOf<I>({
 
 async function checked(check: () => ReturnType<KindOf<never>['check']>): Promise<readonly string[]> {
   try {
-    return await check();
+    return await (check() as Promise<readonly string[]>);
   } catch (error) {
     return [`throws ${thrown(error)}`];
   }
@@ -133,5 +133,5 @@ export function* shorter<T>(list: readonly T[]): Generator<readonly T[]> {
 /** A text by lines, and by characters once it is short. */
 export function* shorterText(text: string): Generator<string> {
   for (const lines of shorter(text.split('\n'))) yield lines.join('\n');
-  if (text.length <= 120) for (const characters of shorter([...text])) yield characters.join('');
+  if (text.length <= 120) for (const characters of shorter(Array.from(text))) yield characters.join('');
 }

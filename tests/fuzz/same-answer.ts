@@ -122,18 +122,18 @@ function inBrackets(text: string): Changed | null {
   const document = parseDocument(text, { prettyErrors: false });
   if (document.errors.length > 0 || document.warnings.length > 0) return null;
   if (/#|[&*!][A-Za-z]|^[%.]|\t|---/m.test(text)) return null;
-  let isPlain = true;
+  // An empty value in brackets is another text.
+  const empty: unknown[] = [];
   visit(document, (_, node) => {
     if (isMap(node) || isSeq(node)) node.flow = true;
-    // An empty value in brackets is another text.
-    if (isScalar(node) && (node.value === null || node.source === '')) isPlain = false;
+    if (isScalar(node) && (node.value === null || node.source === '')) empty.push(node);
   });
-  return isPlain ? { text: document.toString({ lineWidth: 0 }) } : null;
+  return empty.length === 0 ? { text: document.toString({ lineWidth: 0 }) } : null;
 }
 
 const section = /^(?:sources|entries|instruments|loads|parts|connectors|assemblies|loops|routines)$/;
 
-function treeOf(text: string): { [key: string]: Tree } | null {
+function treeOf(text: string): Record<string, Tree> | null {
   if (parseDocument(text, { prettyErrors: false }).errors.length > 0) return null;
   if (/[*&<]/.test(text)) return null;
   const tree = parse(text) as Tree;

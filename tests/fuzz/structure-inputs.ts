@@ -1,5 +1,5 @@
 import { parse, stringify } from 'yaml';
-import { kinds } from '../../server/src/format/words.ts';
+import { kindsOf } from '../../server/src/format/words.ts';
 import { alternatives } from '../../server/src/format/walker.ts';
 import type { Schema } from '../../server/src/format/walker.ts';
 import { fileSchema } from '../../server/src/text/schema.ts';
@@ -8,6 +8,8 @@ import { corpusText } from './corpus.ts';
 import { parts } from './everything.ts';
 import type { Input } from './input.ts';
 import { special } from './text-inputs.ts';
+
+const allKinds = [...kindsOf('sources'), ...kindsOf('instruments'), ...kindsOf('loads'), ...kindsOf('parts')];
 
 /* YAML that is well formed: drawn from the schema of the format, and trees of the corpus with branches changed. */
 
@@ -136,7 +138,7 @@ const meant: readonly (readonly [RegExp, string])[] = [
 
 function text(schema: Schema, chance: Chance, key: string): Tree {
   const expected = typeof schema['x-expected'] === 'string' ? schema['x-expected'] : '';
-  if (expected === 'a side of a connector' || (/side/.test(expected) && chance.happens(0.5)))
+  if (expected === 'a side of a connector' || (expected.includes('side') && chance.happens(0.5)))
     return `${chance.pick(pool.connectors ?? [])}.${chance.pick(['monitor', 'end', 'end', 'front'])}`;
   if (key === 'at' || key === 'side')
     return chance.pick(['monitor', 'end', 'K1', 'K2.end', 'stage', 'K1.end.1']);
@@ -146,7 +148,7 @@ function text(schema: Schema, chance: Chance, key: string): Tree {
   if (name !== undefined)
     return chance.pick(name === 'steps' ? ['next', ...(pool.steps ?? [])] : (pool[name] ?? []));
   if (/\bids?\b/.test(expected)) return chance.pick(Object.values(pool).flat());
-  if (key === 'pin' || /pin/.test(expected)) return chance.pick(['1', '2', 'A1', 1]);
+  if (key === 'pin' || expected.includes('pin')) return chance.pick(['1', '2', 'A1', 1]);
   const examples = Array.isArray(schema.examples)
     ? schema.examples.filter((one) => typeof one === 'string')
     : [];
@@ -213,7 +215,7 @@ function mutant(source: string, chance: Chance, by: (tree: Tree, chance: Chance)
 }
 
 interface Branch {
-  readonly parent: Tree[] | { [key: string]: Tree };
+  readonly parent: Tree[] | Record<string, Tree>;
   readonly key: string | number;
   readonly value: Tree;
   readonly path: Path;
@@ -297,7 +299,7 @@ function put({ parent, key }: Branch, value: Tree): void {
 
 /** One number of a quantity, a little or a lot. */
 function nudge(branch: Branch, chance: Chance): void {
-  const written = String(branch.value);
+  const written = typeof branch.value === 'string' ? branch.value : '';
   const numbers = [...written.matchAll(/\d+(?:\.\d+)?/g)];
   if (numbers.length === 0) return;
   const { index, 0: number } = chance.pick(numbers);
@@ -356,7 +358,7 @@ function change(tree: Tree, chance: Chance): void {
       const quantities = branches.filter(({ value }) => typeof value === 'string' && /\d/.test(value));
       if (quantities.length === 0) return;
       const one = chance.pick(quantities);
-      set(one, quantity(String(one.value), chance));
+      if (typeof one.value === 'string') set(one, quantity(one.value, chance));
       return;
     }
     case 9:
@@ -365,7 +367,7 @@ function change(tree: Tree, chance: Chance): void {
       return;
     case 10: {
       const ofKinds = branches.filter(({ key }) => key === 'kind');
-      if (ofKinds.length > 0) set(chance.pick(ofKinds), chance.pick(Object.values(kinds).flat()));
+      if (ofKinds.length > 0) set(chance.pick(ofKinds), chance.pick(allKinds));
       return;
     }
     default:

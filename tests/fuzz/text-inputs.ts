@@ -20,7 +20,7 @@ export function textInput(chance: Chance): Input {
 
 /** Characters that mean something to YAML, to the format, to a terminal or to nobody. */
 export const special: readonly string[] = [
-  ...':-,[]{}"\'#&*!|>?%@`\\ \t\n~^=<>$()/.+',
+  ...Array.from(':-,[]{}"\'#&*!|>?%@`\\ \t\n~^=<>$()/.+'),
   ': ',
   ' #',
   '- ',
@@ -195,7 +195,7 @@ function mistyped(word: string, chance: Chance): string {
   const at = chance.whole(0, word.length);
   return chance.pick([
     word.slice(0, at) + word.slice(at + 1),
-    word.slice(0, at) + chance.pick([...'abkz09-_.']) + word.slice(at),
+    word.slice(0, at) + chance.pick(Array.from('abkz09-_.')) + word.slice(at),
     word.toUpperCase(),
     word.toLowerCase(),
     `${word}s`,
@@ -233,8 +233,8 @@ function spliced(one: string, other: string, chance: Chance): string {
 function noise(chance: Chance): string {
   const alphabet = chance.pick<readonly string[]>([
     special,
-    [...'ab: -\n'],
-    [...'[]{},:ab "\'\n'],
+    Array.from('ab: -\n'),
+    Array.from('[]{},:ab "\'\n'),
     lines,
     words.map((one) => `${one}: `),
   ]);

@@ -152,7 +152,6 @@ function checkPrinted(
   said('the windows', windowsText(terminal, analysis, readings, findings, asked));
 }
 
-// eslint-disable-next-line no-control-regex -- these are what is looked for
 const steering = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/;
 
 function parsed(what: string, text: string, wrong: Wrong): void {
@@ -176,7 +175,7 @@ function checkEditor(document: EditorDocument, findings: readonly Finding[], sai
   const now = hintTexts(document, finish(analysis.windows()).value, finish(analysis.order()).value);
   const whole = { start: { line: 0, character: 0 }, end: { line: text.lineCount, character: 0 } };
   for (const { label, position } of inlayHints(document, whole, now, now)) {
-    said('a hint', String(label));
+    said('a hint', typeof label === 'string' ? label : label.map(({ value }) => value).join(''));
     if (position.line >= text.lineCount) wrong('a hint stands behind the end');
   }
   checkSymbols(outline(document), text, said, wrong);
