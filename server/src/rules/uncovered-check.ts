@@ -1,6 +1,7 @@
 import { classesRequired } from '../readings/classes.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
 import type { Measuring } from '../bench/asked.ts';
+import { outcomesOf } from '../text/outcome-kinds.ts';
 import type { Outcome, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
@@ -24,9 +25,9 @@ function missingOutcomes(context: Context, step: Step, index: number): readonly 
   if (!('outcomes' in step) || step.outcomes === null) return [];
   switch (step.verb) {
     case 'inspect':
-      return notNamed(['ok', 'defect'], step.outcomes);
+      return notNamed(outcomesOf('inspect'), step.outcomes);
     case 'read-codes':
-      return notNamed(['none', 'stored', 'present'], step.outcomes);
+      return notNamed(outcomesOf('read-codes'), step.outcomes);
     case 'read':
       return missingClasses(context, step, step.outcomes, index);
     case 'measure':

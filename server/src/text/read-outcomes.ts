@@ -1,5 +1,6 @@
 import type { OutcomeName } from './finding.ts';
 import { didYouMean, suggestion } from './nearest.ts';
+import { outcomesOf } from './outcome-kinds.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Outcome, Target } from './procedure.ts';
 import type { ActionReader } from './action-reader.ts';
@@ -8,17 +9,13 @@ import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
 
-const classesOfOne: readonly OutcomeName[] = ['within', 'below', 'above', 'open', 'leak', 'outside', 'else'];
+const classesOfOne: readonly OutcomeName[] = [...outcomesOf('reading'), 'else'];
 
 const names: readonly OutcomeName[] = [
   ...classesOfOne,
-  'none',
-  'stored',
-  'present',
-  'ok',
-  'defect',
-  'dead',
-  'live',
+  ...outcomesOf('read-codes'),
+  ...outcomesOf('inspect'),
+  ...outcomesOf('prove-dead'),
 ];
 
 /** The outcomes of a step that has one reading, in written order; null where it states none. */

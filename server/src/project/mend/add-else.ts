@@ -1,12 +1,14 @@
-import type { OutcomeName } from '../../text/finding.ts';
+import { outcomeFacts } from '../../text/outcome-kinds.ts';
 import type { Outcome, Procedure, Step } from '../../text/procedure.ts';
 import { stepNumber } from '../../text/where.ts';
 import { stepOf } from './along-trace.ts';
 import type { Candidate, Mender } from './candidate.ts';
 import { textOf } from './trial.ts';
 
-/** What shows nothing wrong: where it leads, nothing that the step does not name may lead. */
-const good: ReadonlySet<OutcomeName> = new Set(['within', 'ok', 'none', 'dead'] as const);
+/** Where what shows nothing wrong leads, nothing that the step does not name may lead. */
+function isGood({ name }: Outcome): boolean {
+  return outcomeFacts[name].isGood;
+}
 
 /**
  * What the step does not name goes where it sends everything else that is not good, if that is one place. Otherwise the
@@ -21,7 +23,7 @@ export const addElse: Mender = (analysis, finding) => {
     const { from, to } = analysis.range({ file: step.file, path: one.path, part: 'value' });
     return textOf(analysis).slice(from, to);
   };
-  const bad = [...new Set(outcomes.filter(({ name }) => !good.has(name)).map(written))];
+  const bad = [...new Set(outcomes.filter((one) => !isGood(one)).map(written))];
   const stops = stopsBeside(procedure, step).filter((id) => !bad.includes(id));
   const way = (to: string, isChoice: boolean): Candidate => ({
     title: `Lead everything else at step ${stepNumber(step)} to \`${to}\``,
@@ -39,9 +41,7 @@ export const addElse: Mender = (analysis, finding) => {
 function stopsBeside({ steps }: Procedure, { routine }: Step): readonly string[] {
   const spared = new Set(
     steps.flatMap((step) =>
-      'outcomes' in step
-        ? (step.outcomes ?? []).filter(({ name }) => good.has(name)).map(({ target }) => target)
-        : [],
+      'outcomes' in step ? (step.outcomes ?? []).filter(isGood).map(({ target }) => target) : [],
     ),
   );
   const ids = steps
