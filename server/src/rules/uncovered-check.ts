@@ -1,5 +1,6 @@
 import { classesToCover, covers, namesFor } from '../readings/says-within.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
+import { outcomeNamesOf } from '../text/outcome-kinds.ts';
 import type { Outcome, Step } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { listed } from './words.ts';
@@ -24,9 +25,9 @@ export function missingOutcomes(context: Context, step: Step, index: number): re
   if (!('outcomes' in step) || step.outcomes === null) return [];
   switch (step.verb) {
     case 'inspect':
-      return notNamed(['ok', 'defect'], step.outcomes);
+      return notNamed(outcomeNamesOf('inspect'), step.outcomes);
     case 'read-codes':
-      return notNamed(['none', 'stored', 'present'], step.outcomes);
+      return notNamed(outcomeNamesOf('read-codes'), step.outcomes);
     case 'read':
       return missingClasses(context, step, step.outcomes, index);
     case 'measure':

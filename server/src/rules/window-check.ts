@@ -6,6 +6,7 @@ import { benchInWords } from '../readings/bench-in-words.ts';
 import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
+import { outcomeFacts } from '../text/outcome-kinds.ts';
 import type { Outcome } from '../text/procedure.ts';
 import { shownInWords } from '../readings/shown-in-words.ts';
 import { judgedByLoad } from './load-out-of-window-check.ts';
@@ -132,9 +133,8 @@ function canBeSound(context: Context, index: number, edge: Edge): boolean {
   if (step === undefined || outcome === undefined || !('outcomes' in step)) return true;
   switch (step.verb) {
     case 'inspect':
-      return outcome.name !== 'defect';
     case 'prove-dead':
-      return outcome.name !== 'live';
+      return outcome.name === 'else' || outcomeFacts[outcome.name].isGood;
     case 'read-codes':
       return true;
     case 'read':

@@ -1,7 +1,5 @@
+import { outcomeFacts } from './outcome-kinds.ts';
 import type { Outcome, Step, Target } from './procedure.ts';
-
-/** What shows nothing wrong. */
-const good: ReadonlySet<string> = new Set(['within', 'ok', 'none', 'dead']);
 
 export function outcomesOf(step: Step): readonly Outcome[] {
   return 'outcomes' in step ? (step.outcomes ?? []) : [];
@@ -14,7 +12,7 @@ export function outcomesOf(step: Step): readonly Outcome[] {
 export function targetsOfGood(steps: readonly Step[]): ReadonlySet<Target> {
   const taken = steps.flatMap((step) => {
     const outcomes = outcomesOf(step);
-    const named = outcomes.filter(({ name }) => good.has(name));
+    const named = outcomes.filter(({ name }) => outcomeFacts[name].isGood);
     return named.length > 0 ? named : outcomes.filter(({ name }) => name === 'else');
   });
   return new Set(taken.map(({ target }) => target));

@@ -1,4 +1,5 @@
 import type { OutcomeName } from './finding.ts';
+import { outcomeNamesOf } from './outcome-kinds.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Outcome, Target } from './procedure.ts';
 import type { ActionReader } from './action-reader.ts';
@@ -8,17 +9,13 @@ import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
 
-const classesOfOne: readonly OutcomeName[] = ['within', 'below', 'above', 'open', 'leak', 'outside', 'else'];
+const classesOfOne: readonly OutcomeName[] = [...outcomeNamesOf('reading'), 'else'];
 
 const names: readonly OutcomeName[] = [
   ...classesOfOne,
-  'none',
-  'stored',
-  'present',
-  'ok',
-  'defect',
-  'dead',
-  'live',
+  ...outcomeNamesOf('read-codes'),
+  ...outcomeNamesOf('inspect'),
+  ...outcomeNamesOf('prove-dead'),
 ];
 
 /** The outcomes of a step that has one reading, in written order; null where it states none. */
