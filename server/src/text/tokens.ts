@@ -40,9 +40,9 @@ export function tokensOf(text: string): readonly CST.Token[] | null {
   for (const word of new Lexer().lex(text)) {
     words += 1;
     if (words > mostWords) return null;
-    tokens.push(...parser.next(word));
+    for (const token of parser.next(word)) tokens.push(token);
   }
-  tokens.push(...parser.end());
+  for (const token of parser.end()) tokens.push(token);
   return tokens;
 }
 
