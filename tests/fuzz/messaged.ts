@@ -1,4 +1,5 @@
 import type { Chance } from '../oracle/chance.ts';
+import { frames } from '../../server/src/protocol/frames.ts';
 import { begun } from './edited.ts';
 import { parts } from './everything.ts';
 import { partsUri } from './input.ts';
@@ -41,6 +42,12 @@ function deliver(server: Session, message: Message): void {
       server.notify('$/cancelRequest', { id: message.id });
       return;
     case 'raw':
-      server.raw(message.text);
+      if (isInFrames(message.text)) server.raw(message.text);
   }
+}
+
+/** Where messages can no longer be told from one another the program ends: that has tests of its own. */
+function isInFrames(text: string): boolean {
+  const { take, isInside } = frames();
+  return take(Buffer.from(text)) === null && !isInside();
 }
