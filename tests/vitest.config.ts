@@ -16,6 +16,7 @@ export const long = [
   'tests/client/package.test.ts',
   'tests/editor/completion-everywhere.test.ts',
   'tests/format/agreement.test.ts',
+  'tests/fuzz/fuzz.test.ts',
   'tests/host/write-file.test.ts',
   'tests/oracle/random-procedure.test.ts',
   'tests/outside/graphs.test.ts',
@@ -29,7 +30,9 @@ export const long = [
   'tests/rules/oracle-waivers.test.ts',
   'tests/rules/oracle.test.ts',
   'tests/text/damaged.test.ts',
+  'tests/text/nothing-lost.test.ts',
   'tests/text/silent.test.ts',
+  'tests/text/unread-values.test.ts',
 ];
 
 /** Those that are skipped where another program is missing: all that call `describeWith`. */

@@ -222,7 +222,7 @@ describe('files that are none', () => {
   test('nested without end', () => {
     for (const text of [
       '['.repeat(100_000),
-      'a: {'.repeat(100_000),
+      'a: {'.repeat(50_000),
       '- '.repeat(100_000),
       '? '.repeat(10_000),
     ]) {
