@@ -1,4 +1,4 @@
-import type { Id, Loop, Place, Procedure, Side, Step } from '../text/procedure.ts';
+import type { Connector, Id, Loop, Place, Procedure, Side, Step } from '../text/procedure.ts';
 import { changesOf } from './changes.ts';
 import type { Change, ConnectorState } from './changes.ts';
 
@@ -65,6 +65,16 @@ export function loadsAt(hardware: Hardware, connector: Id, side?: Side): readonl
   const there = ([, place]: [Id, Place]): boolean =>
     place.connector === connector && (side === undefined || place.side === side);
   return [...hardware.loads].filter(there).map(([id]) => id);
+}
+
+const reach: Readonly<Record<ConnectorState, number>> = { mated: 0, unlocked: 1, unplugged: 2 };
+
+/** Closed when the connector is at or beyond the state that closes it, and no adapter on its side holds it open. */
+export function barIsClosed(procedure: Procedure, connector: Connector, hardware: Hardware): boolean {
+  const bar = connector.shortingBar;
+  if (bar === null || reach[stateOf(hardware, connector.id)] < reach[bar.closes]) return false;
+  const there = loadsAt(hardware, connector.id, bar.side);
+  return !there.some((load) => procedure.loads.get(load)?.opensShortingBar === true);
 }
 
 /** Whether every connector of the loop is mated and no load is fitted in it. */

@@ -1,4 +1,4 @@
-import type { Id, Loop, NodeName, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, NodeName, Probe, Procedure } from '../text/procedure.ts';
 import { nameGroups } from './name-groups.ts';
 
 /** One name for all the names of a node: a terminal is the node that its pin leads to on its side. Ground stays `ground`. */
@@ -34,4 +34,9 @@ export function terminalsOf(
       used.map((pin) => ({ connector, node: `${connector}.${side}.${pin}` })),
     ),
   );
+}
+
+/** A probe by the name of the node that it touches. */
+export function nodeOf(probe: Probe): NodeName {
+  return 'node' in probe ? probe.node : `${probe.connector}.${probe.side}.${probe.pin}`;
 }

@@ -46,6 +46,12 @@ const regulated = z
     voltage: quantity('a voltage', 'The voltage at its terminals while it is on.', '5.0 V ± 2 %'),
     from: id('a source id', 'The source that it takes its energy from: it goes off with it.', 'battery'),
     needs: keyword(['ignition-on'], 'What it needs beside its source to be on.', 'ignition-on').optional(),
+    'after-run': quantity(
+      'a duration',
+      'How long a supply that needs the ignition stays on after the ignition is off, as the maker states it. Not stated: until its source is off and its wait is over.',
+      '0 s',
+      '2 min',
+    ).optional(),
   })
   .meta({
     id: 'regulated',

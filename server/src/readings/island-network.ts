@@ -1,20 +1,12 @@
-import { stateOf } from '../bench/hardware.ts';
+import { barIsClosed, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import type { Power } from '../bench/power.ts';
 import type { Element, Network, PartModel, Source } from '../circuit/circuit.ts';
-import type { Connector, Id, Loop, NetworkElement, Probe, Procedure } from '../text/procedure.ts';
+import type { Connector, Id, Loop, NetworkElement, Procedure } from '../text/procedure.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
-import {
-  barBetween,
-  barIsClosed,
-  contactElement,
-  join,
-  loopElements,
-  poles,
-  probesOf,
-} from './loop-network.ts';
+import { barBetween, contactElement, join, loopElements, poles, probesOf } from './loop-network.ts';
 import type { Pair, SeenNetwork } from './loop-network.ts';
 
 /** An island as it stands on the bench. Terminals are nodes named as in the file, `K4.end.1`. */
@@ -59,11 +51,6 @@ export function loopNetwork(procedure: Procedure, loop: Loop, bench: LoopBench):
   if (compiled === null || loop.monitor === null) return null;
   const joints = compiled.sources.map(({ between }) => join(between[0], between[1]));
   return { network: [...compiled.network, ...joints], probes: probesOf(loop) };
-}
-
-/** A probe by the name of the node that it touches. */
-export function nodeOf(probe: Probe): string {
-  return 'node' in probe ? probe.node : `${probe.connector}.${probe.side}.${probe.pin}`;
 }
 
 /** Whether an element is a connection without resistance, made by the compiler. */

@@ -1,5 +1,4 @@
-import { loadsAt, stateOf } from '../bench/hardware.ts';
-import type { ConnectorState } from '../bench/changes.ts';
+import { barIsClosed, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import type { Element, Network, PartModel } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
@@ -150,16 +149,6 @@ export function closedBarAcross(
 
 function bridges(bar: ShortingBar, pins: Pair): boolean {
   return bar.pins === null || (pins.includes(bar.pins[0]) && pins.includes(bar.pins[1]));
-}
-
-const reach: Readonly<Record<ConnectorState, number>> = { mated: 0, unlocked: 1, unplugged: 2 };
-
-/** Closed when the connector is at or beyond the state that closes it, and no adapter on its side holds it open. */
-export function barIsClosed(procedure: Procedure, connector: Connector, hardware: Hardware): boolean {
-  const bar = connector.shortingBar;
-  if (bar === null || reach[stateOf(hardware, connector.id)] < reach[bar.closes]) return false;
-  const there = loadsAt(hardware, connector.id, bar.side);
-  return !there.some((load) => procedure.loads.get(load)?.opensShortingBar === true);
 }
 
 const nothing: Span = { least: 0, nominal: 0, most: 0 };

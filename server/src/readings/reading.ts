@@ -6,6 +6,7 @@ import type { Around, Arrival, Bounds, Exploration, Reported } from '../bench/ex
 import type { StepGraph } from '../bench/graph.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
+import { remembered } from '../text/remembered.ts';
 import { acceptedWindow, printedWindow, stepShowing } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { rowsByEntry } from './by-entry.ts';
@@ -181,14 +182,4 @@ function codesAt(
     ...code,
     certain: sets.every((set) => set.some((one) => one.code === code.code && one.certain)),
   }));
-}
-
-/** Computes once for each object; the explorer has one object for equal benches. */
-function remembered<K extends object, T>(compute: (key: K) => T): (key: K) => T {
-  const known = new Map<K, T>();
-  return (key) => {
-    const value = known.get(key) ?? compute(key);
-    known.set(key, value);
-    return value;
-  };
 }

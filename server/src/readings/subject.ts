@@ -1,9 +1,10 @@
 import type { Measuring } from '../bench/asked.ts';
+import { nodeOf } from '../bench/same-nodes.ts';
 import type { Network, Source } from '../circuit/circuit.ts';
 import type { Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
-import { islandNetwork, loopNetwork, nodeOf } from './island-network.ts';
+import { islandNetwork, loopNetwork } from './island-network.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';

@@ -1,5 +1,4 @@
-import { sameNodes } from '../bench/same-nodes.ts';
-import { nodeOf } from '../readings/island-network.ts';
+import { nodeOf, sameNodes } from '../bench/same-nodes.ts';
 import { namedNodes } from '../text/read-network.ts';
 import { grouped } from '../text/remembered.ts';
 import { guesser } from '../text/guess.ts';

@@ -2,20 +2,36 @@ import type { Watcher } from '../bench/explore.ts';
 import { isOff, powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
+import { poweredAsBuilt } from '../bench/supplies.ts';
 import type { Id } from '../text/procedure.ts';
-import type { Finder } from './rule.ts';
+import type { Context, Finder } from './rule.ts';
 import { listed, whatIsOn } from './words.ts';
 
-/* A wait during which nothing runs down, because all that is live is still fed. */
+/* A wait during which nothing runs down: all that is live, and all that owes a wait, is still fed. */
 
 export const idleWaitFinder: Finder = {
-  watch: ({ circuits }) => {
-    const fed = circuits.hazards.map((hazard) => hazard.sources).filter((sources) => sources.length > 0);
-    return fed.length === 0 ? [] : [running(waitWatcher(fed))];
+  watch: (context) => {
+    const fed = fedTogether(context);
+    return fed.length === 0 ? [] : [running(waitWatcher(fed, runsOn(context)))];
   },
 };
 
-function waitWatcher(fed: readonly (readonly Id[])[]): Watcher<Power> {
+/** Sources that must all be off before something runs down. */
+function fedTogether({ procedure, circuits }: Context): readonly (readonly Id[])[] {
+  const ofHazards = circuits.hazards.map((hazard) => hazard.sources).filter((sources) => sources.length > 0);
+  const owing = poweredAsBuilt(procedure).filter((supplies) => supplies.some(({ wait }) => wait > 0));
+  const ofPieces = owing.map((supplies) =>
+    supplies.flatMap(({ source, offWith }) => (offWith === 'itself' ? [source] : [])),
+  );
+  return [...ofHazards, ...ofPieces];
+}
+
+/** Whether some supply runs on for a stated time after the ignition is off. */
+function runsOn({ procedure: { regulated } }: Context): boolean {
+  return [...regulated.values()].some(({ afterRun }) => typeof afterRun === 'number' && afterRun > 0);
+}
+
+function waitWatcher(fed: readonly (readonly Id[])[], runsOn: boolean): Watcher<Power> {
   const sources = [...new Set(fed.flat())];
   return {
     watches: `the power of ${listed(sources)}`,
@@ -23,7 +39,8 @@ function waitWatcher(fed: readonly (readonly Id[])[]): Watcher<Power> {
     key: powerKey,
     step: (power, step, report) => {
       const isFed = (feeding: readonly Id[]): boolean => feeding.some((source) => !isOff(power, source));
-      if (step.verb === 'wait' && fed.every(isFed))
+      const isIdle = fed.every(isFed) && !(runsOn && !power.ignitionOn);
+      if (step.verb === 'wait' && isIdle)
         report({
           rule: 'wait-without-effect',
           message: `Nothing runs down during this wait: ${whatIsOn(power, sources)}.`,

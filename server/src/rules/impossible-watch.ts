@@ -11,14 +11,12 @@ import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
 import type { Id, Place, Procedure, Side, Step, Mentioned } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
-import { measuredUnderPowerFinder } from './measured-check.ts';
 import type { Finder } from './rule.ts';
 import { listed } from './words.ts';
 
 /* What cannot be done on the bench as a path leaves it. Each thing acted on is watched alone. */
 
 export const impossibleFinder: Finder = {
-  ...measuredUnderPowerFinder,
   watch: ({ procedure, circuits }) => [
     ...[...procedure.connectors.keys()].map((id) => running(connectorWatcher(procedure, id))),
     ...[...procedure.loads.keys()].map((id) => running(loadWatcher(id))),

@@ -1,16 +1,16 @@
 import { example, giveBackOpened, makeSafe, withHandMeter } from './examples.ts';
-import { meterAcrossLiveFinder } from './measured-check.ts';
 import type { Rule } from './rule.ts';
+import { underPower } from './under-power-watch.ts';
 
 export const meterAcrossLive: Rule = {
   name: 'meter-across-live',
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'An ohmmeter sends its current through a live stage.',
-  why: 'What an ohmmeter sends can fire a stage, and nobody in the bay knows its current for certain. Whether a stage lies between the probes is looked for in the network as it stands, whatever the values.',
-  source: 'common practice, no source; biconnected components: Tarjan 1973 (from memory)',
-  finder: meterAcrossLiveFinder,
+  meaning: 'Something is measured by hand where a stage hangs on the probes, live or inert.',
+  why: 'What an instrument sends can fire a stage, and nobody in the bay knows for certain what it sends. A wire that touches ground makes a path that no diagram shows. So it is asked only whether a stage hangs together with a probe, ground taken out, whatever the values.',
+  source: 'common practice, no source',
+  finder: underPower,
   examples: {
     triggers: example(
       'the side of the connector that hangs on the stage',

@@ -35,6 +35,8 @@ import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
 import { meterAcrossLive } from './meter-across-live.ts';
 import { monitorInTheWay } from './monitor-in-the-way.ts';
+import { poweredMeasurement } from './powered-measurement.ts';
+import { workUnderPower } from './work-under-power.ts';
 import { missingNotice } from './missing-notice.ts';
 import { testCurrent } from './test-current.ts';
 import { unused } from './unused.ts';
@@ -65,6 +67,8 @@ export const rules: readonly Rule[] = [
   unused,
   danglingNode,
   meterAcrossLive,
+  poweredMeasurement,
+  workUnderPower,
   missingNotice,
   testCurrent,
   inertStage,

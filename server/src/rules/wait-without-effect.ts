@@ -6,7 +6,7 @@ export const waitWithoutEffect: Rule = {
   name: 'wait-without-effect',
   severity: 'warning',
   stage: 'order',
-  meaning: 'A wait while every live circuit is still fed.',
+  meaning: 'A wait while all that is live, and all that can stay charged, is still fed.',
   why: 'Nothing runs down while a source is on; the whole wait is owed from the moment at which the last one is off.',
   source: 'common practice',
   finder: idleWaitFinder,

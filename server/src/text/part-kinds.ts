@@ -5,21 +5,23 @@ interface PartFacts {
   readonly form: Part['form'];
   /** What it can do to people while it is live; null: it is never live. */
   readonly danger: 'fires' | 'high-voltage' | null;
+  /** What has to be off before it is replaced: it is made to be changed with the ignition off, or its supply is. */
+  readonly changedWith: 'ignition off' | 'supply off';
 }
 
 export const partFacts: Readonly<Record<PartKind, PartFacts>> = {
-  cable: { form: 'two-conductor', danger: null },
-  'rotary-coupling': { form: 'two-conductor', danger: null },
-  series: { form: 'two-conductor', danger: null },
-  initiator: { form: 'end', danger: 'fires' },
-  'hv-section': { form: 'end', danger: 'high-voltage' },
-  resistor: { form: 'end', danger: null },
-  heater: { form: 'end', danger: null },
-  switch: { form: 'end', danger: null },
-  coil: { form: 'end', danger: null },
-  thermistor: { form: 'end', danger: null },
-  rtd: { form: 'end', danger: null },
-  lamp: { form: 'end', danger: null },
+  cable: { form: 'two-conductor', danger: null, changedWith: 'supply off' },
+  'rotary-coupling': { form: 'two-conductor', danger: null, changedWith: 'supply off' },
+  series: { form: 'two-conductor', danger: null, changedWith: 'supply off' },
+  initiator: { form: 'end', danger: 'fires', changedWith: 'supply off' },
+  'hv-section': { form: 'end', danger: 'high-voltage', changedWith: 'supply off' },
+  resistor: { form: 'end', danger: null, changedWith: 'supply off' },
+  heater: { form: 'end', danger: null, changedWith: 'supply off' },
+  switch: { form: 'end', danger: null, changedWith: 'supply off' },
+  coil: { form: 'end', danger: null, changedWith: 'supply off' },
+  thermistor: { form: 'end', danger: null, changedWith: 'supply off' },
+  rtd: { form: 'end', danger: null, changedWith: 'supply off' },
+  lamp: { form: 'end', danger: null, changedWith: 'ignition off' },
 };
 
 /** Whether it is a pyrotechnic stage, live or inert. */

@@ -53,8 +53,10 @@ export interface Regulated extends Defined {
   readonly voltage: Span | null;
   /** null: it could not be read. */
   readonly from: Id | null;
-  /** It is off while the ignition is. */
+  /** It goes off with the ignition. */
   readonly needsIgnition: boolean;
+  /** How long it stays on after the ignition is off, in seconds; until its source is off where it is not known. */
+  readonly afterRun: number | 'unstated' | null;
 }
 
 /** What holds energy after the source is taken away. Farads, volts, ohms, volts. */

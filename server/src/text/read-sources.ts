@@ -63,9 +63,23 @@ export function readRegulated(reader: Reader, sources: ReadonlyMap<Id, Source>):
         voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
         from: isFound && sources.has(from) ? from : null,
         needsIgnition: values.needs === 'ignition-on',
+        afterRun: afterRunOf(values, [...path, 'after-run'], report),
       };
     }),
   );
+}
+
+function afterRunOf(
+  { needs, 'after-run': written }: { readonly needs?: string | undefined; readonly 'after-run'?: string | undefined },
+  path: Path,
+  report: Reader['report'],
+): Regulated['afterRun'] {
+  if (written === undefined) return 'unstated';
+  if (needs === 'ignition-on') return exact(written, 'time', path, report);
+  const message =
+    'Only a supply with `needs: ignition-on` stays on after the ignition is off: add it, or remove `after-run`.';
+  report({ rule: 'wrong-value', at: valueAt(path), message });
+  return null;
 }
 
 function isRegulated(id: Id, { root }: Pick<Reader, 'root'>): boolean {

@@ -1,0 +1,228 @@
+import { greatestOf } from '../quantity/extremes.ts';
+import type { Procedure, Regulated, Step } from '../text/procedure.ts';
+import { changesTo } from './changes.ts';
+import { fragmentsOf } from './fragments.ts';
+import type { FragmentIndex } from './fragments.ts';
+import { hardwareAfter, hardwareAtStart, hardwareKey } from './hardware.ts';
+import type { Hardware } from './hardware.ts';
+import { owedBy } from './owed.ts';
+import { isOff, powerAfter, powerAtStart, powerKey } from './power.ts';
+import type { Power } from './power.ts';
+import type { Supply, Zone } from './supplies.ts';
+
+/*
+ * What is powered on a bench, and what may still be charged. A piece is powered while something that powers a fragment of
+ * it is on. From then on all that was in it is charged for the longest wait of all that powered it; both halves of a cut
+ * keep that, and what is joined shares it.
+ */
+
+/** How long a fragment may still be charged, and how long it was when its last source went off; in seconds. */
+export interface Charge {
+  readonly owed: number;
+  readonly whole: number;
+}
+
+/** The power, connectors and loads of a zone, and by fragment of the zone what it may hold. */
+export interface Energy {
+  readonly power: Power;
+  readonly hardware: Hardware;
+  /** By source of the zone, where a supply depends on it: seconds of its own wait still owed. */
+  readonly rest: readonly number[];
+  /** By supply that needs the ignition: seconds that it may still run without. */
+  readonly runs: readonly number[];
+  readonly charges: readonly Charge[];
+  /** The same of sources above `arcing` alone, high voltage aside. */
+  readonly arcs: readonly Charge[];
+}
+
+/** Volts DC. Contacts that part above it can draw an arc (common practice, no source). */
+export const arcing = 30;
+
+const uncharged: Charge = { owed: 0, whole: 0 };
+
+/** What is asked of the energy of one zone. */
+export interface EnergyOf {
+  readonly start: Energy;
+  /** The energy after a step; the same object where the step concerns nothing of the zone. */
+  readonly after: (energy: Energy, step: Step) => Energy;
+  /** All fragments of the pieces that some fragments lie in. */
+  readonly piecesWith: (energy: Energy, some: readonly FragmentIndex[]) => readonly FragmentIndex[];
+  /** What powers these fragments now. */
+  readonly poweredBy: (energy: Energy, some: readonly FragmentIndex[]) => readonly Supply[];
+  /** The longest charge of these fragments. */
+  readonly charge: (energy: Energy, some: readonly FragmentIndex[], of: 'charges' | 'arcs') => Charge;
+}
+
+export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
+  const { pieces } = fragmentsOf(procedure);
+  const wholeRest = zone.sources.map((id) => {
+    const source = procedure.sources.get(id);
+    return source === undefined ? 0 : owedBy(source).seconds;
+  });
+  const wholeRuns = zone.running.map(({ afterRun }) => (typeof afterRun === 'number' ? afterRun : Infinity));
+  const places = new Map(zone.fragments.map((fragment, at) => [fragment, at]));
+
+  /** Seconds until it is off by itself. 0: it is off. */
+  const lasts = (energy: Energy, { source, offWith }: Supply): number => {
+    if (offWith === 'never') return Infinity;
+    if (offWith === 'itself') return isOff(energy.power, source) ? 0 : Infinity;
+    return lastsRegulated(energy, offWith);
+  };
+  const lastsRegulated = ({ power, runs, rest }: Energy, supply: Regulated): number => {
+    const { from } = supply;
+    if (from === null) return 0;
+    const isFromOff = isOff(power, from);
+    if (!supply.needsIgnition) return isFromOff ? 0 : Infinity;
+    if (power.ignitionOn) return Infinity;
+    const running = runs[zone.running.indexOf(supply)] ?? 0;
+    return isFromOff ? Math.min(running, rest[zone.sources.indexOf(from)] ?? 0) : running;
+  };
+  const suppliesIn = (some: readonly FragmentIndex[]): readonly Supply[] =>
+    some.flatMap((index) => zone.supplies.get(index) ?? []);
+  const piecesOn = (hardware: Hardware): readonly (readonly FragmentIndex[])[] => {
+    const pieceOf = pieces(hardware);
+    const found = new Map<FragmentIndex, FragmentIndex[]>();
+    for (const index of zone.fragments) {
+      const piece = pieceOf[index] ?? index;
+      const inside = found.get(piece);
+      if (inside === undefined) found.set(piece, [index]);
+      else inside.push(index);
+    }
+    return [...found.values()];
+  };
+
+  /** Pieces share what they hold, and what is on fills them. */
+  const filled = (energy: Energy): Energy => {
+    const charges = [...energy.charges];
+    const arcs = [...energy.arcs];
+    for (const piece of piecesOn(energy.hardware)) {
+      const on = suppliesIn(piece).filter((supply) => lasts(energy, supply) > 0);
+      const levels = [
+        [charges, on],
+        [arcs, on.filter(drawsArcs)],
+      ] as const;
+      for (const [level, powering] of levels) {
+        const shared = most(piece.map((index) => level[places.get(index) ?? -1] ?? uncharged));
+        const whole = greatestOf(
+          powering.map(({ wait }) => wait),
+          shared.whole,
+        );
+        const charge = powering.length > 0 ? { owed: whole, whole } : shared;
+        for (const index of piece) level[places.get(index) ?? -1] = charge.owed > 0 ? charge : uncharged;
+      }
+    }
+    return { ...energy, charges, arcs };
+  };
+
+  const waited = (energy: Energy, seconds: number): Energy => {
+    const { power } = energy;
+    const charges = [...energy.charges];
+    const arcs = [...energy.arcs];
+    for (const piece of piecesOn(energy.hardware)) {
+      const supplies = suppliesIn(piece);
+      for (const [level, powering] of [
+        [charges, supplies],
+        [arcs, supplies.filter(drawsArcs)],
+      ] as const) {
+        const counts =
+          seconds -
+          greatestOf(
+            powering.map((supply) => lasts(energy, supply)),
+            0,
+          );
+        if (counts <= 0) continue;
+        for (const index of piece) {
+          const at = places.get(index) ?? -1;
+          const { owed, whole } = level[at] ?? uncharged;
+          const left = less(owed, counts);
+          level[at] = left === 0 ? uncharged : { owed: left, whole };
+        }
+      }
+    }
+    const runs = power.ignitionOn ? energy.runs : energy.runs.map((left) => less(left, seconds));
+    const rest = energy.rest.map((left, at) =>
+      isOff(power, zone.sources[at] ?? '') ? less(left, seconds) : left,
+    );
+    return { ...energy, charges, arcs, runs, rest };
+  };
+
+  const switched = (energy: Energy, power: Power, hardware: Hardware): Energy => {
+    const runs = power.ignitionOn ? wholeRuns : energy.runs;
+    const rest = energy.rest.map((left, at) =>
+      isOff(power, zone.sources[at] ?? '') ? left : (wholeRest[at] ?? 0),
+    );
+    return filled({ ...energy, power, hardware, runs, rest });
+  };
+
+  const none = zone.fragments.map(() => uncharged);
+  const start = filled({
+    power: powerAtStart,
+    hardware: hardwareAtStart,
+    rest: zone.running.length === 0 ? [] : wholeRest,
+    runs: wholeRuns,
+    charges: none,
+    arcs: none,
+  });
+  return {
+    start,
+    after: (energy, step) => {
+      const power = powerAfter(energy.power, step, zone.sources);
+      const hardware = hardwareAfter(energy.hardware, step, zone);
+      const stays = power === energy.power && hardware === energy.hardware;
+      const before = stays ? energy : switched(energy, power, hardware);
+      return changesTo('time', step).reduce((after, { seconds }) => waited(after, seconds), before);
+    },
+    piecesWith: (energy, some) => {
+      const pieceOf = pieces(energy.hardware);
+      const wanted = new Set(some.map((index) => pieceOf[index]));
+      return zone.fragments.filter((index) => wanted.has(pieceOf[index]));
+    },
+    poweredBy: (energy, some) => suppliesIn(some).filter((supply) => lasts(energy, supply) > 0),
+    charge: (energy, some, of) => most(some.map((index) => energy[of][places.get(index) ?? -1] ?? uncharged)),
+  };
+}
+
+export function drawsArcs({ volts, isHighVoltage }: Supply): boolean {
+  return volts > arcing && !isHighVoltage;
+}
+
+/** Less than this many seconds is nothing but the rounding of sums. */
+const noTime = 1e-6;
+
+function less(seconds: number, by: number): number {
+  const left = seconds - by;
+  return left < noTime ? 0 : left;
+}
+
+function most(charges: readonly Charge[]): Charge {
+  return {
+    owed: greatestOf(
+      charges.map(({ owed }) => owed),
+      0,
+    ),
+    whole: greatestOf(
+      charges.map(({ whole }) => whole),
+      0,
+    ),
+  };
+}
+
+export function energyKey({ power, hardware, rest, runs, charges, arcs }: Energy): string {
+  const held = [...charges, ...arcs].map(({ owed, whole }) => `${owed}/${whole}`);
+  return [powerKey(power), hardwareKey(hardware), rest.join(), runs.join(), held.join()].join('|');
+}
+
+/** Whether all that one bench owes another owes too: then it need not be followed. */
+export function owesAsMuch(seen: Energy, state: Energy): boolean {
+  const atLeast = (one: readonly number[], other: readonly number[]): boolean =>
+    one.every((value, at) => value >= (other[at] ?? 0));
+  const owed = ({ charges, arcs }: Energy): readonly number[] =>
+    [...charges, ...arcs].flatMap((charge) => [charge.owed, charge.whole]);
+  return (
+    powerKey(seen.power) === powerKey(state.power) &&
+    hardwareKey(seen.hardware) === hardwareKey(state.hardware) &&
+    atLeast(seen.rest, state.rest) &&
+    atLeast(seen.runs, state.runs) &&
+    atLeast(owed(seen), owed(state))
+  );
+}

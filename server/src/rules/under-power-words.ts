@@ -1,0 +1,130 @@
+import type { Measuring } from '../bench/asked.ts';
+import type { Issue } from '../bench/issue.ts';
+import { owedByAll } from '../bench/owed.ts';
+import type { Power } from '../bench/power.ts';
+import type { Supply } from '../bench/supplies.ts';
+import { formatWait } from '../quantity/quantity.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
+import type { Path } from '../text/where.ts';
+import { listed } from './words.ts';
+
+/* What is said of work on what is powered, still charged, or holds an initiator. */
+
+export function initiatorProbed(step: Measuring, stages: readonly Id[]): Issue {
+  const hangs = stages.length === 1 ? 'hangs' : 'hang';
+  return {
+    rule: 'meter-across-live',
+    subject: stages[0] ?? step.of,
+    underline: ['across'],
+    message:
+      `${listed(stages)} ${hangs} on ${step.of} here: an instrument that is held there by hand can fire ${stages.length === 1 ? 'it' : 'them'}. ` +
+      'Needed before: a connector unplugged between the probes and the stage. To test its circuit, fit a load in its place and read the control unit.',
+  };
+}
+
+export function poweredMeasurement(
+  procedure: Procedure,
+  { of, with: meter, quantity }: Measuring,
+  on: readonly Supply[],
+  power: Power,
+): Issue {
+  return {
+    rule: 'powered-measurement',
+    subject: of,
+    underline: ['across'],
+    message:
+      `${poweredInWords(on)}: what ${meter} shows there is no ${quantity}, and ${meter} or what it is held to can be damaged. ` +
+      `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged between them.`,
+  };
+}
+
+export function chargedMeasurement(
+  { of, with: meter, quantity }: Measuring,
+  owed: number,
+  whole: number,
+): Issue {
+  return {
+    rule: 'powered-measurement',
+    subject: of,
+    underline: ['across'],
+    message:
+      `What ${meter} is held to can still be charged, and what it shows then is no ${quantity}: ${stillOwed(owed, whole)}. ` +
+      `Needed before: \`wait: ${formatWait(owed)}\`.`,
+  };
+}
+
+export function arcAtContacts(
+  procedure: Procedure,
+  { verb }: Step,
+  subject: Id,
+  on: readonly Supply[],
+  power: Power,
+): Issue {
+  return {
+    rule: 'work-under-power',
+    subject,
+    message:
+      `${poweredInWords(on)}: above 30 V DC contacts that part or meet can draw an arc. ` +
+      `Needed before \`${verb}\`: ${listed(whatTakesAway(procedure, on, power))}.`,
+  };
+}
+
+export function chargedOpening({ verb }: Step, subject: Id, owed: number, whole: number): Issue {
+  return {
+    rule: 'short-wait',
+    subject,
+    message:
+      `${subject} can still be charged above 30 V: ${stillOwed(owed, whole)}. ` +
+      `Needed before \`${verb}\`: \`wait: ${formatWait(owed)}\`.`,
+  };
+}
+
+export function replacedUnderPower(
+  procedure: Procedure,
+  id: Id,
+  place: Path,
+  on: readonly Supply[],
+  power: Power,
+): Issue {
+  return {
+    rule: 'work-under-power',
+    severity: 'warning',
+    subject: id,
+    underline: place,
+    message:
+      `${id} is replaced under power. ${poweredInWords(on)}. A short circuit there can burn and blind. ` +
+      `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged that parts it.`,
+  };
+}
+
+function stillOwed(owed: number, whole: number): string {
+  const rest = owed === whole ? 'no wait stands before it' : `${formatWait(owed)} of it are still owed`;
+  return `the wait after its source is off is ${formatWait(whole)}, and ${rest}`;
+}
+
+/** `battery feeds front-unit`, `bus-bias is on there`. */
+function poweredInWords(on: readonly Supply[]): string {
+  const words = on.map(({ source, fed }) =>
+    fed === null ? `${source} is on there` : `${source} feeds ${fed}`,
+  );
+  return listed([...new Set(words)]);
+}
+
+/** Steps that take the power away, as far as these sources have steps of their own. */
+function whatTakesAway(procedure: Procedure, on: readonly Supply[], power: Power): readonly string[] {
+  const { sources, regulated } = procedure;
+  const roots = [...new Set(on.map(({ source }) => regulated.get(source)?.from ?? source))];
+  // A supply that runs on after the ignition is off takes its energy from what its source leaves.
+  const owing = on.filter(({ offWith }) => typeof offWith === 'string' || offWith.needsIgnition);
+  const longest = owedByAll(
+    procedure,
+    owing.map(({ source }) => regulated.get(source)?.from ?? source),
+  );
+  return [
+    ...(power.ignitionOn ? ['`ignition: off`'] : []),
+    ...roots
+      .filter((id) => sources.has(id) && !power.disconnected.includes(id))
+      .map((id) => `\`disconnect: ${id}\``),
+    ...(longest > 0 ? [`\`wait: ${formatWait(longest)}\``] : []),
+  ];
+}
