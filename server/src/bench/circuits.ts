@@ -2,6 +2,7 @@ import type { Id, Loop, NodeName, Procedure } from '../text/procedure.ts';
 import { carriedHazards } from './hazards.ts';
 import type { Hazard } from './hazards.ts';
 import { connectorsOfPiece, membersOfPiece, piecesOf } from './pieces.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import { sameNodes, terminalsOf } from './same-nodes.ts';
 import type { Piece } from './pieces.ts';
 
@@ -17,13 +18,15 @@ export interface Circuit {
   readonly members: ReadonlySet<Id>;
   readonly connectors: readonly Id[];
   readonly liveParts: readonly Id[];
+  /** High-voltage sources that stand in it or feed something of it: it is live by them alone. */
+  readonly highVoltage: readonly Id[];
   /** Ids of the sources that feed it, in the order of the file. */
   readonly sources: readonly Id[];
 }
 
 export interface Circuits {
   readonly all: readonly Circuit[];
-  /** Those that hold a live part. */
+  /** Those that hold a live part, or that high voltage leads to. */
   readonly live: readonly Circuit[];
   /** All that must be dead before hands go there. */
   readonly hazards: readonly Hazard[];
@@ -51,8 +54,8 @@ export function circuitsOf(procedure: Procedure): Circuits {
   return { all, live, hazards, hazardsAt, holding, feeding };
 }
 
-export function isLive(circuit: Circuit): boolean {
-  return circuit.liveParts.length > 0;
+export function isLive({ liveParts, highVoltage }: Circuit): boolean {
+  return liveParts.length > 0 || highVoltage.length > 0;
 }
 
 export function connectorsOf(loop: Loop): readonly Id[] {
@@ -67,6 +70,10 @@ function circuitsOfPiece(procedure: Procedure, piece: Piece): readonly Circuit[]
     members,
     connectors: connectorsOfPiece(piece),
     liveParts,
+    highVoltage: [...procedure.sources.values()]
+      .filter(isHighVoltage)
+      .filter(({ id, feeds }) => members.has(id) || feeds.some((fed) => members.has(fed)))
+      .map(({ id }) => id),
     sources: feedingAny(procedure, members),
   };
   if (piece.loops.length > 0) return piece.loops.map((loop) => ({ ...shared, id: loop.id, loop }));
@@ -86,11 +93,11 @@ function feedingAny({ sources, regulated }: Procedure, members: ReadonlySet<Id>)
     .map(({ id }) => id);
 }
 
-function hazardOf({ id, loop, members, sources, liveParts, connectors }: Circuit): Hazard {
+function hazardOf({ id, loop, members, sources, liveParts, highVoltage, connectors }: Circuit): Hazard {
   return {
     id,
     sources,
-    live: liveParts,
+    live: liveParts.length > 0 ? liveParts : highVoltage,
     connectors,
     isLoop: loop !== null,
     holds: (place) => (place.loop === null ? members.has(place.connector) : place.loop === loop?.id),

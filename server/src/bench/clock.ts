@@ -4,10 +4,14 @@ import { isHighVoltage } from '../text/source-kinds.ts';
 import { changesTo } from './changes.ts';
 import type { Circuits } from './circuits.ts';
 import type { Watcher } from './explore.ts';
+import { hardwareAfter, hardwareAtStart } from './hardware.ts';
+import type { Hardware } from './hardware.ts';
 import type { Hazard } from './hazards.ts';
 import { owedByAll } from './owed.ts';
 import { isOff, powerAtStart, powerKey, switching } from './power.ts';
 import type { Power } from './power.ts';
+import { connectorsAround, noProofs, withProof, withoutProof } from './proofs.ts';
+import type { Proofs } from './proofs.ts';
 
 /** Hazards with the very same sources: they owe one wait. */
 export interface Group {
@@ -23,24 +27,32 @@ export interface Cluster {
   readonly groups: readonly Group[];
   /** Those of its sources that have to be proven dead. */
   readonly highVoltage: readonly Id[];
+  /** The connectors around what these lead to. */
+  readonly connectors: ReadonlySet<Id>;
+  readonly procedure: Procedure;
 }
 
-/** The power of a cluster's sources, by group the wait still owed in seconds, and the sources proven dead (sorted). */
+/** The power of a cluster's sources, by group the wait still owed in seconds, and what is proven dead. */
 export interface Clock {
   readonly power: Power;
   readonly owed: readonly number[];
-  readonly proven: readonly Id[];
+  readonly proven: Proofs;
+  /** The connectors and loads around what high voltage leads to, on which it depends what a proof holds for. */
+  readonly hardware: Hardware;
 }
 
 export function clockAtStart(cluster: Cluster): Clock {
-  return { power: powerAtStart, owed: cluster.groups.map((group) => group.whole), proven: [] };
+  const owed = cluster.groups.map((group) => group.whole);
+  return { power: powerAtStart, owed, proven: noProofs, hardware: hardwareAtStart };
 }
 
 /** The clock after a step; the same object where the step neither switches a source nor lets time pass. */
 export function clockAfter(clock: Clock, step: Step, cluster: Cluster): Clock {
+  const hardware = hardwareAfter(clock.hardware, step, cluster);
+  const before = switched(clock, step, cluster);
   return changesTo('time', step).reduce(
     (after, { seconds }) => ({ ...after, owed: waited(after, cluster, seconds) }),
-    switched(clock, step, cluster),
+    hardware === before.hardware ? before : { ...before, hardware },
   );
 }
 
@@ -54,7 +66,7 @@ function switched(clock: Clock, step: Step, cluster: Cluster): Clock {
   );
   // A proof lapses when power returns to anything that the source feeds.
   const lapsed = cluster.groups.flatMap((group, at) => (staysOff[at] === true ? [] : group.sources));
-  return { power, owed, proven: clock.proven.filter((source) => !lapsed.includes(source)) };
+  return { ...clock, power, owed, proven: withoutProof(clock.proven, lapsed) };
 }
 
 /**
@@ -69,8 +81,11 @@ export function clockTaken(clock: Clock, step: Step, taken: Taken, cluster: Clus
     (group, at) =>
       group.sources.includes(source) && (!isGroupOff(group, clock.power) || (clock.owed[at] ?? 0) > 0),
   );
-  const proven = clock.proven.filter((id) => id !== source);
-  return { ...clock, proven: saysDead && !early ? [...proven, source].sort() : proven };
+  if (saysDead && !early) {
+    const proven = withProof(cluster.procedure, clock.proven, source, step.at, clock.hardware);
+    return { ...clock, proven };
+  }
+  return { ...clock, proven: withoutProof(clock.proven, [source]) };
 }
 
 export function isGroupOff(group: Group, power: Power): boolean {
@@ -109,7 +124,7 @@ export function clustersOf(procedure: Procedure, circuits: Circuits): readonly C
     const key = hazard.sources.join();
     groups.set(key, [...(groups.get(key) ?? []), hazard]);
   }
-  const joined: Omit<Cluster, 'highVoltage'>[] = [];
+  const joined: Pick<Cluster, 'sources' | 'groups'>[] = [];
   for (const hazards of groups.values()) {
     const sources = hazards[0]?.sources ?? [];
     const group: Group = { sources, hazards, whole: owedByAll(procedure, sources) };
@@ -121,5 +136,9 @@ export function clustersOf(procedure: Procedure, circuits: Circuits): readonly C
     });
   }
   const isProven = (id: Id): boolean => isHighVoltage(procedure.sources.get(id));
-  return joined.map((cluster) => ({ ...cluster, highVoltage: cluster.sources.filter(isProven) }));
+  return joined.map((cluster) => {
+    const highVoltage = cluster.sources.filter(isProven);
+    const connectors = new Set(highVoltage.flatMap((source) => connectorsAround(procedure, source)));
+    return { ...cluster, highVoltage, connectors, procedure };
+  });
 }

@@ -71,6 +71,20 @@ export function poweredAsBuilt(procedure: Procedure): readonly (readonly Supply[
   return [...grouped(found).values()].map((some) => some.flat()).filter((some) => some.length > 0);
 }
 
+/** The sources whose going off leaves the pieces of these fragments, as built, without power. */
+export function sourcesAsBuilt(procedure: Procedure, some: readonly FragmentIndex[]): readonly Id[] {
+  const asBuilt = fragmentsOf(procedure).pieces(hardwareAtStart);
+  const wanted = new Set(some.map((index) => asBuilt[index]));
+  const found = zonesOf(procedure).flatMap(({ supplies }) =>
+    [...supplies].flatMap(([index, powering]) => (wanted.has(asBuilt[index]) ? powering : [])),
+  );
+  const roots = found.flatMap(({ source, offWith }) => {
+    if (typeof offWith !== 'string') return offWith.from ?? [];
+    return offWith === 'itself' ? source : [];
+  });
+  return [...new Set(roots)];
+}
+
 /**
  * What is drawn decides: where the circuit of something, as built, holds the source that feeds it, it is powered through
  * what is drawn alone. The supply of a control unit itself is never drawn.

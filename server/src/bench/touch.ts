@@ -1,9 +1,11 @@
-import type { Id, Mentioned, Place, Probe, Step } from '../text/procedure.ts';
+import type { Id, Mentioned, Place, Probe, Side, Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 
 /** Hands on something: a connector, part, monitor or node, with the place in the step that names it. */
 export interface Touch {
   readonly id: Id;
+  /** Of a connector, where hands come to one side of it alone. */
+  readonly side?: Side;
   readonly place: Path;
   /** Whether the thing itself is in the hands: worked on, taken out or carried. Otherwise hands only come to it. */
   readonly inHands: boolean;
@@ -22,18 +24,18 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
     case 'plug':
       return [at(step.connector, step.verb)];
     case 'fit':
-      return [at(step.at.connector, 'at')];
+      return [sideOf(step.at, 'at')];
     case 'remove':
       return leaving(step.load, placeOf, 'remove');
     case 'move':
-      return [...leaving(step.load, placeOf, 'move'), at(step.to.connector, 'to')];
+      return [...leaving(step.load, placeOf, 'move'), sideOf(step.to, 'to')];
     case 'disconnect':
     case 'reconnect': {
       const { verb, connector, source } = step;
       return connector === null ? [] : [{ ...at(connector, verb), switches: source }];
     }
     case 'measure':
-      return pointsTouched(step.across).map((id) => at(id, 'across'));
+      return pointsTouched(step.across);
     case 'replace':
       return step.what.flatMap((what) => handsOn(what, true));
     case 'do':
@@ -59,9 +61,16 @@ function at(id: Id, key: string): Touch {
   return { id, place: [key], inHands: false };
 }
 
-/** The connectors and nodes that probes touch, each once. */
-function pointsTouched(across: readonly Probe[]): readonly Id[] {
-  return [...new Set(across.map((probe) => ('node' in probe ? probe.node : probe.connector)))];
+function sideOf({ connector, side }: Place, key: string): Touch {
+  return { ...at(connector, key), side };
+}
+
+/** The sides of connectors and the nodes that probes touch, each once. */
+function pointsTouched(across: readonly Probe[]): readonly Touch[] {
+  const touches = across.map((probe) =>
+    'node' in probe ? at(probe.node, 'across') : { ...at(probe.connector, 'across'), side: probe.side },
+  );
+  return [...new Map(touches.map((touch) => [`${touch.id}.${touch.side ?? ''}`, touch])).values()];
 }
 
 /** Hands on an assembly are on all that it is made of. */
@@ -71,5 +80,5 @@ function handsOn({ members, place }: Mentioned, inHands: boolean): readonly Touc
 
 function leaving(load: Id, placeOf: (load: Id) => Place | undefined, key: string): readonly Touch[] {
   const place = placeOf(load);
-  return place === undefined ? [] : [at(place.connector, key)];
+  return place === undefined ? [] : [sideOf(place, key)];
 }

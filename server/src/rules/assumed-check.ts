@@ -1,3 +1,4 @@
+import { arcing } from '../bench/energy.ts';
 import { owedBy } from '../bench/owed.ts';
 import { isStage } from '../text/part-kinds.ts';
 import type { Context, Finder, Seen } from './rule.ts';
@@ -24,7 +25,10 @@ function zeroWaits({ procedure, circuits }: Context): readonly Seen[] {
   return [...procedure.sources.values()]
     .map((source) => ({ ...source, ...owedBy(source) }))
     .filter(({ stated, discharge }) => (stated ?? discharge) === 0)
-    .filter(({ id }) => circuits.hazards.some(({ sources }) => sources.includes(id)))
+    .filter(
+      ({ id, voltage }) =>
+        (voltage?.most ?? 0) > arcing || circuits.hazards.some(({ sources }) => sources.includes(id)),
+    )
     .map(({ id, path, stated }) => ({
       issue: {
         rule: 'zero-wait',

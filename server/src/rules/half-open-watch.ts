@@ -1,3 +1,5 @@
+import { changesTo } from '../bench/changes.ts';
+import { connectorsOf } from '../bench/circuits.ts';
 import type { Watcher } from '../bench/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
 import type { Cone, Hardware } from '../bench/hardware.ts';
@@ -6,7 +8,8 @@ import { powerAfter, powerAtStart, powerKey, powerReturns } from '../bench/power
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
 import type { Run } from '../bench/run.ts';
-import type { Id } from '../text/procedure.ts';
+import type { Id, Loop, Procedure, Step } from '../text/procedure.ts';
+import { isHighVoltage } from '../text/source-kinds.ts';
 import type { Finder } from './rule.ts';
 import { listed } from './words.ts';
 
@@ -16,7 +19,7 @@ import { listed } from './words.ts';
  */
 
 export const halfOpenFinder: Finder = {
-  watch: (context) => context.circuits.hazards.flatMap(watchHazard),
+  watch: ({ procedure, circuits }) => circuits.hazards.flatMap((hazard) => watchHazard(procedure, hazard)),
 };
 
 interface State {
@@ -24,12 +27,29 @@ interface State {
   readonly hardware: Hardware;
 }
 
-function watchHazard(hazard: Hazard): readonly Run[] {
+function watchHazard(procedure: Procedure, hazard: Hazard): readonly Run[] {
   if (hazard.sources.length === 0) return [];
-  return hazard.connectors.map((connector) => running(watchConnector(hazard, connector)));
+  const loaded = loadedThrough(procedure, hazard);
+  const connectors = new Set([...hazard.connectors, ...loaded.flatMap(connectorsOf)]);
+  return [...connectors].map((connector) => running(watchConnector(procedure, hazard, connector, loaded)));
 }
 
-function watchConnector(hazard: Hazard, connector: Id): Watcher<State> {
+/** Loops through a connector that carries the high voltage of a hazard, or isolates it. */
+function loadedThrough({ sources, loops, connectors }: Procedure, { isLoop, live }: Hazard): readonly Loop[] {
+  const [id = ''] = live;
+  const source = sources.get(id);
+  if (isLoop || !isHighVoltage(source)) return [];
+  const leads = (connector: Id): boolean =>
+    connector === source.isolatedBy || connectors.get(connector)?.carries.includes(id) === true;
+  return [...loops.values()].filter((loop) => connectorsOf(loop).some(leads));
+}
+
+function watchConnector(
+  procedure: Procedure,
+  hazard: Hazard,
+  connector: Id,
+  loaded: readonly Loop[],
+): Watcher<State> {
   const cone: Cone = { connectors: new Set([connector]) };
   return {
     watches: `the power of ${hazard.id} and what is done at ${connector}`,
@@ -39,11 +59,21 @@ function watchConnector(hazard: Hazard, connector: Id): Watcher<State> {
       const power = powerAfter(state.power, step, hazard.sources);
       const hardware = hardwareAfter(state.hardware, step, cone);
       const warned = step.warning !== undefined || step.danger !== undefined;
-      const open = openings(hazard, connector, hardware);
+      const open = hazard.connectors.includes(connector) ? openings(hazard, connector, hardware) : [];
       const returning = hazard.sources.filter((source) =>
         powerReturns(state.power, step, source, hazard.sources),
       );
-      if (!warned && open.length > 0 && returning.length > 0)
+      const back = highVoltageBack(procedure, hazard, step);
+      const inTheWay = back.length === 0 ? [] : [...open, ...loadsIn(loaded, connector, hardware)];
+      if (inTheWay.length > 0)
+        report({
+          rule: 'half-open',
+          subject: hazard.id,
+          message:
+            `${listed(back)} comes back while ${listed([...new Set(inTheWay)])}: no notice makes that safe. ` +
+            'Plug every connector that leads it and remove every load before this step.',
+        });
+      else if (!warned && open.length > 0 && returning.length > 0)
         report({
           rule: 'half-open',
           subject: hazard.id,
@@ -54,6 +84,19 @@ function watchConnector(hazard: Hazard, connector: Id): Watcher<State> {
       return power === state.power && hardware === state.hardware ? state : { power, hardware };
     },
   };
+}
+
+/** The high-voltage sources of a hazard that a step connects. */
+function highVoltageBack({ sources }: Procedure, hazard: Hazard, step: Step): readonly Id[] {
+  return changesTo('source', step).flatMap(({ id, isConnected }) =>
+    isConnected && hazard.sources.includes(id) && isHighVoltage(sources.get(id)) ? [id] : [],
+  );
+}
+
+function loadsIn(loops: readonly Loop[], connector: Id, { loads }: Hardware): readonly string[] {
+  return [...loads].flatMap(([load, place]) =>
+    loops.some(({ id }) => id === place.loop) ? [`${load} is fitted at ${connector}`] : [],
+  );
 }
 
 function hazardInWords({ id, isLoop, live }: Hazard): string {

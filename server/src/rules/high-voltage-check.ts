@@ -2,7 +2,6 @@ import { formatSpan } from '../quantity/quantity.ts';
 import { proofLimit, unfitFor } from '../readings/proof.ts';
 import type { HighVoltage, Multimeter, Procedure, Source } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
-import { listed } from './words.ts';
 import { isHighVoltage } from '../text/source-kinds.ts';
 
 /* Guards of high voltage: a source that no touch would be held against, and instruments that could never prove anything. */
@@ -18,19 +17,7 @@ function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
     const seen = (message: string): Seen => ({
       issue: { rule: 'unguarded-source', subject: id, place, message },
     });
-    const idle = circuits.all.filter(
-      ({ sources, liveParts }) => sources.includes(id) && liveParts.length === 0,
-    );
-    if (idle.length > 0) {
-      const loops = listed(idle.map((circuit) => circuit.id));
-      return [
-        seen(
-          `${id} feeds ${loops}, where nothing is live: hands there would not be held against it. ` +
-            'Let `feeds` name what stands in the high-voltage circuit, and say with `carries` which connectors lead it past their loops.',
-        ),
-      ];
-    }
-    const isFed = circuits.live.some(({ sources }) => sources.includes(id));
+    const isFed = circuits.live.some(({ highVoltage }) => highVoltage.includes(id));
     const isCarried = [...procedure.connectors.values()].some(({ carries }) => carries.includes(id));
     if (isFed || isCarried) return [];
     return [

@@ -19,10 +19,10 @@ export const idleWaitFinder: Finder = {
 /** Sources that must all be off before something runs down. */
 function fedTogether({ procedure, circuits }: Context): readonly (readonly Id[])[] {
   const ofHazards = circuits.hazards.map((hazard) => hazard.sources).filter((sources) => sources.length > 0);
-  const owing = poweredAsBuilt(procedure).filter((supplies) => supplies.some(({ wait }) => wait > 0));
-  const ofPieces = owing.map((supplies) =>
-    supplies.flatMap(({ source, offWith }) => (offWith === 'itself' ? [source] : [])),
-  );
+  const ofPieces = poweredAsBuilt(procedure)
+    .filter((supplies) => supplies.some(({ wait }) => wait > 0))
+    .filter((supplies) => supplies.every(({ offWith }) => offWith !== 'never'))
+    .map((supplies) => supplies.flatMap(({ source, offWith }) => (offWith === 'itself' ? [source] : [])));
   return [...ofHazards, ...ofPieces];
 }
 

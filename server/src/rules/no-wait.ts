@@ -7,7 +7,8 @@ export const noWait: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'A source of a live circuit that says neither how long to wait nor what its reserve holds.',
+  meaning:
+    'A source of a live circuit, or of more than 30 V, that says neither how long to wait nor what its reserve holds.',
   why: 'A wait of nothing would pass as long enough.',
   source: 'a guard of this program',
   finder: noWaitFinder,

@@ -1,3 +1,4 @@
+import { arcing } from '../bench/energy.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 import type { Context, Finder, Seen } from './rule.ts';
@@ -55,17 +56,15 @@ function unfedMonitors({ procedure, circuits }: Context): readonly Seen[] {
 }
 
 function sourcesWithoutWait({ procedure, circuits }: Context): readonly Seen[] {
-  return [...procedure.sources.values()]
-    .filter((source) => source.wait === 'unstated' && source.reserve === 'unstated')
-    .filter((source) => circuits.hazards.some(({ sources }) => sources.includes(source.id)))
-    .map((source) => ({
-      issue: {
-        rule: 'no-wait',
-        subject: source.id,
-        place: { path: source.path, part: 'key' },
-        message:
-          `${source.id} feeds a live stage, and neither \`wait\` nor \`reserve\` says how long its energy lasts: ` +
-          "state the wait of the maker's service information.",
-      },
-    }));
+  return [...procedure.sources.values()].flatMap((source): readonly Seen[] => {
+    if (source.wait !== 'unstated' || source.reserve !== 'unstated') return [];
+    const isHazard = circuits.hazards.some(({ sources }) => sources.includes(source.id));
+    if (!isHazard && (source.voltage?.most ?? 0) <= arcing) return [];
+    const what = isHazard ? 'feeds a live stage' : `has more than ${arcing} V`;
+    const message =
+      `${source.id} ${what}, and neither \`wait\` nor \`reserve\` says how long its energy lasts: ` +
+      "state the wait of the maker's service information.";
+    const place = { path: source.path, part: 'key' } as const;
+    return [{ issue: { rule: 'no-wait', subject: source.id, place, message } }];
+  });
 }

@@ -3,9 +3,10 @@ import type { Hazard } from '../bench/hazards.ts';
 import type { Issue } from '../bench/issue.ts';
 import { isOff } from '../bench/power.ts';
 import type { Touch } from '../bench/touch.ts';
-import type { Id, Step } from '../text/procedure.ts';
+import { isNeverDead, isProven } from '../bench/proofs.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Context } from './rule.ts';
-import { liveTouch, notProvenDead, proofTooEarly, shortWait } from './touch-words.ts';
+import { hangsOnSource, liveTouch, notProvenDead, proofTooEarly, shortWait } from './touch-words.ts';
 
 /* Whether hands, or a proof, come to what is still on, still charged or not proven dead. */
 
@@ -32,7 +33,12 @@ interface NotDead {
   readonly unproven: readonly { readonly group: Group; readonly sources: readonly Id[] }[];
 }
 
-function notDead(cluster: Cluster, { clock, excused }: State, concerns: (group: Group) => boolean): NotDead {
+function notDead(
+  cluster: Cluster,
+  { clock, excused }: State,
+  concerns: (group: Group) => boolean,
+  isProvenHere: (source: Id) => boolean,
+): NotDead {
   const on: Group[] = [];
   const owing: Group[] = [];
   const unproven: { group: Group; sources: readonly Id[] }[] = [];
@@ -41,9 +47,7 @@ function notDead(cluster: Cluster, { clock, excused }: State, concerns: (group: 
     if (!concerns(group)) continue;
     const judged = group.sources.filter((source) => !excused.some((set) => set.includes(source)));
     const owed = judged.length > 0 ? (clock.owed[at] ?? 0) : 0;
-    const sources = judged.filter(
-      (source) => cluster.highVoltage.includes(source) && !clock.proven.includes(source),
-    );
+    const sources = judged.filter((source) => cluster.highVoltage.includes(source) && !isProvenHere(source));
     if (judged.some((source) => !isOff(clock.power, source))) on.push(group);
     else if (owed > 0) {
       owing.push(group);
@@ -57,6 +61,7 @@ export function judgeTouch(
   { procedure, circuits }: Context,
   cluster: Cluster,
   state: State,
+  step: Step,
   touch: Touch,
 ): readonly Unsafe[] {
   const { switches } = touch;
@@ -64,7 +69,10 @@ export function judgeTouch(
     .hazardsAt(touch.id)
     .filter(({ sources }) => switches === undefined || !sources.includes(switches));
   const concerns = ({ hazards }: Group): boolean => hazards.some((hazard) => concerned.includes(hazard));
-  const { on, owing, wait, unproven } = notDead(cluster, state, concerns);
+  const { proven, hardware } = state.clock;
+  const isProvenHere = (source: Id): boolean =>
+    isProven(procedure, proven, source, touch, hardware) || showsVoltage(procedure, step, source);
+  const { on, owing, wait, unproven } = notDead(cluster, state, concerns, isProvenHere);
   const found: Unsafe[] = [];
   if (on.length > 0) {
     const issue = liveTouch(procedure, touch, liveIn(on, concerned), sourcesOf(on), state.clock.power);
@@ -79,6 +87,9 @@ export function judgeTouch(
     const missing = [...new Set(unproven.flatMap(({ sources }) => sources))];
     found.push({ issue: notProvenDead(touch, liveIn(groups, concerned), missing), groups });
   }
+  const never = neverDead(procedure, cluster, state, touch, concerns);
+  if (found.length === 0 && never.length > 0)
+    found.push({ issue: hangsOnSource(procedure, touch, sourcesOf(never)), groups: never });
   return found;
 }
 
@@ -90,11 +101,40 @@ export function judgeProof(
   step: Step,
 ): readonly Unsafe[] {
   if (step.verb !== 'prove-dead') return [];
-  const { on, owing, wait } = notDead(cluster, state, ({ sources }) => sources.includes(step.source));
+  const concerns = ({ sources }: Group): boolean => sources.includes(step.source);
+  const { on, owing, wait } = notDead(cluster, state, concerns, () => true);
   const groups = [...on, ...owing];
   if (groups.length === 0) return [];
   const issue = proofTooEarly(procedure, step.source, sourcesOf(on), wait, state.clock.power);
   return [{ issue, groups }];
+}
+
+/** Groups of which what is touched still hangs together with the source itself. */
+function neverDead(
+  procedure: Procedure,
+  cluster: Cluster,
+  { clock, excused }: State,
+  touch: Touch,
+  concerns: (group: Group) => boolean,
+): readonly Group[] {
+  return cluster.groups.filter(
+    (group) =>
+      concerns(group) &&
+      group.sources.some(
+        (source) =>
+          cluster.highVoltage.includes(source) &&
+          !excused.some((set) => set.includes(source)) &&
+          isNeverDead(procedure, source, touch, clock.hardware),
+      ),
+  );
+}
+
+/** Whether a step measures a voltage that may be there, with a `danger` and an instrument that holds it. */
+function showsVoltage({ multimeters, sources }: Procedure, step: Step, source: Id): boolean {
+  if (step.verb !== 'measure' || step.quantity !== 'voltage' || step.danger === undefined) return false;
+  const range = multimeters.get(step.with)?.voltage?.range?.most;
+  const voltage = sources.get(source)?.voltage?.most;
+  return range !== undefined && voltage !== undefined && range >= voltage;
 }
 
 function liveIn(groups: readonly Group[], concerned: readonly Hazard[]): readonly Id[] {

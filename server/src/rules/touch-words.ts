@@ -5,7 +5,7 @@ import type { Touch } from '../bench/touch.ts';
 import { formatWait } from '../quantity/quantity.ts';
 import { isStage } from '../text/part-kinds.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
 import { listed, whatIsOn } from './words.ts';
 
 /* What is said of hands, and of proofs, where something is not dead. `live` are the stages and sections concerned. */
@@ -56,6 +56,18 @@ export function notProvenDead(touch: Touch, live: readonly Id[], missing: readon
     message:
       `Hands on ${subjectOf(touch, live, 'is not proven dead')}: ` +
       `after the wait nothing shows that the voltage is gone. Needed before: ${listed(proofs)}.`,
+  };
+}
+
+export function hangsOnSource(procedure: Procedure, touch: Touch, sources: readonly Id[]): Issue {
+  const isolators = sources.map((id) => isolatorOf(procedure.sources.get(id))).filter((id) => id !== null);
+  return {
+    rule: 'live-touch',
+    subject: touch.id,
+    underline: touch.place,
+    message:
+      `Hands on ${touch.id}, which hangs on ${listed(sources)} itself here: that side of ${listed(isolators)} is never dead, whatever was proven. ` +
+      `Work on the other side of ${listed(isolators)}, or unplug a connector between before it is proven.`,
   };
 }
 

@@ -2,7 +2,9 @@ import { changesTo } from '../bench/changes.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf, owesAtLeast } from '../bench/clock.ts';
 import type { Clock, Cluster } from '../bench/clock.ts';
 import type { Watcher } from '../bench/explore.ts';
+import { hardwareKey } from '../bench/hardware.ts';
 import { powerKey } from '../bench/power.ts';
+import { proofsKey } from '../bench/proofs.ts';
 import { running } from '../bench/run.ts';
 import { touchesOf } from '../bench/touch.ts';
 import type { Id, Place, Step } from '../text/procedure.ts';
@@ -46,7 +48,7 @@ function touchWatcher(context: Context, cluster: Cluster): Watcher<State> {
         }),
     step: (state, step, report) => {
       const touched = touchesOf(step, (load) => state.places.get(load)).flatMap((touch) =>
-        judgeTouch(context, cluster, state, touch),
+        judgeTouch(context, cluster, state, step, touch),
       );
       const unsafe = [...touched, ...judgeProof(context, cluster, state, step)];
       for (const { issue } of unsafe) report(issue);
@@ -100,8 +102,13 @@ function concernsCluster(context: Context, cluster: Cluster, connector: Id): boo
 }
 
 function settled(state: Omit<State, 'base'>): State {
-  const { power, proven } = state.clock;
+  const { power, proven, hardware } = state.clock;
   const places = [...state.places].map(([load, place]) => `${load}@${place.connector}`).sort();
   const excused = state.excused.map((set) => set.join('+'));
-  return { ...state, base: [powerKey(power), proven.join(), excused.join(), places.join()].join('|') };
+  return {
+    ...state,
+    base: [powerKey(power), hardwareKey(hardware), proofsKey(proven), excused.join(), places.join()].join(
+      '|',
+    ),
+  };
 }

@@ -33,27 +33,25 @@ export const workUnderPower: Rule = {
     triggers: example(
       'a connector of the 48 V network is opened while that is on',
       `
+- unplug: K60
+- plug: K60
 - ignition: on
 - read-codes: control-unit
 - clear-codes: control-unit
-- ignition: off
-- unplug: K60
-- plug: K60
 `,
       starter,
     ),
     passes: example(
       'the 48 V network is off, and its wait is over',
       `
-- ignition: on
-- read-codes: control-unit
-- clear-codes: control-unit
-- ignition: off
 - disconnect: link
 - wait: 1 min
 - unplug: K60
 - plug: K60
 - reconnect: link
+- ignition: on
+- read-codes: control-unit
+- clear-codes: control-unit
 `,
       starter,
     ),

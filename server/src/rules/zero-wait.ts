@@ -6,7 +6,7 @@ export const zeroWait: Rule = {
   name: 'zero-wait',
   severity: 'information',
   stage: 'order',
-  meaning: 'A source of a live circuit for which no wait is asked.',
+  meaning: 'A source of a live circuit, or of more than 30 V, for which no wait is asked.',
   why: 'Systems without any reserve are rare: a wait of 0 s, or a reserve that is never above the safe voltage, is more often a value that nobody looked up.',
   source: 'a guard of this program',
   finder: zeroWaitFinder,

@@ -70,7 +70,10 @@ export function readRegulated(reader: Reader, sources: ReadonlyMap<Id, Source>):
 }
 
 function afterRunOf(
-  { needs, 'after-run': written }: { readonly needs?: string | undefined; readonly 'after-run'?: string | undefined },
+  {
+    needs,
+    'after-run': written,
+  }: { readonly needs?: string | undefined; readonly 'after-run'?: string | undefined },
   path: Path,
   report: Reader['report'],
 ): Regulated['afterRun'] {

@@ -1,8 +1,14 @@
 import { changesTo } from '../../bench/changes.ts';
 import { greatestOf } from '../../quantity/extremes.ts';
+import { askedBy } from '../../bench/asked.ts';
 import { circuitsOf } from '../../bench/circuits.ts';
+import type { Circuits } from '../../bench/circuits.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
+import { fragmentsOf } from '../../bench/fragments.ts';
+import { owedByAll } from '../../bench/owed.ts';
+import { nodeOf } from '../../bench/same-nodes.ts';
+import { sourcesAsBuilt } from '../../bench/supplies.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Id, Procedure } from '../../text/procedure.ts';
 
@@ -25,15 +31,8 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
   const { subject, trace } = finding;
   if (subject === undefined || trace === undefined) return [];
   const circuits = circuitsOf(procedure);
-  const concerned = procedure.sources.has(subject)
-    ? circuits.hazards.filter(({ sources }) => sources.includes(subject))
-    : circuits.hazardsAt(subject);
-  const clusters = clustersOf(procedure, circuits).flatMap((cluster) => {
-    const groups = cluster.groups.flatMap((group, at) =>
-      group.hazards.some((hazard) => concerned.includes(hazard)) ? [at] : [],
-    );
-    return groups.length === 0 ? [] : [{ cluster, groups }];
-  });
+  const ofHazards = hazardClusters(procedure, circuits, subject);
+  const clusters = ofHazards.length > 0 ? ofHazards : powerCluster(procedure, finding);
   const read = new Set<Id>();
   let clocks = clusters.map(({ cluster }) => clockAtStart(cluster));
   return trace.hops.flatMap((hop): readonly Missing[] => {
@@ -66,6 +65,40 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
   });
 }
 
+interface Concerned {
+  readonly cluster: Cluster;
+  /** Of its groups, by their places. */
+  readonly groups: readonly number[];
+}
+
+function hazardClusters(procedure: Procedure, circuits: Circuits, subject: Id): readonly Concerned[] {
+  const concerned = procedure.sources.has(subject)
+    ? circuits.hazards.filter(({ sources }) => sources.includes(subject))
+    : circuits.hazardsAt(subject);
+  return clustersOf(procedure, circuits).flatMap((cluster) => {
+    const groups = cluster.groups.flatMap((group, at) =>
+      group.hazards.some((hazard) => concerned.includes(hazard)) ? [at] : [],
+    );
+    return groups.length === 0 ? [] : [{ cluster, groups }];
+  });
+}
+
+/** What powers the place that a step is about, where nothing live is. */
+function powerCluster(procedure: Procedure, { subject = '', trace }: Finding): readonly Concerned[] {
+  const step = procedure.steps[trace?.hops.at(-1)?.index ?? -1];
+  if (step === undefined) return [];
+  const { at, of, under } = fragmentsOf(procedure);
+  const asked = askedBy(step);
+  const probed = asked?.of === 'points' ? asked.step.across.map((probe) => at(nodeOf(probe))) : [];
+  const places = changesTo('load', step).flatMap((change) => (change.at === null ? [] : under(change.at)));
+  const some = [...probed.filter((index) => index !== null), ...places, ...of(subject)];
+  const sources = sourcesAsBuilt(procedure, some);
+  if (sources.length === 0) return [];
+  const group = { sources, hazards: [], whole: owedByAll(procedure, sources) };
+  const cluster = { sources, groups: [group], highVoltage: [], connectors: new Set<Id>(), procedure };
+  return [{ cluster, groups: [0] }];
+}
+
 function missingIn(
   cluster: Cluster,
   groups: readonly number[],
@@ -75,9 +108,7 @@ function missingIn(
   return {
     ignitionIsOn: clock.power.ignitionOn,
     connected: [...new Set(sources)].filter((source) => !clock.power.disconnected.includes(source)),
-    unproven: cluster.highVoltage.filter(
-      (source) => sources.includes(source) && !clock.proven.includes(source),
-    ),
+    unproven: cluster.highVoltage.filter((source) => sources.includes(source) && !clock.proven.has(source)),
     owed: greatestOf(
       groups.map((at) => clock.owed[at] ?? 0),
       0,

@@ -22,6 +22,8 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['short-wait', makeSafe],
   ['not-proven-dead', makeSafe],
   ['proof-too-early', makeSafe],
+  ['powered-measurement', makeSafe],
+  ['work-under-power', makeSafe],
   ['half-open', addWarning],
   ['missing-notice', addNotice],
   ['ignition-first', ignitionOffFirst],
@@ -50,4 +52,6 @@ export const touchRules: ReadonlySet<string> = new Set([
   'short-wait',
   'not-proven-dead',
   'proof-too-early',
+  'powered-measurement',
+  'work-under-power',
 ]);

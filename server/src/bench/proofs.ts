@@ -1,0 +1,130 @@
+import type { Id, Probed, Procedure } from '../text/procedure.ts';
+import { remembered } from '../text/remembered.ts';
+import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
+import { fragmentsOf } from './fragments.ts';
+import type { FragmentIndex } from './fragments.ts';
+import { hardwareAtStart } from './hardware.ts';
+import type { Hardware } from './hardware.ts';
+import type { Touch } from './touch.ts';
+
+/*
+ * What is proven dead, and what never is. A proof holds for the piece in which it was taken, as that stood then: what was
+ * cut off before needs its own.
+ */
+
+/** A fragment; or all that connectors lead past the pins of their circuits, which no file draws. */
+export type Proved = FragmentIndex | 'carried';
+
+/** By high-voltage source, what is proven dead of it. */
+export type Proofs = ReadonlyMap<Id, ReadonlySet<Proved>>;
+
+export const noProofs: Proofs = new Map();
+
+/** Where a high-voltage source leads. */
+interface Reach {
+  /** What hangs together as built with the source or with what it feeds. */
+  readonly fragments: ReadonlySet<FragmentIndex>;
+  /** Where the source itself stands, on its own side of the connector that isolates it: never dead. */
+  readonly never: ReadonlySet<FragmentIndex>;
+}
+
+const reachOf: (procedure: Procedure) => ReadonlyMap<Id, Reach> = remembered((procedure: Procedure) => {
+  const fragments = fragmentsOf(procedure);
+  const asBuilt = fragments.pieces(hardwareAtStart);
+  const piecesOf = (ids: readonly Id[]): ReadonlySet<FragmentIndex | undefined> =>
+    new Set(ids.flatMap((id) => fragments.of(id).map((index) => asBuilt[index])));
+  const inside = (pieces: ReadonlySet<FragmentIndex | undefined>): ReadonlySet<FragmentIndex> =>
+    new Set(fragments.all.flatMap((_, index) => (pieces.has(asBuilt[index]) ? [index] : [])));
+  const found = [...procedure.sources.values()].filter(isHighVoltage).map((source): [Id, Reach] => {
+    const isolator = isolatorOf(source);
+    const own = fragments.of(source.id);
+    const around = piecesOf([source.id]);
+    const isParted = isolator !== null && fragments.of(isolator).some((index) => around.has(asBuilt[index]));
+    return [
+      source.id,
+      { fragments: inside(piecesOf([source.id, ...source.feeds])), never: new Set(isParted ? own : []) },
+    ];
+  });
+  return new Map(found);
+});
+
+/** The connectors around what a high-voltage source leads to. */
+export function connectorsAround(procedure: Procedure, source: Id): readonly Id[] {
+  const { all } = fragmentsOf(procedure);
+  const reached = reachOf(procedure).get(source)?.fragments ?? new Set<FragmentIndex>();
+  const members = [...reached].flatMap((index) => [...(all[index]?.members ?? [])]);
+  return [...new Set(members.filter((id) => procedure.connectors.has(id)))];
+}
+
+/** The proofs after one of a source at a place on this bench. */
+export function withProof(
+  procedure: Procedure,
+  proofs: Proofs,
+  source: Id,
+  at: Probed,
+  hardware: Hardware,
+): Proofs {
+  const fragments = fragmentsOf(procedure);
+  const pieces = fragments.pieces(hardware);
+  const probed =
+    'connector' in at
+      ? fragments.onSide(at.connector, at.side)
+      : at.map(({ connector, side, pin }) => fragments.at(`${connector}.${side}.${pin}`));
+  const wanted = new Set(probed.map((index) => (index === null ? undefined : pieces[index])));
+  const reached = reachOf(procedure).get(source)?.fragments ?? [];
+  const shown = [...reached].filter((index) => wanted.has(pieces[index]));
+  return new Map(proofs).set(source, new Set([...(proofs.get(source) ?? []), ...shown, 'carried']));
+}
+
+export function withoutProof(proofs: Proofs, sources: readonly Id[]): Proofs {
+  if (!sources.some((source) => proofs.has(source))) return proofs;
+  return new Map([...proofs].filter(([source]) => !sources.includes(source)));
+}
+
+export function proofsKey(proofs: Proofs): string {
+  return [...proofs]
+    .map(([source, proven]) => `${source}:${[...proven].sort().join('+')}`)
+    .sort()
+    .join();
+}
+
+/** What hands come to of a source: fragments of its pieces on this bench; none where it is only carried there. */
+function comeTo(
+  procedure: Procedure,
+  source: Id,
+  touch: Pick<Touch, 'id' | 'side'>,
+  hardware: Hardware,
+): readonly FragmentIndex[] {
+  const fragments = fragmentsOf(procedure);
+  const { id, side } = touch;
+  const touched = side === undefined ? fragments.of(id) : fragments.onSide(id, side);
+  const pieces = fragments.pieces(hardware);
+  const wanted = new Set(touched.map((index) => pieces[index]));
+  const reached = reachOf(procedure).get(source)?.fragments ?? [];
+  return [...reached].filter((index) => wanted.has(pieces[index]));
+}
+
+/** Whether all that hands come to of a source, on this bench, is proven dead. */
+export function isProven(
+  procedure: Procedure,
+  proofs: Proofs,
+  source: Id,
+  touch: Pick<Touch, 'id' | 'side'>,
+  hardware: Hardware,
+): boolean {
+  const proven = proofs.get(source);
+  if (proven === undefined) return false;
+  const met = comeTo(procedure, source, touch, hardware);
+  return met.length === 0 ? proven.has('carried') : met.every((index) => proven.has(index));
+}
+
+/** Whether what hands come to hangs together with the source itself on this bench, whatever was proven. */
+export function isNeverDead(
+  procedure: Procedure,
+  source: Id,
+  touch: Pick<Touch, 'id' | 'side'>,
+  hardware: Hardware,
+): boolean {
+  const never = reachOf(procedure).get(source)?.never ?? new Set<FragmentIndex>();
+  return comeTo(procedure, source, touch, hardware).some((index) => never.has(index));
+}
