@@ -30,6 +30,8 @@ interface NotDead {
   readonly owing: readonly Group[];
   /** The longest wait that is owed, in seconds. */
   readonly wait: number;
+  /** What is touched hangs together with a source of theirs that stays where it is. */
+  readonly never: readonly Group[];
   readonly unproven: readonly { readonly group: Group; readonly sources: readonly Id[] }[];
 }
 
@@ -37,24 +39,27 @@ function notDead(
   cluster: Cluster,
   { clock, excused }: State,
   concerns: (group: Group) => boolean,
-  isProvenHere: (source: Id) => boolean,
+  stateOf: (source: Id) => 'never dead' | 'unproven' | 'proven',
 ): NotDead {
   const on: Group[] = [];
   const owing: Group[] = [];
+  const never: Group[] = [];
   const unproven: { group: Group; sources: readonly Id[] }[] = [];
   let wait = 0;
   for (const [at, group] of cluster.groups.entries()) {
     if (!concerns(group)) continue;
     const judged = group.sources.filter((source) => !excused.some((set) => set.includes(source)));
     const owed = judged.length > 0 ? (clock.owed[at] ?? 0) : 0;
-    const sources = judged.filter((source) => cluster.highVoltage.includes(source) && !isProvenHere(source));
+    const highVoltage = judged.filter((source) => cluster.highVoltage.includes(source));
+    const sources = highVoltage.filter((source) => stateOf(source) === 'unproven');
     if (judged.some((source) => !isOff(clock.power, source))) on.push(group);
     else if (owed > 0) {
       owing.push(group);
       wait = Math.max(wait, owed);
-    } else if (sources.length > 0) unproven.push({ group, sources });
+    } else if (highVoltage.some((source) => stateOf(source) === 'never dead')) never.push(group);
+    else if (sources.length > 0) unproven.push({ group, sources });
   }
-  return { on, owing, wait, unproven };
+  return { on, owing, wait, never, unproven };
 }
 
 export function judgeTouch(
@@ -70,9 +75,13 @@ export function judgeTouch(
     .filter(({ sources }) => switches === undefined || !sources.includes(switches));
   const concerns = ({ hazards }: Group): boolean => hazards.some((hazard) => concerned.includes(hazard));
   const { proven, hardware } = state.clock;
-  const isProvenHere = (source: Id): boolean =>
-    isProven(procedure, proven, source, touch, hardware) || showsVoltage(procedure, step, source);
-  const { on, owing, wait, unproven } = notDead(cluster, state, concerns, isProvenHere);
+  const stateOf = (source: Id): 'never dead' | 'unproven' | 'proven' => {
+    if (isNeverDead(procedure, source, touch, hardware)) return 'never dead';
+    const isShown =
+      showsVoltage(procedure, step, source) || isProven(procedure, proven, source, touch, hardware);
+    return isShown ? 'proven' : 'unproven';
+  };
+  const { on, owing, wait, never, unproven } = notDead(cluster, state, concerns, stateOf);
   const found: Unsafe[] = [];
   if (on.length > 0) {
     const issue = liveTouch(procedure, touch, liveIn(on, concerned), sourcesOf(on), state.clock.power);
@@ -87,8 +96,7 @@ export function judgeTouch(
     const missing = [...new Set(unproven.flatMap(({ sources }) => sources))];
     found.push({ issue: notProvenDead(touch, liveIn(groups, concerned), missing), groups });
   }
-  const never = neverDead(procedure, cluster, state, touch, concerns);
-  if (found.length === 0 && never.length > 0)
+  if (never.length > 0)
     found.push({ issue: hangsOnSource(procedure, touch, sourcesOf(never)), groups: never });
   return found;
 }
@@ -102,31 +110,11 @@ export function judgeProof(
 ): readonly Unsafe[] {
   if (step.verb !== 'prove-dead') return [];
   const concerns = ({ sources }: Group): boolean => sources.includes(step.source);
-  const { on, owing, wait } = notDead(cluster, state, concerns, () => true);
+  const { on, owing, wait } = notDead(cluster, state, concerns, () => 'proven');
   const groups = [...on, ...owing];
   if (groups.length === 0) return [];
   const issue = proofTooEarly(procedure, step.source, sourcesOf(on), wait, state.clock.power);
   return [{ issue, groups }];
-}
-
-/** Groups of which what is touched still hangs together with the source itself. */
-function neverDead(
-  procedure: Procedure,
-  cluster: Cluster,
-  { clock, excused }: State,
-  touch: Touch,
-  concerns: (group: Group) => boolean,
-): readonly Group[] {
-  return cluster.groups.filter(
-    (group) =>
-      concerns(group) &&
-      group.sources.some(
-        (source) =>
-          cluster.highVoltage.includes(source) &&
-          !excused.some((set) => set.includes(source)) &&
-          isNeverDead(procedure, source, touch, clock.hardware),
-      ),
-  );
 }
 
 /** Whether a step measures a voltage that may be there, with a `danger` and an instrument that holds it. */

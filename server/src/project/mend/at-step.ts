@@ -20,10 +20,13 @@ export function takenAway({ sources }: Procedure, source: Id): NewStep {
   return { line, below: [`danger: ${protectFromVoltage}`] };
 }
 
-/** A source is given back with a notice, whether one is asked for or not. */
-export function givenBack({ sources }: Procedure, source: Id): NewStep {
-  const isHigh = isHighVoltage(sources.get(source));
-  return { line: `reconnect: ${source}`, below: [isHigh ? `danger: ${keepAwayFromVoltage}` : keepClear] };
+/** A source of what is live is given back with a notice, whether one is asked for or not. */
+export function givenBack(procedure: Procedure, source: Id): NewStep {
+  const line = `reconnect: ${source}`;
+  if (isHighVoltage(procedure.sources.get(source)))
+    return { line, below: [`danger: ${keepAwayFromVoltage}`] };
+  const { hazards } = circuitsOf(procedure);
+  return hazards.some(({ sources }) => sources.includes(source)) ? { line, below: [keepClear] } : { line };
 }
 
 /** Which words fit is for the author to decide; these are a beginning. */

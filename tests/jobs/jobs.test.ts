@@ -1,0 +1,14 @@
+import { describe, expect, test } from 'vitest';
+import { bus } from './bus.ts';
+import { heater } from './heater.ts';
+import { foundIn, mutated } from './job.ts';
+import { link48 } from './link-48.ts';
+
+describe.each([bus, link48, heater])('$name', (job) => {
+  test('has no finding as it is written', () => {
+    expect(foundIn(job.text)).toEqual([]);
+  });
+  test.each(job.mutants)('$story', (mutant) => {
+    expect(foundIn(mutated(job, mutant))).toEqual(expect.arrayContaining([...mutant.finds]));
+  });
+});
