@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import * as messages from '../server/src/protocol/messages.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const source = join(root, 'server/src');
@@ -65,6 +66,22 @@ function target({ file, module }: Import): string {
     .split(sep)
     .join('/');
 }
+
+/** What the extension imports of the server: the names, and the file of the server that they come from. */
+const ofServer = filesBelow(join(root, 'client/src')).flatMap((path) =>
+  [
+    ...readFileSync(path, 'utf8').matchAll(
+      /^(?:import|export)\b([^'"`;]*?)\bfrom\s+'([^']+)'|^import\s+'([^']+)'|\bimport\('([^']+)'\)/gm,
+    ),
+  ]
+    .map((match) => ({
+      names: [...(match[1] ?? '').matchAll(/\b(?!type\b)\w+/g)].map(([name]) => name),
+      file: relative(source, join(dirname(path), match[2] ?? match[3] ?? match[4] ?? ''))
+        .split(sep)
+        .join('/'),
+    }))
+    .filter(({ file }) => !file.startsWith('..')),
+);
 
 const own = imports.filter(({ module }) => module.startsWith('.'));
 const foreign = imports.filter(({ module }) => !module.startsWith('.'));
@@ -158,6 +175,24 @@ describe('the house', () => {
     expect(loading.map(said)).toEqual([]);
     const ofWords = own.filter((one) => one.file === 'format/words.ts' || one.file === 'format/walker.ts');
     expect(ofWords.filter(({ typeOnly }) => !typeOnly).map(said)).toEqual([]);
+  });
+
+  test('the extension imports of the server what it says to it, and functions of which there shall be one', () => {
+    const from = (file: string): readonly string[] => [
+      ...new Set(ofServer.filter((one) => one.file === file).flatMap(({ names }) => names)),
+    ];
+    expect([...new Set(ofServer.map(({ file }) => file))].sort()).toEqual([
+      'host/write-file.ts',
+      'protocol/messages.ts',
+    ]);
+    expect(from('host/write-file.ts')).toEqual(['writeTextFile']);
+    const functions = Object.entries(messages)
+      .filter(([, value]) => typeof value === 'function')
+      .map(([name]) => name);
+    expect(functions.sort()).toEqual(['nameWithoutKind', 'visible']);
+    expect(from('protocol/messages.ts')).toEqual(expect.arrayContaining(functions));
+    const passedOn = imports.filter(({ file }) => file === 'protocol/messages.ts').map(target);
+    expect(passedOn.sort()).toEqual(['format/file-kinds.ts', 'text/printable.ts']);
   });
 
   test('outside the source, only the manifest and the schema are imported', () => {

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { buildCardOf } from '../readings/card-of.ts';
+import { coils } from '../readings/outer-bound.ts';
 import { buildCard } from '../../server/src/card/build.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import type { CardInput } from '../../server/src/card/model.ts';
@@ -183,4 +185,17 @@ describe('on paper', () => {
     const text = readText(html);
     for (const value of Object.values(input.stamp)) expect(text).toContain(value);
   });
+});
+
+test('marks of direction in a text from right to left stay in its isolation, and nowhere else', () => {
+  const title = 'נתק את (K30)\u200f, 1.7..2.3 Ω\u200e';
+  const { html } = buildCardOf(coils.replace('Two coils in series', title));
+  const isolated = Array.from(html.matchAll(/<bdi[^>]*>(?:(?!<\/bdi>)[^])*<\/bdi>/g), ([piece]) => piece);
+  expect(isolated.some((piece) => piece.includes('(K30)\u200f'))).toBe(true);
+  let outside = html;
+  for (const piece of isolated) outside = outside.replace(piece, '');
+  expect(outside).not.toMatch(/\p{Bidi_Control}/u);
+  expect(outside).toContain('<title>');
+  // In the foot between U+2068 and U+2069.
+  expect(html).toMatch(/\\2068 (?:(?!\\2069)[^"])*\\200f (?:(?!\\2068)[^"])*\\2069 /);
 });

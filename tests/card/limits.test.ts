@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
+import type { CardModel } from '../../server/src/card/model.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
@@ -7,24 +8,32 @@ import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { tooManyStates } from '../../server/src/rules/too-many-states.ts';
 import { buildCardOf } from '../readings/card-of.ts';
 import { analysed } from '../readings/analysed.ts';
-import { coils } from '../readings/outer-bound.ts';
+import { bent, coils } from '../readings/outer-bound.ts';
 
 /* What the check could not settle stands on the card: windows that are wider than need be, and a check that met a limit. */
 
+const remarksOf = ({ steps }: CardModel): readonly string[] =>
+  steps.sections.flatMap((section) =>
+    section.steps.flatMap(({ windows }) => windows.map(({ remark }) => remark ?? '')),
+  );
+
 describe('an outer bound', () => {
   const { model, html } = buildCardOf(coils);
-  const remarks = model.steps.sections.flatMap(({ steps }) =>
-    steps.flatMap(({ windows }) => windows.map(({ remark }) => remark ?? '')),
-  );
 
   test('is said at its window and at no other', () => {
     expect(analysed(coils).readings.readings.map(({ exact }) => exact)).toEqual([false, true]);
-    expect(remarks.map((remark) => remark.includes('an outer bound'))).toEqual([true, false]);
+    expect(remarksOf(model).map((remark) => remark.includes('an outer bound'))).toEqual([true, false]);
   });
 
   test('is printed, with what it means', () => {
     expect(html).toContain('computed from the parts, an outer bound');
     expect(html).toContain('no sound circuit reads outside of it');
+  });
+
+  test('of a resistance is said like that of a voltage', () => {
+    const { model: ofOhms, html: page } = buildCardOf(bent);
+    expect(remarksOf(ofOhms).map((remark) => remark.includes('an outer bound'))).toEqual([true, false]);
+    expect(page).toContain('no sound circuit reads outside of it');
   });
 
   test('is not said of a window that the author states', () => {

@@ -26,9 +26,9 @@ function sensor(
 }
 
 function windowOf(network: readonly Element[], ranges = workshop): Span {
-  const window = networkWindow(network, 'from', 'to', ranges);
-  if (window === 'open') throw new Error('open');
-  return window;
+  const { value } = networkWindow(network, 'from', 'to', ranges);
+  if (value === 'open') throw new Error('open');
+  return value;
 }
 
 function beside(...parts: readonly PartModel[]): readonly Element[] {
@@ -99,6 +99,36 @@ describe('parts that share a temperature and go both ways with it', () => {
     expect([least, most]).toEqual([expect.closeTo(low ?? NaN, 12), expect.closeTo(high ?? NaN, 12)]);
   });
 
+  test('are an outer bound of the same window where the search ends early, and said to be one', () => {
+    const network = beside(coil(span(10)), sensor(span(10), span(350)));
+    const whole = windowOf(network);
+    expect(networkWindow(network, 'from', 'to', workshop).exact).toBe(true);
+    let earlier = Infinity;
+    for (const halvings of [0, 2, 4]) {
+      const { value, exact } = networkWindow(network, 'from', 'to', workshop, halvings);
+      if (value === 'open') throw new Error('open');
+      expect(exact).toBe(false);
+      expect(value.least).toBeLessThanOrEqual(whole.least);
+      expect(value.most).toBeGreaterThan(whole.most);
+      expect(value.most).toBeLessThan(earlier);
+      earlier = value.most;
+    }
+  });
+
+  test('that have a bend of unknown shape and their extreme inside the range are not met by the search', () => {
+    const steep: PartModel = {
+      kind: 'thermistor',
+      curve: { coefficients: [2.861e-3, 1e-6, 5e-6] },
+      tolerance: null,
+      temperature: 'ambient',
+    };
+    const series: readonly Element[] = [
+      { id: 'coil', between: ['from', 'a'], part: coil(span(900)) },
+      { id: 'sensor', between: ['a', 'to'], part: steep },
+    ];
+    expect(networkWindow(series, 'from', 'to', workshop).exact).toBe(false);
+  });
+
   test('at one exact temperature need no search', () => {
     const ranges = { ambient: span(25), entered: new Map<string, Span>() };
     const { least, most } = windowOf(beside(coil(span(9, 10, 11)), sensor(span(10), span(350))), ranges);
@@ -153,7 +183,7 @@ const networks = fc
       networkWindow(network, 'from', 'to', {
         ambient: span(20),
         entered: new Map([['coolant', span(20)]]),
-      }) !== 'open',
+      }).value !== 'open',
   );
 const temperatures = fc
   .tuple(fc.double({ min: -40, max: 60, noNaN: true }), fc.double({ min: 1, max: 60, noNaN: true }))

@@ -219,9 +219,9 @@ const strayLive = (procedure: Procedure): Id[] =>
     .filter(({ id }) => !netPieces(procedure).some(({ members }) => members.has(id)))
     .map(({ id }) => id);
 
-/** Connectors, batteries and supplies that nobody would miss, with their section. */
+/** Connectors, batteries, supplies and routines that nobody would miss, with their section. */
 function idle(procedure: Procedure): [section: string, id: Id][] {
-  const { connectors, sources, regulated, network, assemblies, steps } = procedure;
+  const { connectors, sources, regulated, network, assemblies, routines, steps } = procedure;
   if (steps.some(({ verb }) => verb === 'broken')) return [];
   const inSteps = steps.flatMap(idsIn);
   const stands = (id: Id): boolean =>
@@ -243,7 +243,11 @@ function idle(procedure: Procedure): [section: string, id: Id][] {
       ![...connectors.values()].some(({ carries }) => carries.includes(id)),
   );
   const idleSupplies = [...regulated.keys()].filter((id) => !stands(id));
+  const idleRoutines = [...routines.keys()].filter(
+    (id) => !steps.some((step) => step.verb === 'run' && step.runs === id),
+  );
   return [
+    ...idleRoutines.map((id): [string, Id] => ['routines', id]),
     ...idleConnectors.map((id): [string, Id] => ['connectors', id]),
     ...[...idleBatteries.map(({ id }) => id), ...idleSupplies].map((id): [string, Id] => ['sources', id]),
   ];

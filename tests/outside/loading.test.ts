@@ -21,7 +21,7 @@ describe('instruments load what they read', () => {
       accuracy: { fraction: 0, constant: 0, digits: 0 },
       resolution: 0.1,
     };
-    const apparent = networkWindow(
+    const { value: apparent } = networkWindow(
       [resistor('unknown', 'a', 'b', unknown), inputOf(meter, 'a', 'b')],
       'a',
       'b',
@@ -33,7 +33,7 @@ describe('instruments load what they read', () => {
 
   test('Kalsi: 80 V and 10 mA by the same meter: 8 kΩ apparent, 8.45 kΩ true', () => {
     const meter = resistor('meter', 'a', 'b', 150_000);
-    const apparent = networkWindow([resistor('unknown', 'a', 'b', 8450), meter], 'a', 'b', room);
+    const { value: apparent } = networkWindow([resistor('unknown', 'a', 'b', 8450), meter], 'a', 'b', room);
     expectPrinted(apparent === 'open' ? NaN : apparent.nominal / 1000, '8.0');
     expectPrinted(apparent === 'open' ? NaN : 100 * (1 - apparent.nominal / 8450), '5.3');
   });
@@ -55,7 +55,7 @@ describe('instruments load what they read', () => {
       [2e10, '4.76'],
       [2e9, '33.33'],
     ] as const) {
-      const both = networkWindow(
+      const { value: both } = networkWindow(
         [resistor('insulation', 'a', 'b', 1e9), resistor('shunt', 'a', 'b', shunt)],
         'a',
         'b',

@@ -23,9 +23,9 @@ function windowOf(arrangement: 'series' | 'parallel', ...texts: readonly string[
     part: { kind: 'stated', resistance: read(text) },
   }));
   const ambient = { least: 20, nominal: 20, most: 20 };
-  const window = networkWindow(network, '0', 'end', { ambient, entered: new Map() });
-  if (window === 'open') throw new Error('open');
-  return window;
+  const { value } = networkWindow(network, '0', 'end', { ambient, entered: new Map() });
+  if (value === 'open') throw new Error('open');
+  return value;
 }
 
 function expectWindow({ least, nominal, most }: Span, printed: readonly [string, string, string]): void {

@@ -22,7 +22,11 @@ ${expected}`);
   const [reading] = readings.readings;
   const [bench] = reading?.good ?? [];
   if (reading === undefined || bench === undefined) throw new Error('the loop must be read once');
-  return { words: guardedInWords(reading), guarded: guardedOf(reading, bench) };
+  return {
+    words: guardedInWords(reading),
+    guarded: guardedOf(reading, bench),
+    ifOuter: guardedOf(reading, { ...bench, exact: false }),
+  };
 }
 
 const fine = 'range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω';
@@ -50,6 +54,11 @@ describe('readings that prove a circuit good (JCGM 106, the whole error as guard
     // 1.851..2.131 holds 2 on a display in steps of 0.5, 1.851..1.937 does not.
     expect(readOf('1.7..2.3 Ω', fine.replace('0.01 Ω', '0.5 Ω')).guarded).toEqual({ least: 2, most: 2 });
     expect(readOf('1.7..2.1 Ω', fine.replace('0.01 Ω', '0.5 Ω')).guarded).toBe('empty');
+  });
+
+  test('are not known within an outer bound, unless all of it has none: what lies inside has none either', () => {
+    expect(readOf('1.7..2.3 Ω', fine).ifOuter).toBeNull();
+    expect(readOf('2.0 Ω', fine).ifOuter).toBe('empty');
   });
 });
 

@@ -1,3 +1,5 @@
+import { parse } from 'yaml';
+import type { Finding } from '../../server/src/text/finding.ts';
 import { describe, expect, it } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
@@ -31,8 +33,39 @@ function differences(seed: number, { flat, text, written }: Folded): readonly st
   const findings = finish(analysis.findings('order'));
   return [
     ...analysis.procedure().findings.map(({ message }) => `text: ${message}`),
-    ...differencesAsWritten(findings, typedProcedure(flat), written),
+    // The flat list has no routines: those that nobody calls are looked for in the text.
+    ...differencesAsWritten(
+      findings.filter((one) => !isUnusedRoutine(one)),
+      typedProcedure(flat),
+      written,
+    ),
+    ...unusedDifferences(
+      text,
+      findings.filter(isUnusedRoutine).map(({ subject }) => subject),
+    ),
   ].map((line) => `seed ${seed}: ${line}`);
+}
+
+function isUnusedRoutine({ rule, at }: Finding): boolean {
+  return rule === 'unused' && at.path[0] === 'routines';
+}
+
+interface Run {
+  readonly run?: string;
+}
+
+function unusedDifferences(text: string, told: readonly (string | undefined)[]): readonly string[] {
+  const file = parse(text) as { steps: Run[]; routines?: Record<string, { steps: Run[] }> };
+  const called = new Set<string>();
+  const waiting = [...file.steps];
+  for (let step = waiting.pop(); step !== undefined; step = waiting.pop()) {
+    if (step.run === undefined || called.has(step.run)) continue;
+    called.add(step.run);
+    waiting.push(...(file.routines?.[step.run]?.steps ?? []));
+  }
+  const idle = Object.keys(file.routines ?? {}).filter((id) => !called.has(id));
+  const [expected, found] = [idle.sort().join(' '), [...told].sort().join(' ')];
+  return expected === found ? [] : [`unused routines: expected ${expected}, found ${found}`];
 }
 
 describe(`routines against the list that they stand for, on ${seeds} random procedures`, () => {

@@ -121,11 +121,11 @@ ${' '.repeat(77)}${'^'.repeat(value.length)} wrong-value: \`live\` takes \`true\
     const read = expectMarked(
       instead('title: Driver front airbag, stage 1 - loop resistance too high\n', 'title: 0x10\n').replace(
         'revision: B\n',
-        'revision: null\n',
+        'revision: yes\n',
       ),
     );
     expect(read.procedure.title).toBe('0x10');
-    expect(read.procedure.revision).toBe('null');
+    expect(read.procedure.revision).toBe('yes');
     expect(read.procedure.loops.get('stage-1-loop')?.pins.get('K21')).toEqual(['01', '2']);
     const plain = expectMarked(instead('K21: ["01", 2]', 'K21: [01, 1e3]'));
     expect(plain.procedure.loops.get('stage-1-loop')?.pins.get('K21')).toEqual(['01', '1e3']);

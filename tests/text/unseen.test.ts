@@ -65,6 +65,30 @@ describe('what turns text round, and what is not seen', () => {
       expect(found(good.replace(title, text))).toEqual([]);
   });
 
+  test('marks of direction may stand in a value with letters from right to left, and nothing else of the kind may', () => {
+    for (const mark of ['\u200e', '\u200f', alm]) {
+      for (const letter of ['נתק', 'افصل', 'ܐ', 'ހ', 'ߊ'])
+        expect(found(good.replace(title, `${letter} (K30)${mark} Halden`))).toEqual([]);
+      const name = `U+${mark.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
+      const told = [`error turned-text ${name} ${JSON.stringify(mark)}`];
+      // No letters, digits alone, and letters in another value.
+      expect(found(good.replace(title, `Hal${mark}den`))).toEqual(told);
+      expect(found(good.replace(title, `٣٢١${mark}`))).toEqual(told);
+      expect(found(good.replace(title, 'נתק').replace('revision: B', `revision: B${mark}`))).toEqual(told);
+      expect(found(good.replace(/^title:/m, `purpose: x\nנתק${mark}:`))).toContain(told[0]);
+    }
+    for (const other of [rlo, '\u202b', '\u2067', '\u2069'])
+      expect(found(good.replace(title, `נתק${other}`))[0]).toContain('error turned-text');
+  });
+
+  test('the fix for a mark of direction leaves those that may stand', () => {
+    const text = good.replace(title, 'נתק (K30)\u200f').replace('revision: B', 'revision: B\u200f');
+    const analysis = analyse(snapshotOf([{ id: 'a.procedure.yaml', text }]), 'a.procedure.yaml');
+    const [finding] = finish(analysis.findings('order'));
+    const fix = finding === undefined ? null : finish(fixFor(analysis, finding));
+    expect(applyEdits(text, fix?.edits ?? [])).toBe(text.replace('B\u200f', 'B'));
+  });
+
   test('of a parts file is a finding where that is used', () => {
     const files = [
       { id: 'a.procedure.yaml', text: `uses: [b.parts.yaml]\n${good}` },

@@ -119,6 +119,13 @@ export async function problems({ page }: Workbench): Promise<readonly string[]> 
   return rows.map((row) => row.replaceAll('\u00a0', ' '));
 }
 
+/** The name of the language of the active editor, as it stands in the status bar. */
+export async function languageOf({ page }: Workbench): Promise<string> {
+  const entry = page.locator('#status\\.editor\\.mode');
+  await entry.waitFor();
+  return (await entry.innerText()).trim();
+}
+
 export async function saveFile({ page }: Workbench): Promise<void> {
   await page.keyboard.press('Control+S');
   await page.locator('.tab.active.dirty').waitFor({ state: 'detached' });

@@ -1,4 +1,4 @@
-import { visible } from '../text/printable.ts';
+import { visible, visibleValue } from '../text/printable.ts';
 import type { Words } from './model.ts';
 import { plainWords } from './words.ts';
 
@@ -11,7 +11,23 @@ export type Content = Markup | string | number | null | readonly Content[];
 
 /** Plain text for element content and for quoted attributes, all of it visible: a card reads the way it was checked. */
 export function escapeText(text: string): string {
-  return visible(text.replaceAll(/\r\n?/g, '\n'))
+  return entitiesIn(visible(withLineFeeds(text)));
+}
+
+/**
+ * One text of an author, in pieces as `cut` makes them. It keeps the marks of direction that may stand in it, so it is to
+ * be isolated.
+ */
+export function escapeSaid(text: string, cut: (text: string) => readonly string[]): readonly Markup[] {
+  return cut(visibleValue(withLineFeeds(text))).map((piece) => ({ markup: entitiesIn(piece) }));
+}
+
+function withLineFeeds(text: string): string {
+  return text.replaceAll(/\r\n?/g, '\n');
+}
+
+function entitiesIn(text: string): string {
+  return text
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
@@ -26,16 +42,16 @@ export function escapeText(text: string): string {
 export function cssString(words: Words): string {
   const pieces = words.map((piece) =>
     typeof piece === 'object' && 'said' in piece
-      ? `${cssCode(firstStrongIsolate)}${cssText(piece.said)}${cssCode(popIsolate)}`
-      : cssText(plainWords([piece])),
+      ? `${cssCode(firstStrongIsolate)}${cssText(piece.said, visibleValue)}${cssCode(popIsolate)}`
+      : cssText(plainWords([piece]), visible),
   );
   return `"${pieces.join('')}"`;
 }
 
 const [firstStrongIsolate, popIsolate] = [0x2068, 0x2069] as const;
 
-function cssText(text: string): string {
-  const characters = Array.from(visible(text.replaceAll(/[^\S\u00a0]+/g, ' ')));
+function cssText(text: string, shown: (text: string) => string): string {
+  const characters = Array.from(shown(text.replaceAll(/[^\S\u00a0]+/g, ' ')));
   return characters
     .map((one) => (/[A-Za-z0-9 ]/.test(one) ? one : cssCode(one.codePointAt(0) ?? 0xfffd)))
     .join('');

@@ -1,6 +1,6 @@
 import { amount } from './amount.ts';
-import type { Markup } from './escape.ts';
-import { markup } from './escape.ts';
+import type { Content, Markup } from './escape.ts';
+import { escapeSaid, markup } from './escape.ts';
 import type { Notice, Piece, Words } from './model.ts';
 
 export function wordsHtml(words: Words): readonly Markup[] {
@@ -17,12 +17,15 @@ function pieceHtml(piece: Piece): Markup {
 
 /** What the author wrote. It reads in its own direction, and what stands beside it in theirs. */
 export function saidHtml(text: string): Markup {
-  return markup`<bdi>${textHtml(text)}</bdi>`;
+  return markup`<bdi>${amountsIn(escapeSaid(text, (shown) => shown.split(amount)))}</bdi>`;
 }
 
 /** What is between two amounts, and the amounts, in turn. */
 export function textHtml(text: string): Markup {
-  const parts = text.split(amount);
+  return amountsIn(text.split(amount));
+}
+
+function amountsIn(parts: readonly Content[]): Markup {
   return markup`${parts.map((part, index) => (index % 2 === 0 ? part : markup`<span class="amount">${part}</span>`))}`;
 }
 

@@ -15,7 +15,7 @@ export { leakSeen, leakWindow } from './leak.ts';
 export { wireBasis } from './materials.ts';
 export type { Drawn } from './monte-carlo.ts';
 export { drawReadings, middlePart } from './monte-carlo.ts';
-export type { Element, Network } from './network.ts';
+export type { Element, Network, NetworkWindow } from './network.ts';
 export { networkWindow } from './network.ts';
 export type { Drive, OperatingPoint } from './operating-point.ts';
 export { conflictsOf, operatingPoint, voltageBetween } from './operating-point.ts';

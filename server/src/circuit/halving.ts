@@ -11,6 +11,7 @@ export interface Look {
   readonly reached: number;
 }
 
+/** The greatest, or where signs are turned the least, of a quantity. */
 export interface Greatest {
   /** Nothing is greater. */
   readonly bound: number;

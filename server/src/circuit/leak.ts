@@ -18,7 +18,7 @@ export function leakWindow(
   const [target, ...rest] = targets;
   if (target === undefined) return 'open';
   const joints = [joint(terminal, other), ...rest.map((one) => joint(target, one))];
-  return networkWindow([...network, ...joints], terminal, target, ranges);
+  return networkWindow([...network, ...joints], terminal, target, ranges).value;
 }
 
 /** Whether a monitor that sees leaks below so many ohms reports one: on every sound circuit, on some, or on none. */

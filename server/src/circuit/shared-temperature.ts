@@ -3,7 +3,7 @@ import type { ConditionRanges } from './conditions.ts';
 import { curvatureOf } from './curvature.ts';
 import { flowBetween } from './flow.ts';
 import { cornersOf, cutAt, greatestOver, middleOf } from './halving.ts';
-import type { Box, Look } from './halving.ts';
+import type { Box, Greatest, Look } from './halving.ts';
 import type { Network } from './network.ts';
 import type { Numbered } from './numbered.ts';
 import { dependenceOf, resistanceAt, resistanceWithin } from './parts.ts';
@@ -27,8 +27,11 @@ import { conditionsAt, followedBy, rangeOf, temperatureKey } from './temperature
 
 type End = 'least' | 'most';
 
-/** No search has come near to this many. */
-const mostHalvings = 10_000;
+/**
+ * A search ends after so many. Five temperatures that each have their extreme inside their range need more, and so does a
+ * part whose bend is not known.
+ */
+export const mostHalvings = 10_000;
 
 interface Search {
   readonly network: Network;
@@ -53,7 +56,7 @@ export function sharedBothWays(network: Network): readonly string[] {
 
 /**
  * A bound of the resistance in ohms over the shared temperatures `keys`, every part at its `end`, that is passed by no
- * value and met to 1e-10 of itself.
+ * value, and whether it is met, which it is unless the search ends early.
  */
 export function extremeOver(
   keys: readonly string[],
@@ -61,7 +64,8 @@ export function extremeOver(
   whole: Numbered,
   ranges: ConditionRanges,
   end: End,
-): number {
+  halvings: number,
+): Greatest {
   const follows = network.map(({ part }) => followedBy(part, keys));
   const search: Search = { network, whole, ranges, keys, follows };
   // Greatest first: for the least value everything is reckoned with its sign turned.
@@ -73,12 +77,13 @@ export function extremeOver(
   );
   const best = greatestOf(start.flatMap(cornersOf).map(reached));
   // What is open is so at every temperature.
-  if (Math.abs(best) === Infinity) return Infinity;
+  if (Math.abs(best) === Infinity) return { bound: Infinity, isMet: true };
   const look = (box: Box): Look => ({
     bound: end === 'most' ? boundAbove(search, box) : -boundBelow(search, box),
     reached: reached(middleOf(box)),
   });
-  return sign * greatestOver(start, look, best, mostHalvings).bound;
+  const { bound, isMet } = greatestOver(start, look, best, halvings);
+  return { bound: sign * bound, isMet };
 }
 
 /** °C where parts that follow a searched temperature change their law, by temperature. */

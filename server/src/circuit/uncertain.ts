@@ -32,7 +32,7 @@ export interface Uncertain {
 export function uncertainResistance(reading: UncertainReading): Uncertain {
   const { network, from, to, ranges, instrument } = reading;
   return {
-    worst: indicate(networkWindow(network, from, to, ranges), instrument).value,
+    worst: indicate(networkWindow(network, from, to, ranges).value, instrument).value,
     reckoned: reckoned(reading),
     shown: (ohms) => withinRange(ohms, instrument),
     isBeyond: (ohms) => ohms > instrument.range.most,

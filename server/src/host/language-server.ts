@@ -1,7 +1,7 @@
-import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { startServer } from '../protocol/server.ts';
 import type { ServerHost } from '../protocol/server.ts';
 import { handbook } from '../rules/handbook.ts';
+import { overEditorChannel } from './editor-channel.ts';
 import { filesByUri } from './file-systems.ts';
 import { overStandardStreams } from './standard-streams.ts';
 import { besideProgram } from './terminal.ts';
@@ -11,9 +11,7 @@ import type { Watchdog } from './watchdog.ts';
 /** Serves over what the arguments of the process name: standard input and output, or the editor's own channel. */
 export function serveAsStarted(version: string): void {
   const isShutDown = (): boolean => session.isShutDown();
-  const connection = process.argv.includes('--stdio')
-    ? overStandardStreams(isShutDown)
-    : createConnection(ProposedFeatures.all);
+  const connection = process.argv.includes('--stdio') ? overStandardStreams(isShutDown) : overEditorChannel();
   process.on('disconnect', () => process.exit(isShutDown() ? 0 : 1));
   const session = startServer(connection, hostOf(version, watchdog()));
 }

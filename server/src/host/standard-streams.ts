@@ -8,7 +8,7 @@ import {
 } from 'vscode-languageserver/node';
 import type { Connection } from 'vscode-languageserver/node';
 import { frames } from '../protocol/frames.ts';
-import { writeAll } from './terminal.ts';
+import { refusing } from './unreadable.ts';
 
 /** A client that stops in the middle of a message for so many milliseconds does not go on. */
 const patience = 5000;
@@ -21,15 +21,11 @@ const patience = 5000;
 export function overStandardStreams(isShutDown: () => boolean): Connection {
   const { stdin, stdout } = process;
   const writer = new StreamMessageWriter(stdout);
-  const answer = async (code: number, message: string): Promise<void> => {
-    writeAll(2, `ohmwright: ${message}\n`);
-    const error = { jsonrpc: '2.0', id: null, error: { code, message } };
-    await writer.write(error).catch(() => undefined);
-  };
+  const refuse = refusing(writer);
   const lose = (why: string): void => {
     stdin.removeListener('data', take);
     const leave = (): never => process.exit(1);
-    void answer(ErrorCodes.ParseError, `What the client sends cannot be read. ${why} The server ends.`).then(
+    void refuse(ErrorCodes.ParseError, `What the client sends cannot be read. ${why} The server ends.`).then(
       leave,
     );
     setTimeout(leave, 1000);
@@ -65,7 +61,7 @@ export function overStandardStreams(isShutDown: () => boolean): Connection {
   const reader = new StreamMessageReader(whole);
   reader.onError((error) => {
     const code = error instanceof SyntaxError ? ErrorCodes.ParseError : ErrorCodes.InvalidRequest;
-    void answer(code, `A message of the client cannot be read. ${error.message}`);
+    void refuse(code, `A message of the client cannot be read. ${error.message}`);
   });
   return createConnection(ProposedFeatures.all, reader, writer);
 }

@@ -1,8 +1,9 @@
 /*
  * What the server and the extension say to each other beside the language server protocol. The extension imports the
- * types and names of this file and nothing else of the server.
+ * types and names of this file, and of the server nothing else but `writeTextFile`.
  */
 
+/* Functions of which there shall be one. */
 export { nameWithoutKind } from '../format/file-kinds.ts';
 export { visible } from '../text/printable.ts';
 

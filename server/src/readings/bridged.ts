@@ -36,8 +36,8 @@ export function nominally(
   const ranges = conditionsOf(procedure);
   const ohms = (...parts: readonly PartModel[]): number => {
     const across = parts.map((part): Element => ({ id: part.kind, between: ['1', '2'], part }));
-    const window = networkWindow(across, '1', '2', ranges);
-    return window === 'open' ? Infinity : window.nominal;
+    const { value } = networkWindow(across, '1', '2', ranges);
+    return value === 'open' ? Infinity : value.nominal;
   };
   return {
     alone: ohms(resistance),

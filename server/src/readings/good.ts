@@ -76,7 +76,7 @@ export function goodReading(subject: Subject, bench: LoopBench, ranges: Conditio
 }
 
 function goodOhms({ instrument, island }: Subject, { network, probes }: Seen, ranges: ConditionRanges): Good {
-  const circuit = networkWindow(network, probes[0], probes[1], ranges);
+  const { value: circuit, exact } = networkWindow(network, probes[0], probes[1], ranges);
   const indication = instrument === null ? null : indicationOf(circuit, instrument);
   const below = instrument?.leakBelow ?? null;
   const outside = below === null ? [] : outsideOf(island);
@@ -84,7 +84,7 @@ function goodOhms({ instrument, island }: Subject, { network, probes }: Seen, ra
     below === null || outside.length === 0
       ? 'never'
       : leakSeen(leakWindow(network, probes, outside, ranges), below);
-  return { ...unknown, circuit, indication, leak };
+  return { ...unknown, circuit, indication, exact, leak };
 }
 
 /** What counts as ground or a supply to a monitor: the nodes of the sources, and ground. */

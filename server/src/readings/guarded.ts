@@ -15,16 +15,23 @@ export type Guarded = { readonly least: number; readonly most: number } | 'empty
 /**
  * The numbers on the display that prove the circuit itself good on a bench: within the author's window, else within what
  * a sound circuit may have there, whatever the error of the instrument. It is reported, and never decides. null: there
- * is none to be had, where open is good, where what is good depends on a temperature that is entered, and of a voltage
- * that says nothing of the circuit or of which an outer bound alone is known.
+ * is none to be had, where open is good, where what is good depends on a temperature that is entered, of a voltage that
+ * says nothing of the circuit, and within an outer bound, unless even all of that has none.
  */
 export function guardedOf(reading: Reading, bench: GoodOnBench): Guarded | null {
   const limits = reading.byEntry.length > 0 ? null : limitsOf(reading, bench);
   if (limits === null || reading.instrument === null) return null;
-  const meter = voltmeterOf(reading.instrument);
+  const guarded = guardedBy(reading.instrument, limits);
+  const { accepted } = reading;
+  const isOuter = !bench.exact && accepted !== null && accepted !== 'open' && accepted.from === 'computed';
+  return isOuter && guarded !== 'empty' ? null : guarded;
+}
+
+function guardedBy(instrument: NonNullable<Reading['instrument']>, limits: Span): Guarded | null {
+  const meter = voltmeterOf(instrument);
   if (meter !== null) return onDisplay(guardedVoltage(limits, meter), meter);
-  const instrument = instrumentOf(reading.instrument, limits.nominal);
-  return instrument === null ? null : onDisplay(guardedWindow(limits, instrument), instrument);
+  const ohmmeter = instrumentOf(instrument, limits.nominal);
+  return ohmmeter === null ? null : onDisplay(guardedWindow(limits, ohmmeter), ohmmeter);
 }
 
 function onDisplay(
@@ -37,11 +44,11 @@ function onDisplay(
 /** A resistance is never below zero, so zero is as good as no limit; a voltage may be. */
 const leastOf: Readonly<Record<Quantity, number>> = { resistance: 0, voltage: -Infinity };
 
-function limitsOf({ accepted, quantity }: Reading, { circuit, floating, exact }: GoodOnBench): Span | null {
+function limitsOf({ accepted, quantity }: Reading, { circuit, floating }: GoodOnBench): Span | null {
   if (circuit === 'open' || circuit === 'unknown' || accepted === null || accepted === 'open') return null;
   if (floating) return null;
   if (accepted.from === 'computed')
-    return exact && (quantityFacts[quantity].byOwnCurrent || !isZero(circuit)) ? circuit : null;
+    return quantityFacts[quantity].byOwnCurrent || !isZero(circuit) ? circuit : null;
   const least = accepted.least ?? leastOf[quantity];
   const most = accepted.most ?? Infinity;
   return { least, nominal: circuit.nominal, most };

@@ -28,7 +28,7 @@ export function measuredFaults(
   const { network, probes } = seen;
   const ranges = conditionsOf(procedure);
   const solve = (elements: readonly Element[]): Span | 'open' =>
-    networkWindow(elements, probes[0], probes[1], ranges);
+    networkWindow(elements, probes[0], probes[1], ranges).value;
   return network.flatMap((element): MeasuredFault[] => {
     const thing = ownerOf(element);
     const isPart = procedure.parts.has(thing);

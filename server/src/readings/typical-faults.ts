@@ -29,7 +29,7 @@ export function typicalFaults(procedure: Procedure, loop: Loop, bench: LoopBench
   const { network, probes } = compiled;
   const ranges = conditionsOf(procedure);
   const solve = (elements: readonly Element[]): Span | 'open' =>
-    networkWindow(elements, probes[0], probes[1], ranges);
+    networkWindow(elements, probes[0], probes[1], ranges).value;
   const good = solve(network);
   if (good === 'open') return [];
   // In series with all else: without it nothing is left.

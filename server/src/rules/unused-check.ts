@@ -1,11 +1,11 @@
 import type { Issue } from '../bench/issue.ts';
 import { namedInStep } from '../text/named-in-step.ts';
-import type { Connector, Id, Procedure, Regulated, Source } from '../text/procedure.ts';
+import type { Connector, Id, Procedure, Regulated, Routine, Source } from '../text/procedure.ts';
 import { sectionAndId } from '../text/where.ts';
 import type { Path } from '../text/where.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
-/* Connectors and sources of the file that nothing uses: a name that is written in two ways looks so. */
+/* Connectors, sources and routines of the file that nothing uses: a name that is written in two ways looks so. */
 
 export const unusedFinder: Finder = { check: unused };
 
@@ -13,7 +13,8 @@ function unused({ procedure, isWhole }: Context): readonly Seen[] {
   // What could not be read may use it.
   if (!isWhole) return [];
   const named = namedIn(procedure);
-  const { connectors, sources, regulated, elsewhere } = procedure;
+  const { connectors, sources, regulated, routines, steps, elsewhere } = procedure;
+  const called = new Set(steps.flatMap((step) => (step.verb === 'run' ? [step.runs] : [])));
   const isOwn = ({ path }: { readonly path: Path }): boolean => !elsewhere.has(sectionAndId(path));
   const isNamed = ({ id }: { readonly id: Id }): boolean => named.has(id);
   const issues = [
@@ -22,6 +23,7 @@ function unused({ procedure, isWhole }: Context): readonly Seen[] {
       .map(ofConnector),
     ...[...sources.values()].filter((one) => isOwn(one) && !isNamed(one) && isIdle(one, named)).map(ofSource),
     ...[...regulated.values()].filter((one) => isOwn(one) && !isNamed(one)).map(ofSupply),
+    ...[...routines.values()].filter((one) => isOwn(one) && !called.has(one.id)).map(ofRoutine),
   ];
   return issues.map((issue) => ({ issue }));
 }
@@ -74,6 +76,14 @@ function ofSupply({ id, path }: Regulated): Issue {
     { id, path },
     `Nothing uses the supply ${id}: it stands nowhere in the network. ` +
       'Put it in the network, or take it out of the file.',
+  );
+}
+
+function ofRoutine({ id, path }: Routine): Issue {
+  return idle(
+    { id, path },
+    `Nothing calls the routine ${id}: no step that is done has \`run: ${id}\`, so none of its steps is checked on a path or printed. ` +
+      'Call it where its steps belong, or take it out of the file.',
   );
 }
 

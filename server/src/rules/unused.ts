@@ -6,8 +6,9 @@ export const unused: Rule = {
   name: 'unused',
   severity: 'warning',
   stage: 'order',
-  meaning: 'A connector or a source of the file that nothing uses.',
-  why: 'It may be missing from the loop that it stands in, or feed what the file does not say: then the windows and the order hold for another circuit. What a parts file defines may go unused.',
+  meaning:
+    'A connector or a source of the file that nothing uses, or a routine of the file that no step calls.',
+  why: 'It may be missing from the loop that it stands in, or feed what the file does not say: then the windows and the order hold for another circuit. The steps of a routine that nobody calls are on no path and on no card. What a parts file defines may go unused.',
   source: 'a guard of this program',
   finder: unusedFinder,
   examples: {

@@ -1,11 +1,11 @@
 import type { DefinitionName, definitions } from '../format/definitions.ts';
 import { expectedIn, properties } from '../format/walker.ts';
-import type { Schema } from '../format/walker.ts';
 import type { z } from 'zod';
 import type { EntryRules } from './entry-rules.ts';
 import { validators } from './generated/validators.js';
+import { nothingWritten } from './problems/empty.ts';
 import { pointer, problemsFrom, unknownKey } from './problems/schema-errors.ts';
-import { keyAt, valueAt } from './problem.ts';
+import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import { definitionSchema, fileSchema } from './schema.ts';
 import { withEntries } from './tree.ts';
@@ -50,9 +50,10 @@ export function checkEntry<N extends DefinitionName>(
     root: fileSchema,
     isOpen: rules.isOpen ?? (() => false),
     onUnreadable: mark,
-    onEmpty: (at, below, { hidden = false }) => {
+    onEmpty: (at, below, empty) => {
       const unknown = at.length === 1 && below === null;
-      if (!unknown) told(nothingWritten([...path, ...at], below, hidden), at);
+      const expected = below === null ? 'a value' : expectedIn(below, fileSchema);
+      if (!unknown) told(nothingWritten([...path, ...at], empty, expected), at);
       else told(unknownKey(at, { schema, path, rules }), at);
     },
   });
@@ -79,26 +80,6 @@ function without(node: MapNode, entries: readonly Entry[]): MapNode {
 
 function notYet(word: string): string {
   return `\`${word}\` comes in a later version of Ohmwright.`;
-}
-
-function nothingWritten(path: Path, schema: Schema | null, hidden: boolean): Problem {
-  const expected = schema === null ? 'a value' : expectedIn(schema, fileSchema);
-  const last = path.at(-1);
-  if (typeof last === 'number') {
-    return {
-      rule: 'missing-key',
-      at: valueAt(path),
-      message: `Nothing is written in this item; expected ${expected}.`,
-    };
-  }
-  const subject = String(last);
-  const comment = hidden ? ' What follows `#` is a comment; put it in quotes if it is the value.' : '';
-  return {
-    rule: 'missing-key',
-    at: keyAt(path),
-    message: `Nothing is written after \`${subject}\`; expected ${expected}.${comment}`,
-    subject,
-  };
 }
 
 /** The key of the entry that an error of the validator is at or below; empty where it is about the entry as a whole. */

@@ -2,7 +2,7 @@ import { mergedSections } from '../format/words.ts';
 import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
 import type { Document } from './read-document.ts';
-import { entryOf, withEntries } from './tree.ts';
+import { entryOf, isEmpty, withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
 import { sectionAndId } from './where.ts';
 import type { FileId, Path } from './where.ts';
@@ -37,8 +37,9 @@ export function joined(
   if (used.length === 0) return { own, used, root, elsewhere: new Map(), ownerOf };
   const byKey = new Map(root.byKey);
   for (const section of mergedSections) {
-    // What has another shape here is reported where it stands, and nothing may take its place.
-    if ((root.byKey.get(section)?.value.kind ?? 'map') !== 'map') continue;
+    // What has another shape here is reported where it stands, and nothing may take its place but that of nothing.
+    const written = root.byKey.get(section)?.value;
+    if (written !== undefined && written.kind !== 'map' && !isEmpty(written)) continue;
     const merged = new Map(entriesOf(root, section).map((entry) => [entry.key, entry]));
     for (const { document, by } of used)
       for (const entry of entriesOf(document.map, section)) {

@@ -18,9 +18,45 @@ const selector = String.raw`[^\p{Default_Ignorable_Code_Point}\p{Cc}\p{Z}]\p{Var
 
 const unseen = new RegExp(`${hidden}(?<!${joiner}|${selector})`, 'gu');
 
+/** U+061C, U+200E and U+200F: they only say on which side of a letter a sign beside it stands. */
+const directionMark = String.raw`[\u061C\u200E\u200F]`;
+
+const unseenButMarks = new RegExp(`(?!${directionMark})${unseen.source}`, 'gu');
+
+/** Letters of the classes R and AL (Unicode Standard Annex 9), by their scripts; from memory. */
+const rightToLeft =
+  /(?=\p{L})[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}\p{Script=Samaritan}\p{Script=Mandaic}\p{Script=Adlam}\p{Script=Hanifi_Rohingya}\p{Script=Mende_Kikakui}]/u;
+
+export interface Unseen {
+  readonly at: number;
+  readonly character: string;
+}
+
 /** Where characters stand that are not seen, or that turn text round, in a text. */
-export function unseenIn(text: string): readonly { readonly at: number; readonly character: string }[] {
-  return Array.from(text.matchAll(unseen), ({ index, 0: character }) => ({ at: index, character }));
+export function unseenIn(text: string): readonly Unseen[] {
+  return found(text, unseen);
+}
+
+/** The same in one text of an author, in which marks of direction may stand beside letters from right to left. */
+export function unseenInValue(value: string): readonly Unseen[] {
+  return found(value, ofValue(value));
+}
+
+function found(text: string, what: RegExp): readonly Unseen[] {
+  return Array.from(text.matchAll(what), ({ index, 0: character }) => ({ at: index, character }));
+}
+
+function ofValue(value: string): RegExp {
+  return writesFromRight(value) ? unseenButMarks : unseen;
+}
+
+/** Whether a letter stands in it that is written from right to left. */
+export function writesFromRight(text: string): boolean {
+  return rightToLeft.test(text);
+}
+
+export function isDirectionMark(character: string): boolean {
+  return new RegExp(`^${directionMark}$`, 'u').test(character);
 }
 
 /** Whether any stands in it. */
@@ -46,6 +82,14 @@ export function withUnseen(text: string, write: (character: string) => string): 
 /** With `[U+202E]` in its place. */
 export function visible(text: string): string {
   return withUnseen(text, (character) => `[${nameOf(character)}]`);
+}
+
+/**
+ * One text of an author, with its marks of direction where they may stand. Only for a place that isolates it: elsewhere
+ * they could move what stands beside it.
+ */
+export function visibleValue(value: string): string {
+  return value.replace(ofValue(value), (character) => `[${nameOf(character)}]`);
 }
 
 /** A visible text on one line. */

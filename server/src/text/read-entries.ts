@@ -2,6 +2,7 @@ import { isKind, kindsOf } from '../format/words.ts';
 import type { Kind, KindSection, Section } from '../format/words.ts';
 import { didYouMean, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
+import { nothingWritten } from './problems/empty.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty } from './tree.ts';
 import type { Entry, MapNode } from './tree.ts';
@@ -51,8 +52,7 @@ function asMap({ key, value }: Entry, path: Path, report: Reader['report']): Map
   if (value.kind === 'map') return value;
   if (value.kind === 'unreadable') return null;
   if (isEmpty(value)) {
-    const message = `Nothing is written after \`${key}\`; expected its keys, such as \`{ … }\` or indented lines.`;
-    report({ rule: 'missing-key', at: keyAt(path), message, subject: key });
+    report(nothingWritten(path, value, 'its keys, such as `{ … }` or indented lines'));
   } else {
     const found = value.kind === 'list' ? 'a list' : 'a text';
     const message = `\`${key}\` takes keys with their values, not ${found}.`;
@@ -94,12 +94,7 @@ export function kindOf<S extends KindSection>(
   const at = [...path, 'kind'];
   if (value.kind === 'unreadable') return null;
   if (isEmpty(value)) {
-    report({
-      rule: 'missing-key',
-      at: keyAt(at),
-      message: `Nothing is written after \`kind\`; expected ${listed}.`,
-      subject: 'kind',
-    });
+    report(nothingWritten(at, value, listed));
     return null;
   }
   if (value.kind !== 'scalar') {

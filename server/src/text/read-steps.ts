@@ -128,7 +128,7 @@ function spokenOf(values: { readonly [K in keyof Spoken]: Spoken[K] | undefined 
 /** Other steps still reach a step that cannot be read. */
 function idOf(item: Node): { readonly id?: string } {
   const id = entryOf(item, 'id')?.value;
-  return id?.kind === 'scalar' && id.text !== '' ? { id: id.text } : {};
+  return id?.kind === 'scalar' && id.text !== '' && !isEmpty(id) ? { id: id.text } : {};
 }
 
 function definitionFor(verb: Verb, item: MapNode): DefinitionName & `step-${string}` {

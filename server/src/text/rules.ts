@@ -24,7 +24,8 @@ export const textRules = [
   {
     name: 'turned-text',
     severity: 'error',
-    meaning: 'A character that turns the direction of writing round.',
+    meaning:
+      'A character that turns the direction of writing round. Marks of direction (U+061C, U+200E, U+200F) may stand in a text with letters from right to left, but in no key.',
     why: 'A title, a warning or a value can read otherwise than it is checked.',
   },
   {

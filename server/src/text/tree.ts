@@ -47,9 +47,9 @@ export function withEntries(map: Pick<MapNode, 'range'>, entries: readonly Entry
   return { kind: 'map', range: map.range, entries, byKey };
 }
 
-/** Nothing stands after the key: `unplug:`. */
-export function isEmpty(node: Node): boolean {
-  return node.kind === 'scalar' && node.plain && node.text === '';
+/** Nothing stands after the key: `unplug:`, or a word for nothing: `unplug: null` (YAML 1.2.2, 10.3.2). */
+export function isEmpty(node: Node): node is ScalarNode & { readonly plain: true } {
+  return node.kind === 'scalar' && node.plain && /^(?:null|Null|NULL|~|)$/.test(node.text);
 }
 
 export function entryOf(node: Node | null | undefined, key: string): Entry | undefined {
@@ -67,6 +67,8 @@ export function nodeAt(root: Node | null, path: Path): Node | undefined {
   return node;
 }
 
+/** The text of a scalar; empty where it stands for nothing. */
 export function textOf(node: Node | undefined): string | undefined {
-  return node?.kind === 'scalar' ? node.text : undefined;
+  if (node?.kind !== 'scalar') return undefined;
+  return isEmpty(node) ? '' : node.text;
 }

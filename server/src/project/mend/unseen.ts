@@ -1,10 +1,17 @@
-import { nameOf, unseenIn } from '../../text/printable.ts';
+import { isDirectionMark, nameOf, unseenIn, writesFromRight } from '../../text/printable.ts';
 import type { Mender } from './candidate.ts';
 import { textOf } from './trial.ts';
 
-/** Deletes a character that cannot be seen, wherever it stands in the file. One that is written as an escape is seen. */
+/**
+ * Deletes a character that cannot be seen, wherever it stands in the file; marks of direction not in lines with letters
+ * from right to left. One that is written as an escape is seen.
+ */
 export const deleteUnseen: Mender = (analysis, { subject }) => {
-  const found = unseenIn(textOf(analysis)).filter(({ character }) => nameOf(character) === subject);
+  const text = textOf(analysis);
+  const found = unseenIn(text).filter(
+    ({ at, character }) =>
+      nameOf(character) === subject && !(isDirectionMark(character) && writesFromRight(lineAround(text, at))),
+  );
   if (found.length === 0) return [];
   const title = `Delete ${subject ?? ''}${found.length === 1 ? '' : `, ${found.length} times`}`;
   const edits = found.map(({ at, character }) => ({
@@ -13,3 +20,8 @@ export const deleteUnseen: Mender = (analysis, { subject }) => {
   }));
   return [{ title, changes: [], edits, isChoice: false }];
 };
+
+function lineAround(text: string, at: number): string {
+  const end = text.indexOf('\n', at);
+  return text.slice(text.lastIndexOf('\n', at) + 1, end === -1 ? text.length : end);
+}

@@ -1,18 +1,18 @@
 import type { Problem } from '../problem.ts';
-import { hasUnseen, nameOf, turnsText, unseenIn } from '../printable.ts';
+import { hasUnseen, nameOf, turnsText, unseenIn, unseenInValue } from '../printable.ts';
 import type { Node } from '../tree.ts';
 import type { Range } from '../where.ts';
 
 /**
  * Characters of keys and values that are not seen, or that turn text round: of each that a key or a value holds the
- * first. Comments may hold them.
+ * first. Comments may hold them, and values with letters from right to left their marks of direction.
  */
 export function checkUnseen(root: Node | null, text: string): readonly Problem[] {
   // Nearly always it ends here, at every keystroke.
   if (!hasUnseen(text) && !text.includes('\\')) return [];
-  return stretchesOf(root).flatMap(({ range, value }) => {
+  return stretchesOf(root).flatMap(({ range, value, isKey }) => {
     if (!hasUnseen(value)) return [];
-    const unseen = unseenIn(value);
+    const unseen = isKey ? unseenIn(value) : unseenInValue(value);
     const written = text.slice(range.from, range.to);
     const places = [...asThemselves(written), ...asEscapes(written)];
     return [...new Set(unseen.map(({ character }) => character))].map((character) => {
@@ -27,6 +27,7 @@ export function checkUnseen(root: Node | null, text: string): readonly Problem[]
 interface Stretch {
   readonly range: Range;
   readonly value: string;
+  readonly isKey: boolean;
 }
 
 /** All keys and values, in the order of the file. */
@@ -36,11 +37,11 @@ function stretchesOf(root: Node | null): readonly Stretch[] {
   for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
     switch (node.kind) {
       case 'scalar':
-        found.push({ range: node.range, value: node.text });
+        found.push({ range: node.range, value: node.text, isKey: false });
         break;
       case 'map':
         for (const { key, keyRange, value } of node.entries) {
-          found.push({ range: keyRange, value: key });
+          found.push({ range: keyRange, value: key, isKey: true });
           waiting.push(value);
         }
         break;
