@@ -23,7 +23,7 @@ function pump(node: string): { readonly parts: string; readonly network: string 
   return {
     parts: `parts:
   coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
-  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }
+  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }
   pump-wire: { kind: cable, resistance: 20..30 mΩ }
   pump: { kind: heater, resistance: 2..3 Ω }
 `,

@@ -8,7 +8,7 @@ export const circuit = {
   battery: { kind: battery, voltage: 12.6 V, feeds: [control-unit], wait: 3 min }
 `,
   instruments: `instruments:
-  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω }
+  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
 `,
   loads: `loads:
   bench-lamp: { kind: lamp, resistance: 3.0 Ω ± 5 % }
@@ -16,7 +16,7 @@ export const circuit = {
 `,
   parts: `parts:
   coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
-  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }
+  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }
 `,
   connectors: `connectors:
   K10: { contact: 2..15 mΩ }

@@ -11,7 +11,7 @@ const readOnly = `
 
 export const inertStage: Rule = {
   name: 'inert-stage',
-  severity: 'information',
+  severity: 'warning',
   stage: 'order',
   meaning: 'A stage that is stated not to be live.',
   why: 'Nothing about hands is checked for it. Only the inert part of a trainer may be written so.',

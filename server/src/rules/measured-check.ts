@@ -1,12 +1,14 @@
 import { standingBetween } from '../readings/standing.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
+import { barIsClosed } from '../bench/hardware.ts';
 import type { Issue } from '../bench/issue.ts';
 import type { Procedure } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
-/* What is measured by hand past a monitor. */
+/* What is measured by hand past a monitor, or across a closed shorting bar. */
 
 export const monitorInTheWayFinder: Finder = { check: (context) => byMeasurement(context, pastMonitor) };
+export const barInTheWayFinder: Finder = { check: (context) => byMeasurement(context, acrossBar) };
 
 type Look = (procedure: Procedure, reading: Reading, bench: GoodOnBench) => Issue | null;
 
@@ -37,4 +39,22 @@ function pastMonitor(procedure: Procedure, reading: Reading, { arrival }: GoodOn
     `${monitor} lies between the probes, and what is inside of it is not known: no window can be computed. ` +
     'Unplug it from what is measured first.';
   return { rule: 'monitor-in-the-way', subject: monitor, message };
+}
+
+function acrossBar(procedure: Procedure, reading: Reading, { arrival }: GoodOnBench): Issue | null {
+  const step = procedure.steps[reading.index];
+  if (step?.verb !== 'measure' || step.expect !== null) return null;
+  const [one, other] = step.across;
+  if ('node' in one || 'node' in other || one.connector !== other.connector) return null;
+  const connector = procedure.connectors.get(one.connector);
+  const bar = connector?.shortingBar ?? null;
+  if (connector === undefined || bar === null) return null;
+  if (one.side !== bar.side || other.side !== bar.side) return null;
+  const isBridged = bar.pins === null || [one, other].every(({ pin }) => bar.pins?.includes(pin) === true);
+  if (!isBridged || !barIsClosed(procedure, connector, arrival.state.hardware)) return null;
+  const [near, far] = connector.sides;
+  const message =
+    `The shorting bar of ${connector.id} is closed across ${reading.of} here, so ${reading.instrument?.id ?? 'the instrument'} shows the bar, whatever hangs on it. ` +
+    `Measure at ${connector.id}.${bar.side === near ? far : near}, or state with \`expect\` what the bar itself shows.`;
+  return { rule: 'bar-in-the-way', subject: connector.id, message };
 }

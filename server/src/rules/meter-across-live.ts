@@ -15,12 +15,12 @@ export const meterAcrossLive: Rule = {
     triggers: example(
       'the side of the connector that hangs on the stage',
       `${makeSafe}
-- unplug: K30
+- unplug: K10
   warning: Stay clear of the front of the airbag.
 - measure: resistance
-  across: K30.end
+  across: K10.end
   with: hand-meter
-- plug: K30
+- plug: K10
 ${giveBackOpened}`,
       withHandMeter,
     ),

@@ -12,7 +12,7 @@ const readOnly = `
 function withAccuracy(accuracy: string): { readonly instruments: string } {
   return {
     instruments: `instruments:
-  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: ${accuracy}, resolution: 0.01 Ω }
+  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: ${accuracy}, resolution: 0.01 Ω, test-current: 10 mA }
 `,
   };
 }

@@ -5,7 +5,7 @@ import { outsideValidityFinder } from './sensor-check.ts';
 const withSensor = (temperature: string): { readonly parts: string } => ({
   parts: `parts:
   coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
-  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }
+  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }
   exhaust-sensor: { kind: rtd, r0: 200 Ω, class: A, temperature: ${temperature} }
 `,
 });

@@ -37,6 +37,10 @@ import { meterAcrossLive } from './meter-across-live.ts';
 import { monitorInTheWay } from './monitor-in-the-way.ts';
 import { poweredMeasurement } from './powered-measurement.ts';
 import { workUnderPower } from './work-under-power.ts';
+import { barInTheWay } from './bar-in-the-way.ts';
+import { loadLikeABar } from './load-like-a-bar.ts';
+import { testCurrentUnknown } from './test-current-unknown.ts';
+import { unlikelyValue } from './unlikely-value.ts';
 import { missingNotice } from './missing-notice.ts';
 import { testCurrent } from './test-current.ts';
 import { unused } from './unused.ts';
@@ -71,6 +75,8 @@ export const rules: readonly Rule[] = [
   workUnderPower,
   missingNotice,
   testCurrent,
+  testCurrentUnknown,
+  unlikelyValue,
   inertStage,
   zeroWait,
   handsInText,
@@ -88,6 +94,8 @@ export const rules: readonly Rule[] = [
   repairNotVerified,
   loopNotVerified,
   monitorInTheWay,
+  barInTheWay,
+  loadLikeABar,
   loadBridged,
   loadOutOfWindow,
   windowDiffers,

@@ -27,8 +27,8 @@ export const unfedCircuit: Rule = {
   battery: { kind: battery, voltage: 12.6 V, feeds: [other-unit], wait: 3 min }
 `,
         instruments: `instruments:
-  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω }
-  other-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω }
+  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
+  other-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
 `,
       },
     ),

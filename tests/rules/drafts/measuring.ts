@@ -36,7 +36,7 @@ export const measuring: readonly Draft[] = [
   {
     story: 'the stage is checked with an ohmmeter',
     text: draftText(`${makeSafe}  - unplug: K30\n${across('K30.end')}  - plug: K30\n${giveBack}`, withMeter),
-    must: ['error 7 meter-across-live stage-1'],
+    must: ['error 7 bar-in-the-way K30', 'error 7 meter-across-live stage-1'],
   },
   {
     story: 'the ohmmeter is held to the stage with the battery on',
