@@ -31,7 +31,8 @@ function asLargeAsRead({ make }: LargeText): string {
 
 function wordsIn(text: string): number {
   let words = 0;
-  for (const _ of new Lexer().lex(text)) words += 1;
+  const lexer = new Lexer().lex(text);
+  while (lexer.next().done !== true) words += 1;
   return words;
 }
 
