@@ -34,9 +34,19 @@ interface Placed {
 export function drawLoop(loop: LoopDrawing, key: string): readonly Markup[] {
   const parts = cut(loop.elements.map(place));
   return parts.map((part, index) =>
-    drawPart(loop, part, `${key}-${index + 1}`, index > 0, index < parts.length - 1),
+    drawPart(
+      index < mostDescribed ? loop : { ...loop, description: describedBefore },
+      part,
+      `${key}-${index + 1}`,
+      index > 0,
+      index < parts.length - 1,
+    ),
   );
 }
+
+/** The whole loop is described with each part; with so many only: a loop of thousands of elements has hundreds of parts. */
+const mostDescribed = 8;
+const describedBefore = 'The loop goes on. The whole of it is described with its first part.';
 
 function place(drawn: Drawn): Placed {
   const names = drawn.kind === 'unknown' ? [] : wrapText(drawn.id, nameWidth);
@@ -58,17 +68,27 @@ function cut(all: readonly Placed[]): readonly (readonly Placed[])[] {
 }
 
 function cutAt(all: readonly Placed[], limit: number): readonly (readonly Placed[])[] {
-  const parts: Placed[][] = [[]];
+  const parts: Placed[][] = [];
+  let height = 0;
   for (const placed of all) {
-    const last = parts.at(-1) ?? [];
-    if (last.length > 0 && heightOf([...last, placed]) > limit) parts.push([placed]);
-    else last.push(placed);
+    height = grown(height, placed);
+    const last = parts.at(-1);
+    if (last !== undefined && height <= limit) {
+      last.push(placed);
+      continue;
+    }
+    parts.push([placed]);
+    height = grown(0, placed);
   }
   return parts;
 }
 
 function heightOf(part: readonly Placed[]): number {
-  return part.reduce((sum, placed) => sum + placed.height + gap, 0);
+  return part.reduce(grown, 0);
+}
+
+function grown(height: number, placed: Placed): number {
+  return height + placed.height + gap;
 }
 
 function drawPart(

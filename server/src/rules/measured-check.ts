@@ -25,7 +25,7 @@ function byMeasurement({ procedure, readings }: Context, look: Look): readonly S
           {
             index: reading.index,
             issue: { underline: ['across'], ...issue },
-            hops: bench.arrival.way.hops(),
+            way: bench.arrival.way,
           },
         ];
     }
