@@ -42,7 +42,7 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
   const bar = barDrawn(connector, pins);
   const shared = loopsThrough(procedure, connector.id).filter((id) => id !== loop.id);
   const lines = [`connector, pins ${pins[0]} and ${pins[1]}`];
-  if (shared.length > 0) lines.push(`also carries ${shared.join(', ')}`);
+  if (shared.length > 0) lines.push(`also carries ${named(shared)}`);
   return {
     kind: 'connector',
     id: connector.id,
@@ -51,6 +51,14 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
     bar,
     lines: [...lines, ...sourcesAt(procedure, connector)],
   };
+}
+
+/** No more loops of one connector are named: each of its drawings would be a list of all of them. */
+const mostNamed = 20;
+
+function named(ids: readonly Id[]): string {
+  const more = ids.length - mostNamed;
+  return `${ids.slice(0, mostNamed).join(', ')}${more > 0 ? ` and ${more} more loops` : ''}`;
 }
 
 /** What a connector leads or takes away beside its loops. */

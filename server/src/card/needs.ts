@@ -97,9 +97,11 @@ function loadText({ kind, resistance }: Load): string {
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {
+  const numbers = new Map<Id, Set<string>>();
+  for (const step of procedure.steps)
+    for (const id of replacedBy(step)) numbers.set(id, (numbers.get(id) ?? new Set()).add(stepNumber(step)));
   return replacedIn(procedure).map((id): Words => {
-    const numbers = procedure.steps.filter((step) => replacedBy(step).includes(id));
-    const steps = numbers.map(stepNumber).join(', ');
+    const steps = [...(numbers.get(id) ?? [])].join(', ');
     return ['new ', ...thingWords(procedure, id), ` (step ${steps})`];
   });
 }

@@ -16,7 +16,7 @@ export { wireBasis } from './materials.ts';
 export type { Drawn } from './monte-carlo.ts';
 export { drawReadings, middlePart } from './monte-carlo.ts';
 export type { Element, Network } from './network.ts';
-export { networkWindow } from './network.ts';
+export { findWindow, networkWindow } from './network.ts';
 export type { Drive, OperatingPoint } from './operating-point.ts';
 export { conflictsOf, operatingPoint, voltageBetween } from './operating-point.ts';
 export type { Dependence, PartModel, Trend } from './parts.ts';

@@ -15,6 +15,21 @@ export interface Element {
 
 export type Network = readonly Element[];
 
+/** A window with whether both its ends are met by some values; else no values pass them. */
+export interface FoundWindow {
+  readonly window: Span | 'open';
+  readonly exact: boolean;
+}
+
+export function networkWindow(
+  network: Network,
+  from: string,
+  to: string,
+  ranges: ConditionRanges,
+): Span | 'open' {
+  return findWindow(network, from, to, ranges).window;
+}
+
 /**
  * Resistance in ohms between two nodes, for every value that the parts and the temperatures may take. `open`: no path,
  * whatever the values.
@@ -23,24 +38,23 @@ export type Network = readonly Element[];
  * are most; two solves are exact. Only where parts that share a temperature go both ways with it is the temperature
  * searched.
  */
-export function networkWindow(
-  network: Network,
-  from: string,
-  to: string,
-  ranges: ConditionRanges,
-): Span | 'open' {
+export function findWindow(network: Network, from: string, to: string, ranges: ConditionRanges): FoundWindow {
   const whole = numbered(network, from, to);
   const bothWays = sharedBothWays(network);
   const solve = (ohms: (part: PartModel) => number): number => {
     const edges = whole.edgesWith(({ part }) => ohms(part));
     return resistanceBetween(edges, whole.nodes, whole.from, whole.to);
   };
-  const end = (name: 'least' | 'most'): number =>
+  const end = (name: 'least' | 'most'): { readonly ohms: number; readonly isMet: boolean } =>
     bothWays.length === 0
-      ? solve((part) => resistanceWithin(part, ranges)[name])
+      ? { ohms: solve((part) => resistanceWithin(part, ranges)[name]), isMet: true }
       : extremeOver(bothWays, network, whole, ranges, name);
   const least = end('least');
-  if (least === Infinity) return 'open';
+  if (least.ohms === Infinity) return { window: 'open', exact: true };
   const nominal = solve((part) => resistanceWithin(part, ranges).nominal);
-  return { least, nominal, most: end('most') };
+  const most = end('most');
+  return {
+    window: { least: least.ohms, nominal, most: most.ohms },
+    exact: least.isMet && most.isMet,
+  };
 }

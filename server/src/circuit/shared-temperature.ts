@@ -30,6 +30,12 @@ type End = 'least' | 'most';
 /** No search has come near to this many. */
 const mostHalvings = 10_000;
 
+/**
+ * So many elements are looked at for one end of a window. A search that would need more stops there, with an outer bound:
+ * what a network of some hundred elements does not come near to.
+ */
+const mostLooked = 4_000_000;
+
 interface Search {
   readonly network: Network;
   readonly whole: Numbered;
@@ -52,16 +58,26 @@ export function sharedBothWays(network: Network): readonly string[] {
 }
 
 /**
- * A bound of the resistance in ohms over the shared temperatures `keys`, every part at its `end`, that is passed by no
- * value and met to 1e-10 of itself.
+ * So many temperatures that are shared can be searched at once in a network. Each has two ends, and one place where parts
+ * change their law.
+ */
+function mostSearched(network: Network): number {
+  return Math.max(1, Math.floor(Math.log2(mostLooked / 8 / network.length) / 2));
+}
+
+/**
+ * A bound of the resistance in ohms over the shared temperatures, every part at its `end`, that is passed by no value, and
+ * whether it is met to 1e-10 of itself. Where too many temperatures are shared, only some of them are searched, and what
+ * follows another is taken as if it had a temperature of its own.
  */
 export function extremeOver(
-  keys: readonly string[],
+  shared: readonly string[],
   network: Network,
   whole: Numbered,
   ranges: ConditionRanges,
   end: End,
-): number {
+): { readonly ohms: number; readonly isMet: boolean } {
+  const keys = shared.slice(0, mostSearched(network));
   const follows = network.map(({ part }) => followedBy(part, keys));
   const search: Search = { network, whole, ranges, keys, follows };
   // Greatest first: for the least value everything is reckoned with its sign turned.
@@ -73,12 +89,14 @@ export function extremeOver(
   );
   const best = greatestOf(start.flatMap(cornersOf).map(reached));
   // What is open is so at every temperature.
-  if (Math.abs(best) === Infinity) return Infinity;
+  if (Math.abs(best) === Infinity) return { ohms: Infinity, isMet: true };
   const look = (box: Box): Look => ({
     bound: end === 'most' ? boundAbove(search, box) : -boundBelow(search, box),
     reached: reached(middleOf(box)),
   });
-  return sign * greatestOver(start, look, best, mostHalvings).bound;
+  const most = Math.min(mostHalvings, mostLooked / (network.length * (5 + 2 ** keys.length)));
+  const { bound, isMet } = greatestOver(start, look, best, (halvings) => halvings < most);
+  return { ohms: sign * bound, isMet: isMet && keys.length === shared.length };
 }
 
 /** °C where parts that follow a searched temperature change their law, by temperature. */
