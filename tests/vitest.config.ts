@@ -23,6 +23,7 @@ export const long = [
   'tests/project/damaged.test.ts',
   'tests/project/fix-all.test.ts',
   'tests/project/fix.test.ts',
+  'tests/project/large-files.test.ts',
   'tests/protocol/hang.test.ts',
   'tests/protocol/lost.test.ts',
   'tests/protocol/refused.test.ts',

@@ -267,13 +267,13 @@ export const manyReadings = (loops: number): LargeFile => ({
   }),
 });
 
-/** A finding in nearly every word. */
+/** A finding on every line. */
 export const manyFindings = (count: number): LargeFile => ({
   text: procedureOf({
     instruments: monitor(),
     parts: stage('s'),
     loops: '  l: { path: [unit, s] }\n',
-    steps: `  - stop: a\n    leaves: [${upTo(count, () => 'x').join(',')}]\n`,
+    steps: lines(count, () => '- x\n'),
   }),
 });
 

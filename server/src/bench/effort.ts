@@ -18,7 +18,7 @@ export class TooMuchWork extends Error {
 /** What the stages of a procedure of hundreds of steps and things need is a twentieth of it. */
 export const mostWork = 20_000_000;
 
-export function effortOf(most = mostWork): Effort {
+export function effortOf(most: number): Effort {
   let left = most;
   return {
     spend: (work) => {

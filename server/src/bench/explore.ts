@@ -1,5 +1,5 @@
 import type { Step } from '../text/procedure.ts';
-import { effortOf } from './effort.ts';
+import { effortOf, mostWork } from './effort.ts';
 import type { Effort } from './effort.ts';
 import { endingOf } from './graph.ts';
 import type { Edge, Ending, StepGraph } from './graph.ts';
@@ -64,13 +64,16 @@ export interface Reported {
   readonly way: Way;
 }
 
-/** The most that one exploration may hold; reaching either is reported, never passed over. */
+/** The most that is done; reaching any of it is reported, never passed over. */
 export interface Bounds {
+  /** Of one exploration. */
   readonly statesPerStep: number;
   readonly configurations: number;
+  /** Of one stage, in the unit of `Effort`. */
+  readonly work: number;
 }
 
-export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_000 };
+export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_000, work: mostWork };
 
 export interface Exploration<S> {
   readonly reported: readonly Reported[];
@@ -94,7 +97,7 @@ export function* explore<S>(
   graph: StepGraph,
   watcher: Watcher<S>,
   bounds: Bounds = defaultBounds,
-  effort: Effort = effortOf(),
+  effort: Effort = effortOf(bounds.work),
 ): Work<Exploration<S>> {
   const { act, acts, firstWay, ways, byOutcome, to, ending } = numberedGraph(graph);
   const { covers, take } = watcher;

@@ -19,7 +19,7 @@ export interface Explorer extends Effort {
 export function explorerOf(graph: StepGraph, bounds: Bounds): Explorer {
   const known = new WeakMap<object, unknown>();
   const renewed = (): Explorer => {
-    const effort = effortOf();
+    const effort = effortOf(bounds.work);
     return {
       ...effort,
       graph,

@@ -34,7 +34,7 @@ const mostHalvings = 10_000;
  * So many elements are looked at for one end of a window. A search that would need more stops there, with an outer bound:
  * what a network of some hundred elements does not come near to.
  */
-const mostLooked = 4_000_000;
+const mostLooked = 2_000_000;
 
 interface Search {
   readonly network: Network;

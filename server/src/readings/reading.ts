@@ -2,7 +2,7 @@ import { askedBy, loopsRead } from '../bench/asked.ts';
 import type { Measuring } from '../bench/asked.ts';
 import type { Circuits } from '../bench/circuits.ts';
 import type { Around, Arrival, Exploration, Reported } from '../bench/explore.ts';
-import { effortOf } from '../bench/effort.ts';
+import { effortOf, mostWork } from '../bench/effort.ts';
 import type { Effort } from '../bench/effort.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Explorer } from '../bench/run.ts';
@@ -120,7 +120,7 @@ export function noReadings(procedure: Procedure): Readings {
     codes: [],
     automata: new Map(),
     subjectOf: (loop) => loopSubject(procedure, loop),
-    good: goodReadings(procedure, effortOf()),
+    good: goodReadings(procedure, effortOf(mostWork)),
     reported: [],
     complete: false,
   };
