@@ -6,7 +6,7 @@ import type { Circuits } from './circuits.ts';
 import type { Watcher } from './explore.ts';
 import type { Hazard } from './hazards.ts';
 import { owedByAll } from './owed.ts';
-import { isOff, powerAtStart, powerKey, switching } from './power.ts';
+import { powerAtStart, powerKey, switching } from './power.ts';
 import type { Power } from './power.ts';
 
 /** Hazards with the very same sources: they owe one wait. */
@@ -74,7 +74,9 @@ export function clockTaken(clock: Clock, step: Step, taken: Taken, cluster: Clus
 }
 
 export function isGroupOff(group: Group, power: Power): boolean {
-  return group.sources.every((source) => isOff(power, source));
+  if (power.ignitionOn || group.sources.length > power.disconnected.length) return false;
+  const disconnected = new Set(power.disconnected);
+  return group.sources.every((source) => disconnected.has(source));
 }
 
 /** Less than this many seconds owed is nothing but the rounding of sums. */

@@ -30,7 +30,10 @@ interface Placed {
   readonly height: number;
 }
 
-/** The drawings of a loop, one for each part it is cut into. `key` makes the ids of the document unique. */
+/**
+ * The drawings of a loop, one for each part it is cut into; the first says all of it in words. `key` makes the ids of the
+ * document unique.
+ */
 export function drawLoop(loop: LoopDrawing, key: string): readonly Markup[] {
   const parts = cut(loop.elements.map(place));
   return parts.map((part, index) =>
@@ -108,10 +111,14 @@ function drawPart(
     return made;
   });
   const height = top - gap + tail;
-  return markup`<svg role="img" aria-labelledby="${key}-t ${key}-d" width="${width}mm" height="${height.toFixed(1)}mm" viewBox="0 0 ${width} ${height.toFixed(1)}">
-<title id="${key}-t">${loop.title}</title>
-<desc id="${key}-d">${loop.description}</desc>
-${continued ? markup`<text class="d-line" x="1" y="4">${loop.continued}</text>${wires(5, lead)}` : null}
+  return markup`<svg role="img" aria-labelledby="${continued ? `${key}-t` : `${key}-t ${key}-d`}" width="${width}mm" height="${height.toFixed(1)}mm" viewBox="0 0 ${width} ${height.toFixed(1)}">
+<title id="${key}-t">${continued ? loop.continued : loop.title}</title>
+${
+  continued
+    ? null
+    : markup`<desc id="${key}-d">${loop.description}</desc>
+`
+}${continued ? markup`<text class="d-line" x="1" y="4">${loop.continued}</text>${wires(5, lead)}` : null}
 ${drawn}
 ${continues ? markup`${wires(top - gap, height - 5)}<text class="d-line" x="1" y="${(height - 1).toFixed(1)}">${loop.continues}</text>` : null}
 </svg>`;

@@ -2,7 +2,7 @@ import type { Watcher } from '../bench/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
 import type { Cone, Hardware } from '../bench/hardware.ts';
 import type { Hazard } from '../bench/hazards.ts';
-import { powerAfter, powerAtStart, powerKey, powerReturns } from '../bench/power.ts';
+import { powerAfter, powerAtStart, powerKey, returning } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
 import type { Run } from '../bench/run.ts';
@@ -40,10 +40,7 @@ function watchConnector(hazard: Hazard, connector: Id): Watcher<State> {
       const hardware = hardwareAfter(state.hardware, step, cone);
       const warned = step.warning !== undefined || step.danger !== undefined;
       const open = openings(hazard, connector, hardware);
-      const returning = hazard.sources.filter((source) =>
-        powerReturns(state.power, step, source, hazard.sources),
-      );
-      if (!warned && open.length > 0 && returning.length > 0)
+      if (!warned && open.length > 0 && returning(state.power, step, hazard.sources).length > 0)
         report({
           rule: 'half-open',
           subject: hazard.id,

@@ -15,10 +15,11 @@ export const measuredUnderPowerFinder: Finder = { check: (context) => byMeasurem
 type Look = (procedure: Procedure, reading: Reading, bench: GoodOnBench) => Issue | null;
 
 /** The nearest bench of each measurement on which something is wrong. */
-function byMeasurement({ procedure, readings }: Context, look: Look): readonly Seen[] {
+function byMeasurement({ procedure, explorer, readings }: Context, look: Look): readonly Seen[] {
   return readings.readings.flatMap((reading): readonly Seen[] => {
     if (reading.loop !== null) return [];
     for (const bench of reading.good) {
+      explorer.spend(20 * reading.island.elements.length);
       const issue = look(procedure, reading, bench);
       if (issue !== null)
         return [
