@@ -24,6 +24,7 @@ export const long = [
   'tests/project/fix-all.test.ts',
   'tests/project/fix.test.ts',
   'tests/protocol/editor-channel.test.ts',
+  'tests/project/large-files.test.ts',
   'tests/protocol/hang.test.ts',
   'tests/protocol/lost.test.ts',
   'tests/protocol/refused.test.ts',

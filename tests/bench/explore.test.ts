@@ -47,7 +47,7 @@ describe('the explorer', () => {
 
   test('says so where a step has too many states, and names what varies', () => {
     const { complete, reported } = finish(
-      explore(graph, counter, { statesPerStep: 3, configurations: 1000 }),
+      explore(graph, counter, { statesPerStep: 3, configurations: 1000, work: Infinity }),
     );
     expect(complete).toBe(false);
     expect(reported.map(({ issue, index }) => [issue.rule, issue.subject, index])).toEqual([
@@ -56,7 +56,9 @@ describe('the explorer', () => {
   });
 
   test('says so where there are too many configurations in all', () => {
-    const { complete, reported } = finish(explore(graph, counter, { statesPerStep: 64, configurations: 4 }));
+    const { complete, reported } = finish(
+      explore(graph, counter, { statesPerStep: 64, configurations: 4, work: Infinity }),
+    );
     expect(complete).toBe(false);
     expect(reported).toHaveLength(1);
     expect(reported[0]?.issue.message).toContain('4 in all');
@@ -72,7 +74,11 @@ describe('the explorer', () => {
 describe('a bound that is met', () => {
   test('is an error of the check, which then is not complete', () => {
     const text = rules.find(({ name }) => name === 'impossible')?.examples.passes.text ?? '';
-    const analysis = analyse(snapshotOf([{ id: 'a', text }]), 'a', { statesPerStep: 64, configurations: 3 });
+    const analysis = analyse(snapshotOf([{ id: 'a', text }]), 'a', {
+      statesPerStep: 64,
+      configurations: 3,
+      work: Infinity,
+    });
     expect(finish(analysis.order()).complete).toBe(false);
     const findings = finish(analysis.findings('order'));
     expect(findings.some(({ rule, severity }) => rule === 'too-many-states' && severity === 'error')).toBe(

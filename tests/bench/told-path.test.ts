@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { pathLines } from '../../server/src/bench/path-lines.ts';
 import type { PathLine } from '../../server/src/bench/path-lines.ts';
-import { hopInWords, tellPath } from '../../server/src/bench/told-path.ts';
-import type { Hop, Taken, Trace } from '../../server/src/text/finding.ts';
+import { hopInWords, mostHops, tellPath, withPaths } from '../../server/src/bench/told-path.ts';
+import { longestInWords, wayInWords } from '../../server/src/bench/trace.ts';
+import type { Finding, Hop, Taken, Trace } from '../../server/src/text/finding.ts';
 import { stepNumber } from '../../server/src/text/where.ts';
 import type { StepRef } from '../../server/src/text/where.ts';
 import { analysed } from '../readings/analysed.ts';
@@ -138,5 +139,48 @@ describe('a path that is told step by step', () => {
       );
       expect(told.at(-12)).toMatch(new RegExp(`^step ${length - 11},`));
     }
+  });
+});
+
+describe('paths that are longer than anybody follows', () => {
+  const long = (length: number): Trace => path(Array.from({ length }, () => 'do: Look.'));
+  const finding = (trace: Trace): Finding => ({
+    rule: 'a',
+    severity: 'error',
+    stage: 'order',
+    message: 'It is so.',
+    at: { file: 'a', path: [], part: 'key' },
+    related: [],
+    trace,
+    key: 'a',
+  });
+
+  test('are told up to a number of steps in one file; then the findings say why they are not', () => {
+    const half = finding(long(mostHops / 2));
+    const [one, two, three, four] = withPaths([half, half, half, finding(long(1))]);
+    expect([one, two]).toEqual([half, half]);
+    for (const left of [three, four]) {
+      expect(left?.trace).toBeUndefined();
+      expect(left?.message).toContain(`more than ${mostHops} steps`);
+      expect(left?.message).toMatch(/^It is so\. .*Mend those before it/);
+    }
+  });
+
+  test('are not counted any further once they are not told', () => {
+    let counted = 0;
+    const trace: Trace = {
+      hops: [],
+      get length() {
+        counted += 1;
+        return mostHops + 1;
+      },
+    };
+    expect([...withPaths(Array.from({ length: 50 }, () => finding(trace)))]).toHaveLength(50);
+    expect(counted).toBe(1);
+  });
+
+  test('are told by their length where they lead to one of two benches', () => {
+    expect(wayInWords(long(longestInWords))).toBe(`by steps 1 to ${longestInWords}`);
+    expect(wayInWords(long(longestInWords + 1))).toBe(`by a way of ${longestInWords + 1} steps`);
   });
 });

@@ -10,6 +10,8 @@ import type { Analysis } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { rules } from '../../server/src/rules/rules.ts';
 import type { Seen } from '../../server/src/rules/rule.ts';
+import { wayAlong } from '../../server/src/bench/trace.ts';
+import type { Hops } from '../../server/src/bench/trace.ts';
 import { throwing, withFailingBounds, withFailingParts, withFailingRule } from '../project/failing.ts';
 import { fakeTerminal } from './fake-terminal.ts';
 import type { Ran } from './fake-terminal.ts';
@@ -42,9 +44,9 @@ function withBrokenWay(): Analysis {
       throw new Error('no way');
     }
   }
-  const hops = new Broken(3).fill({ index: 1, by: null } as never) as unknown as NonNullable<Seen['hops']>;
+  const hops = new Broken(3).fill({ index: 1, by: null } as never) as unknown as Hops;
   const issue = { rule: 'failing', message: 'This is found.' };
-  return withFailingRule('order', { check: () => [{ issue, index: 1, hops }] });
+  return withFailingRule('order', { check: () => [{ issue, index: 1, way: wayAlong(hops) }] });
 }
 
 const failures = [

@@ -14,7 +14,7 @@ function fuzz(
   return { status, out: stdout };
 }
 
-test.for(['text', 'structure', 'same', 'edits', 'protocol'])(
+test.for(['text', 'structure', 'same', 'edits', 'protocol', 'large'])(
   'random inputs are answered, and well: %s',
   (kind) => {
     const { status, out } = fuzz(150, kind);

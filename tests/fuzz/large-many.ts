@@ -1,4 +1,15 @@
-import { shipped, circuit, loop, each, filled, of, withoutOutcomes, head, steps } from './large-pieces.ts';
+import {
+  shipped,
+  circuit,
+  loop,
+  each,
+  filled,
+  good,
+  of,
+  withoutOutcomes,
+  head,
+  steps,
+} from './large-pieces.ts';
 import type { LargeText } from './large-pieces.ts';
 
 const word = (at: number): string =>
@@ -240,7 +251,7 @@ export const many: readonly LargeText[] = [
     (at) => `${' '.repeat(at + 4)}a:\n`,
     `${circuit}${loop}steps:\n  - do: a\n`,
   ),
-  of('the steps of the shipped procedure', withoutOutcomes, head),
+  good,
   of('the steps of the shipped procedure, ids and all', steps, head),
   of('the whole shipped procedure', shipped),
   {

@@ -48,6 +48,9 @@ export function of(name: string, piece: string, start = '', end = ''): LargeText
   return { name, make: (size) => filled(start, size, () => piece, end) };
 }
 
+/** The shipped procedure with its steps again and again. */
+export const good: LargeText = of('the steps of the shipped procedure', withoutOutcomes, head);
+
 export function each(name: string, piece: (at: number) => string, start = '', end = ''): LargeText {
   return { name, make: (size) => filled(start, size, piece, end) };
 }

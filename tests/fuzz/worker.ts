@@ -1,6 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { parseDocument } from 'yaml';
-import { shipped } from './corpus.ts';
+import { paceOf } from './pace.ts';
 import { kindNamed } from './kinds.ts';
 import { catchStray } from './kind.ts';
 import type { Kind } from './kind.ts';
@@ -66,16 +65,4 @@ async function attemptAll(
     if (wrong.length > 0) say({ says: 'fails', seed, wrong, input: await kind.smallest(seed) });
     say({ says: 'ends', seed, size, spent: (user + system) / 1000 });
   }
-}
-
-/** Of the text of a shipped procedure again and again: machines differ, and are busy. */
-function paceOf(): number {
-  const text = (shipped[0] ?? '').repeat(4);
-  const times = Array.from({ length: 5 }, () => {
-    const before = process.cpuUsage();
-    parseDocument(text, { prettyErrors: false });
-    const { user, system } = process.cpuUsage(before);
-    return (user + system) / 1000 / text.length;
-  });
-  return times.sort((a, b) => a - b)[2] ?? 0;
 }

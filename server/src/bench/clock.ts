@@ -8,7 +8,7 @@ import { hardwareAfter, hardwareAtStart } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
 import type { Hazard } from './hazards.ts';
 import { owedByAll } from './owed.ts';
-import { isOff, powerAtStart, powerKey, switching } from './power.ts';
+import { powerAtStart, powerKey, switching } from './power.ts';
 import type { Power } from './power.ts';
 import { connectorsAround, noProofs, withProof, withoutProof } from './proofs.ts';
 import type { Proofs } from './proofs.ts';
@@ -89,7 +89,9 @@ export function clockTaken(clock: Clock, step: Step, taken: Taken, cluster: Clus
 }
 
 export function isGroupOff(group: Group, power: Power): boolean {
-  return group.sources.every((source) => isOff(power, source));
+  if (power.ignitionOn || group.sources.length > power.disconnected.length) return false;
+  const disconnected = new Set(power.disconnected);
+  return group.sources.every((source) => disconnected.has(source));
 }
 
 /** Less than this many seconds owed is nothing but the rounding of sums. */

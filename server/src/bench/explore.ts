@@ -1,4 +1,6 @@
 import type { Step } from '../text/procedure.ts';
+import { effortOf, mostWork } from './effort.ts';
+import type { Effort } from './effort.ts';
 import { endingOf } from './graph.ts';
 import type { Edge, Ending, StepGraph } from './graph.ts';
 import type { Issue } from './issue.ts';
@@ -62,13 +64,16 @@ export interface Reported {
   readonly way: Way;
 }
 
-/** The most that one exploration may hold; reaching either is reported, never passed over. */
+/** The most that is done; reaching any of it is reported, never passed over. */
 export interface Bounds {
+  /** Of one exploration. */
   readonly statesPerStep: number;
   readonly configurations: number;
+  /** Of one stage, in the unit of `Effort`. */
+  readonly work: number;
 }
 
-export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_000 };
+export const defaultBounds: Bounds = { statesPerStep: 64, configurations: 200_000, work: mostWork };
 
 export interface Exploration<S> {
   readonly reported: readonly Reported[];
@@ -78,6 +83,8 @@ export interface Exploration<S> {
   /** Judges every state in which a path ends. */
   readonly ends: (judge: EndJudge<S>) => readonly Reported[];
   readonly complete: boolean;
+  /** What it took. */
+  readonly work: number;
 }
 
 interface Recorder {
@@ -90,10 +97,11 @@ export function* explore<S>(
   graph: StepGraph,
   watcher: Watcher<S>,
   bounds: Bounds = defaultBounds,
+  effort: Effort = effortOf(bounds.work),
 ): Work<Exploration<S>> {
   const { act, acts, firstWay, ways, byOutcome, to, ending } = numberedGraph(graph);
   const { covers, take } = watcher;
-  const { stateOf, numberOf, afterAct, issues } = numberedStates(watcher, graph);
+  const { stateOf, numberOf, afterAct, issues, workOfStates } = numberedStates(watcher, graph);
   const trail = emptyTrail(graph.steps.length);
   let complete = true;
 
@@ -160,8 +168,12 @@ export function* explore<S>(
   };
 
   if (graph.steps.length > 0) arrive(behindCalls(graph.steps, 0), numberOf(watcher.start), none, none);
+  let work = 0;
   for (let at = 0; at < trail.end;) {
     at = leave(at, at + 2000 * cellsEach);
+    const before = work;
+    work = at / cellsEach + workOfStates();
+    effort.spend(work - before);
     if (at < trail.end) yield { stage: 'order', done: at / cellsEach };
   }
 
@@ -198,7 +210,7 @@ export function* explore<S>(
     }
     return found.reported;
   };
-  return { reported, around, arrivals, ends, complete };
+  return { reported, around, arrivals, ends, complete, work };
 }
 
 /** The states of a watcher, numbered as they are met, with what each act makes of them. */
@@ -208,6 +220,8 @@ interface NumberedStates<S> {
   readonly numberOf: (state: S, known?: number) => number;
   readonly afterAct: (number: number, act: number, index: number) => number;
   readonly issues: ReadonlyMap<number, readonly Issue[]>;
+  /** What the states took so far: each is asked for, told from the others by its key, and remembered with all acts. */
+  readonly workOfStates: () => number;
 }
 
 const nothing: readonly Issue[] = [];
@@ -219,14 +233,17 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
   /** By state and act: the state after it. */
   const after: Int32Array[] = [];
   const issues = new Map<number, readonly Issue[]>();
+  let work = 0;
 
   const stateOf = (number: number): S => states[number] as S;
   const numberOf = (state: S, same = none): number => {
     if (same !== none && state === stateOf(same)) return same;
     const key = watcher.key(state);
+    work += 1 + key.length / 5;
     const earlier = numbers.get(key);
     if (earlier !== undefined) return earlier;
     numbers.set(key, states.length);
+    work += acts / 8;
     after.push(new Int32Array(acts).fill(none));
     return states.push(state) - 1;
   };
@@ -236,6 +253,7 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
     if (earlier !== none) return earlier;
     const step = graph.steps[index];
     if (step === undefined) return number;
+    work += 1;
     const told: Issue[] = [];
     const state = watcher.step(stateOf(number), step, (issue) => void told.push(issue));
     if (told.length > 0) issues.set(number * acts + act, told);
@@ -243,7 +261,7 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
     if (ofState !== undefined) ofState[act] = found;
     return found;
   };
-  return { stateOf, numberOf, afterAct, issues };
+  return { stateOf, numberOf, afterAct, issues, workOfStates: () => work };
 }
 
 function tooMany(watches: string, atOneStep: boolean, bounds: Bounds): Issue {

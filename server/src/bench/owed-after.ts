@@ -3,9 +3,7 @@ import type { Id } from '../text/procedure.ts';
 import { changesOf } from './changes.ts';
 import { clockWatcher, isGroupOff } from './clock.ts';
 import type { Cluster } from './clock.ts';
-import { explore } from './explore.ts';
-import type { Bounds } from './explore.ts';
-import type { StepGraph } from './graph.ts';
+import type { Explorer } from './run.ts';
 import type { Work } from './work.ts';
 
 /** The wait that live circuits still owe after a step, where it begins or goes on. */
@@ -20,13 +18,12 @@ export interface OwedAfter {
 
 /** Where a wait begins (the last source goes off) and where one ends too early. */
 export function* owedAfterSteps(
-  graph: StepGraph,
+  { graph, explore }: Explorer,
   clusters: readonly Cluster[],
-  bounds: Bounds,
 ): Work<readonly OwedAfter[]> {
   const owed: OwedAfter[] = [];
   for (const cluster of clusters) {
-    const { around } = yield* explore(graph, clockWatcher(cluster), bounds);
+    const { around } = yield* explore(clockWatcher(cluster));
     for (const [index, step] of graph.steps.entries()) {
       const changed = changesOf(step).map((change) => change.of);
       if (!changed.some((of) => of === 'ignition' || of === 'source' || of === 'time')) continue;

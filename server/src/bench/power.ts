@@ -63,14 +63,13 @@ export function powerAfter(power: Power, step: Step, watched: readonly Id[]): Po
   return switching(power, step, watched).at(-1) ?? power;
 }
 
-/** Whether, at this step, a source that was off stops being off. */
-export function powerReturns(power: Power, step: Step, source: Id, watched: readonly Id[]): boolean {
-  let before = power;
-  for (const after of switching(power, step, watched)) {
-    if (isOff(before, source) && !isOff(after, source)) return true;
-    before = after;
-  }
-  return false;
+/** Those of the sources that were off and stop being off at this step. */
+export function returning(power: Power, step: Step, watched: readonly Id[]): readonly Id[] {
+  const passed = [power, ...switching(power, step, watched)];
+  const off = passed.map((one) => new Set(one.ignitionOn ? [] : one.disconnected));
+  return watched.filter((source) =>
+    off.some((before, at) => before.has(source) && off[at + 1]?.has(source) === false),
+  );
 }
 
 /** A monitor is powered while the ignition is on and a source that feeds it is connected. */

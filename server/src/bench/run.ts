@@ -1,25 +1,39 @@
+import { effortOf } from './effort.ts';
+import type { Effort } from './effort.ts';
 import { explore } from './explore.ts';
 import type { Bounds, EndJudge, Exploration, Reported, Watcher } from './explore.ts';
 import type { StepGraph } from './graph.ts';
 import type { Work } from './work.ts';
 
-/** Explores the paths of one graph, with each watcher once: several questions may be asked of one. */
-export interface Explorer {
+/**
+ * Explores the paths of one graph, with each watcher once: several questions may be asked of one. What was explored
+ * before is spent again, so that what is too much does not depend on what was asked earlier.
+ */
+export interface Explorer extends Effort {
   readonly graph: StepGraph;
   readonly explore: <S>(watcher: Watcher<S>) => Work<Exploration<S>>;
+  /** The same for another stage, with nothing spent. */
+  readonly renewed: () => Explorer;
 }
 
 export function explorerOf(graph: StepGraph, bounds: Bounds): Explorer {
   const known = new WeakMap<object, unknown>();
-  return {
-    graph,
-    *explore<S>(watcher: Watcher<S>) {
-      const earlier = known.get(watcher) as Exploration<S> | undefined;
-      const explored = earlier ?? (yield* explore(graph, watcher, bounds));
-      known.set(watcher, explored);
-      return explored;
-    },
+  const renewed = (): Explorer => {
+    const effort = effortOf(bounds.work);
+    return {
+      ...effort,
+      graph,
+      renewed,
+      *explore<S>(watcher: Watcher<S>) {
+        const earlier = known.get(watcher) as Exploration<S> | undefined;
+        if (earlier !== undefined) effort.spend(earlier.work);
+        const explored = earlier ?? (yield* explore(graph, watcher, bounds, effort));
+        known.set(watcher, explored);
+        return explored;
+      },
+    };
   };
+  return renewed();
 }
 
 export interface Watched {

@@ -1,13 +1,12 @@
 import type { Edge, StepGraph } from './graph.ts';
 import type { Hops } from './trace.ts';
 
-/** The shortest way between two steps, both included; empty where there is none. */
-export function shortestPath(
+/** The shortest ways from one step to any, both included; empty where there is none. */
+export function shortestPaths(
   graph: StepGraph,
-  to: number,
   from = 0,
   follow: (index: number, edge: Edge) => boolean = () => true,
-): Hops {
+): (to: number) => Hops {
   const came = new Map<number, { index: number; by: Edge } | null>([[from, null]]);
   const queue: number[] = [];
   const arrive = (index: number, edge: Edge): number | null => {
@@ -31,11 +30,8 @@ export function shortestPath(
     }
   };
   enter(from);
-  for (const index of queue) {
-    if (index === to) break;
-    leave(index);
-  }
-  return came.has(to) ? unwind(came, to) : [];
+  for (const index of queue) leave(index);
+  return (to) => (came.has(to) ? unwind(came, to) : []);
 }
 
 function unwind(came: ReadonlyMap<number, { index: number; by: Edge } | null>, to: number): Hops {

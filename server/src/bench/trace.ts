@@ -13,8 +13,13 @@ export interface Way {
 }
 
 export function wayAlong(hops: Hops): Way {
+  return wayOf(() => hops);
+}
+
+/** The same for hops that are only worked out when they are asked for. */
+export function wayOf(hops: () => Hops): Way {
   // Calls do not count as steps.
-  return { hops: () => hops, length: () => hops.filter(({ by }) => by?.taken.kind !== 'run').length };
+  return { hops, length: () => hops().filter(({ by }) => by?.taken.kind !== 'run').length };
 }
 
 /** A trace whose hops are made each time they are asked for. */
@@ -74,13 +79,22 @@ export function pathInWords(trace: Trace): string {
   ].join(', ');
 }
 
-/** Whether a step stands behind another one in the same list, called by the same steps. */
-export function follows(step: StepRef, before: StepRef): boolean {
-  return step.number === before.number + 1 && prefixOf(step) === prefixOf(before);
+/** A longer path than this is told in words by its length alone where it is not what the finding is about. */
+export const longestInWords = 1000;
+
+/** `by steps 1 to 6 (else), 9`. */
+export function wayInWords(trace: Trace): string {
+  const length = traceLength(trace);
+  return length > longestInWords ? `by a way of ${length} steps` : `by steps ${pathInWords(trace)}`;
 }
 
-function prefixOf({ calls }: StepRef): string {
-  return calls.map(({ number }) => number).join('.');
+/** Whether a step stands behind another one in the same list, called by the same steps. */
+export function follows(step: StepRef, before: StepRef): boolean {
+  return (
+    step.number === before.number + 1 &&
+    step.calls.length === before.calls.length &&
+    step.calls.every(({ number }, at) => number === before.calls[at]?.number)
+  );
 }
 
 /** Of a long path the stretches at its start and end are told. */

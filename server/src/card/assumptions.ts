@@ -3,6 +3,7 @@ import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quant
 import { basisInWords } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import { isStage } from '../text/part-kinds.ts';
+import { grouped } from '../text/remembered.ts';
 import type { Resistance } from '../text/resistance.ts';
 import { isHighVoltage } from '../text/source-kinds.ts';
 import { valueText } from './drawn.ts';
@@ -186,8 +187,7 @@ function monitors(procedure: Procedure): readonly Fact[] {
 
 /** Things of which the same is to be said share a line. */
 function shared(label: string, said: readonly (readonly [id: Id, text: string])[]): readonly Fact[] {
-  const byText = new Map<string, Id[]>();
-  for (const [id, text] of said) byText.set(text, [...(byText.get(text) ?? []), id]);
+  const byText = grouped(said.map(([id, text]) => [text, id] as const));
   return [...byText].map(([text, ids]) => ({ label, words: [...listedIds(ids, 'and'), `: ${text}`] }));
 }
 

@@ -30,13 +30,26 @@ interface Placed {
   readonly height: number;
 }
 
-/** The drawings of a loop, one for each part it is cut into. `key` makes the ids of the document unique. */
+/**
+ * The drawings of a loop, one for each part it is cut into; the first says all of it in words. `key` makes the ids of the
+ * document unique.
+ */
 export function drawLoop(loop: LoopDrawing, key: string): readonly Markup[] {
   const parts = cut(loop.elements.map(place));
   return parts.map((part, index) =>
-    drawPart(loop, part, `${key}-${index + 1}`, index > 0, index < parts.length - 1),
+    drawPart(
+      index < mostDescribed ? loop : { ...loop, description: describedBefore },
+      part,
+      `${key}-${index + 1}`,
+      index > 0,
+      index < parts.length - 1,
+    ),
   );
 }
+
+/** The whole loop is described with each part; with so many only: a loop of thousands of elements has hundreds of parts. */
+const mostDescribed = 8;
+const describedBefore = 'The loop goes on. The whole of it is described with its first part.';
 
 function place(drawn: Drawn): Placed {
   const names = drawn.kind === 'unknown' ? [] : wrapText(drawn.id, nameWidth);
@@ -58,17 +71,27 @@ function cut(all: readonly Placed[]): readonly (readonly Placed[])[] {
 }
 
 function cutAt(all: readonly Placed[], limit: number): readonly (readonly Placed[])[] {
-  const parts: Placed[][] = [[]];
+  const parts: Placed[][] = [];
+  let height = 0;
   for (const placed of all) {
-    const last = parts.at(-1) ?? [];
-    if (last.length > 0 && heightOf([...last, placed]) > limit) parts.push([placed]);
-    else last.push(placed);
+    height = grown(height, placed);
+    const last = parts.at(-1);
+    if (last !== undefined && height <= limit) {
+      last.push(placed);
+      continue;
+    }
+    parts.push([placed]);
+    height = grown(0, placed);
   }
   return parts;
 }
 
 function heightOf(part: readonly Placed[]): number {
-  return part.reduce((sum, placed) => sum + placed.height + gap, 0);
+  return part.reduce(grown, 0);
+}
+
+function grown(height: number, placed: Placed): number {
+  return height + placed.height + gap;
 }
 
 function drawPart(
@@ -88,10 +111,14 @@ function drawPart(
     return made;
   });
   const height = top - gap + tail;
-  return markup`<svg role="img" aria-labelledby="${key}-t ${key}-d" width="${width}mm" height="${height.toFixed(1)}mm" viewBox="0 0 ${width} ${height.toFixed(1)}">
-<title id="${key}-t">${loop.title}</title>
-<desc id="${key}-d">${loop.description}</desc>
-${continued ? markup`<text class="d-line" x="1" y="4">${loop.continued}</text>${wires(5, lead)}` : null}
+  return markup`<svg role="img" aria-labelledby="${continued ? `${key}-t` : `${key}-t ${key}-d`}" width="${width}mm" height="${height.toFixed(1)}mm" viewBox="0 0 ${width} ${height.toFixed(1)}">
+<title id="${key}-t">${continued ? loop.continued : loop.title}</title>
+${
+  continued
+    ? null
+    : markup`<desc id="${key}-d">${loop.description}</desc>
+`
+}${continued ? markup`<text class="d-line" x="1" y="4">${loop.continued}</text>${wires(5, lead)}` : null}
 ${drawn}
 ${continues ? markup`${wires(top - gap, height - 5)}<text class="d-line" x="1" y="${(height - 1).toFixed(1)}">${loop.continues}</text>` : null}
 </svg>`;

@@ -2,6 +2,7 @@ import { formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import { isStage } from '../text/part-kinds.ts';
 import type { Connector, Id, Loop, Part, PartKind, Procedure } from '../text/procedure.ts';
+import { grouped, remembered } from '../text/remembered.ts';
 import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
 import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
 
@@ -40,9 +41,8 @@ function elementsOf(procedure: Procedure, loop: Loop): readonly Drawn[] {
 function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector): Drawn {
   const pins = loop.pins.get(connector.id) ?? ['?', '?'];
   const bar = barDrawn(connector, pins);
-  const shared = loopsThrough(procedure, connector.id).filter((id) => id !== loop.id);
-  const lines = [`connector, pins ${pins[0]} and ${pins[1]}`];
-  if (shared.length > 0) lines.push(`also carries ${shared.join(', ')}`);
+  const through = loopsThrough(procedure).get(connector.id) ?? [];
+  const lines = [`connector, pins ${pins[0]} and ${pins[1]}`, ...alsoCarried(loop, through)];
   return {
     kind: 'connector',
     id: connector.id,
@@ -53,15 +53,46 @@ function connectorDrawn(procedure: Procedure, loop: Loop, connector: Connector):
   };
 }
 
+/** No more loops than this are named in one line. */
+const mostNamed = 12;
+
+/** The other loops through a connector. */
+function alsoCarried({ id }: Loop, through: readonly Id[]): readonly string[] {
+  // One more than are named, and the loop itself may be among them.
+  const named = through
+    .slice(0, mostNamed + 1)
+    .filter((other) => other !== id)
+    .slice(0, mostNamed);
+  if (named.length === 0) return [];
+  const left = through.length - 1 - named.length;
+  return [`also carries ${named.join(', ')}${left > 0 ? ` and ${left} more` : ''}`];
+}
+
 /** What a connector leads or takes away beside its loops. */
-function sourcesAt({ sources }: Procedure, { id, carries }: Connector): readonly string[] {
-  return [...sources.values()].flatMap((source): readonly string[] => {
+function sourcesAt(procedure: Procedure, { id }: Connector): readonly string[] {
+  return (sourcesByConnector(procedure).get(id) ?? []).flatMap((source): readonly string[] => {
     const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
     const kind = isHighVoltage(source) ? 'HIGH VOLTAGE' : 'voltage';
     if (isolatorOf(source) === id) return [`takes ${source.id} away (${kind}${volts})`];
-    return carries.includes(source.id) ? [`carries ${source.id} (${kind}${volts})`] : [];
+    return [`carries ${source.id} (${kind}${volts})`];
   });
 }
+
+/** The sources that each connector takes away or carries, in the order of the file. */
+const sourcesByConnector = remembered(({ sources, connectors }: Procedure) => {
+  const carriers = grouped(
+    [...connectors.values()].flatMap(({ id, carries }) =>
+      [...new Set(carries)].map((source) => [source, id] as const),
+    ),
+  );
+  return grouped(
+    [...sources.values()].flatMap((source) => {
+      const isolator = isolatorOf(source);
+      const at = new Set([...(isolator === null ? [] : [isolator]), ...(carriers.get(source.id) ?? [])]);
+      return [...at].map((connector) => [connector, source] as const);
+    }),
+  );
+});
 
 function barDrawn(connector: Connector, pins: readonly [string, string]): DrawnBar | null {
   const bar = connector.shortingBar;
@@ -75,13 +106,15 @@ function barDrawn(connector: Connector, pins: readonly [string, string]): DrawnB
   };
 }
 
-function loopsThrough(procedure: Procedure, connector: Id): readonly Id[] {
-  return [...procedure.loops.values()]
-    .filter((loop) =>
-      loop.elements.some((element) => element.kind === 'connector' && element.id === connector),
-    )
-    .map((loop) => loop.id);
-}
+/** By connector the loops that lead through it. */
+const loopsThrough = remembered(({ loops }: Procedure) =>
+  grouped(
+    [...loops.values()].flatMap(({ id, elements }) => {
+      const connectors = elements.flatMap((element) => (element.kind === 'connector' ? [element.id] : []));
+      return [...new Set(connectors)].map((connector) => [connector, id] as const);
+    }),
+  ),
+);
 
 function partDrawn(part: Part): Drawn {
   const value = valueText(part);

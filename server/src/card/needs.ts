@@ -1,5 +1,6 @@
 import { changesTo } from '../bench/changes.ts';
 import { replacedBy, replacedIn } from '../bench/verification.ts';
+import { grouped } from '../text/remembered.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Id, Load, MeterRange, Monitor, Multimeter, Procedure, Quantity } from '../text/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
@@ -97,9 +98,11 @@ function loadText({ kind, resistance }: Load): string {
 }
 
 function partsToReplace(procedure: Procedure): readonly Words[] {
+  const replacing = grouped(
+    procedure.steps.flatMap((step) => [...new Set(replacedBy(step))].map((id) => [id, step] as const)),
+  );
   return replacedIn(procedure).map((id): Words => {
-    const numbers = procedure.steps.filter((step) => replacedBy(step).includes(id));
-    const steps = numbers.map(stepNumber).join(', ');
+    const steps = (replacing.get(id) ?? []).map(stepNumber).join(', ');
     return ['new ', ...thingWords(procedure, id), ` (step ${steps})`];
   });
 }

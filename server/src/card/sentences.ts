@@ -1,5 +1,6 @@
 import { stepNumber } from '../text/where.ts';
 import type { Connector, Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
+import { grouped } from '../text/remembered.ts';
 import { formatWait } from '../quantity/print.ts';
 import type { CardProof, CardStep, Words } from './model.ts';
 import { sayMeasure } from './measure.ts';
@@ -88,15 +89,19 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
 
 /** Which steps a call stands for: the first and the last of its own. */
 function callWords({ steps }: Procedure, { index, calls }: Step): Words {
-  const end = steps.findIndex((step, at) => at > index && step.calls.length <= calls.length);
-  const own = steps
-    .slice(index + 1, end === -1 ? steps.length : end)
-    .filter((step) => step.calls.length === calls.length + 1)
-    .map(stepNumber);
-  const [first, last] = [own[0], own.at(-1)];
-  if (first === undefined || last === undefined) return [': nothing is to be done.'];
-  if (own.length === 1) return [': do step ', { step: first }, '.'];
-  return [': do steps ', { step: first }, ' to ', { step: last }, '.'];
+  let first: Step | null = null;
+  let last: Step | null = null;
+  for (let at = index + 1; at < steps.length; at += 1) {
+    const step = steps[at];
+    if (step === undefined || step.calls.length <= calls.length) break;
+    if (step.calls.length > calls.length + 1) continue;
+    first ??= step;
+    last = step;
+  }
+  if (first === null || last === null) return [': nothing is to be done.'];
+  const [from, to] = [stepNumber(first), stepNumber(last)];
+  if (first === last) return [': do step ', { step: from }, '.'];
+  return [': do steps ', { step: from }, ' to ', { step: to }, '.'];
 }
 
 const ignitionText = {
@@ -147,11 +152,7 @@ function halfWords(
 }
 
 function readWords(procedure: Procedure, loops: readonly Id[]): Words {
-  const byMonitor = new Map<Id | null, Id[]>();
-  for (const id of loops) {
-    const monitor = procedure.loops.get(id)?.monitor ?? null;
-    byMonitor.set(monitor, [...(byMonitor.get(monitor) ?? []), id]);
-  }
+  const byMonitor = grouped(loops.map((id) => [procedure.loops.get(id)?.monitor ?? null, id] as const));
   return listed(
     [...byMonitor].map(([monitor, ids]): Words => [
       ...listedIds(ids, 'and'),

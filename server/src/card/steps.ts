@@ -1,10 +1,21 @@
 import { askedBy } from '../bench/asked.ts';
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { grouped } from '../text/remembered.ts';
 import { isolatorOf } from '../text/source-kinds.ts';
 import { stepNumber } from '../text/where.ts';
 import { noticesOf } from './notices.ts';
-import type { CardInput, CardLeft, CardReading, CardSection, CardStep, CardWindow, Words } from './model.ts';
+import type {
+  CardCodes,
+  CardInput,
+  CardLeft,
+  CardProof,
+  CardReading,
+  CardSection,
+  CardStep,
+  CardWindow,
+  Words,
+} from './model.ts';
 import { sayOutcomes, subjectsOf } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
@@ -14,10 +25,16 @@ import { closed, listed, listedSteps, sentence, sourceWords, thingWords } from '
 /** The steps under their headings, in the order and with the numbers of the file. */
 export function sectionsOf(input: CardInput): readonly CardSection[] {
   const arrivals = arrivalsOf(input.procedure);
+  const at: AtSteps = {
+    readings: byStep(input.readings),
+    codes: byStep(input.codes),
+    left: byStep(input.left),
+    proofs: byStep(input.proofs),
+  };
   const sections: { title: string | null; steps: CardStep[] }[] = [];
   input.procedure.steps.forEach((step, index) => {
     const current = sections.at(-1);
-    const made = stepOf(input, step, index, arrivals[index] ?? null);
+    const made = stepOf(input, at, step, index, arrivals[index] ?? null);
     const sameSection = step.section === undefined || step.section === current?.title;
     if (current !== undefined && sameSection) current.steps.push(made);
     else sections.push({ title: step.section ?? null, steps: [made] });
@@ -25,9 +42,27 @@ export function sectionsOf(input: CardInput): readonly CardSection[] {
   return sections;
 }
 
-function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words | null): CardStep {
-  const readings = input.readings.filter((reading) => reading.index === index);
-  const said = sayStep(input.procedure, step, input.proofs);
+/** What is known of single steps, by the index of the step. */
+interface AtSteps {
+  readonly readings: ReadonlyMap<number, readonly CardReading[]>;
+  readonly codes: ReadonlyMap<number, readonly CardCodes[]>;
+  readonly left: ReadonlyMap<number, readonly CardLeft[]>;
+  readonly proofs: ReadonlyMap<number, readonly CardProof[]>;
+}
+
+function byStep<T extends { readonly index: number }>(all: readonly T[]): ReadonlyMap<number, readonly T[]> {
+  return grouped(all.map((one) => [one.index, one] as const));
+}
+
+function stepOf(
+  input: CardInput,
+  at: AtSteps,
+  step: Step,
+  index: number,
+  reachedFrom: Words | null,
+): CardStep {
+  const readings = at.readings.get(index) ?? [];
+  const said = sayStep(input.procedure, step, at.proofs.get(index) ?? []);
   return {
     number: stepNumber(step),
     reachedFrom,
@@ -36,9 +71,9 @@ function stepOf(input: CardInput, step: Step, index: number, reachedFrom: Words 
     details: [...said.details, ...toEnter(input.procedure, readings), ...asides(step)],
     blanks: [...said.blanks, ...askedFor(input.procedure, readings).map(({ ask }) => ask)],
     windows: subjectsOf(step).map((of) => windowFor(input.procedure, of, readings)),
-    codes: codesAt(input, index),
+    codes: codesAt(at.codes.get(index) ?? []),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
-    left: step.verb === 'stop' ? leftAt(input.procedure, input.left, index) : null,
+    left: step.verb === 'stop' ? leftAt(input.procedure, at.left.get(index) ?? []) : null,
   };
 }
 
@@ -71,8 +106,8 @@ function subjectWords(of: string): Words {
   return other === undefined ? [{ id: of }] : [{ id: one }, ' to ', { id: other }];
 }
 
-function codesAt(input: CardInput, index: number): CardStep['codes'] {
-  const codes = input.codes.filter((entry) => entry.index === index).flatMap((entry) => entry.codes);
+function codesAt(here: readonly CardCodes[]): CardStep['codes'] {
+  const codes = here.flatMap((entry) => entry.codes);
   if (codes.length === 0) return null;
   const line = (certain: boolean, verb: string): readonly Words[] => {
     const named = codes
@@ -117,10 +152,9 @@ function numberAt({ steps }: Procedure, index: number): string {
   return step === undefined ? '' : stepNumber(step);
 }
 
-function leftAt(procedure: Procedure, all: readonly CardLeft[], index: number): CardStep['left'] {
-  const entries = all.filter((entry) => entry.index === index).flatMap((entry) => entry.left);
-  const known = all.some((entry) => entry.index === index);
-  if (!known) return null;
+function leftAt(procedure: Procedure, here: readonly CardLeft[]): CardStep['left'] {
+  if (here.length === 0) return null;
+  const entries = here.flatMap((entry) => entry.left);
   if (entries.length === 0)
     return {
       heading: 'Left as it is',

@@ -94,20 +94,24 @@ function starAt(node: number, network: Intervals): LooseStar {
   const legs = [...(network[node] ?? [])];
   const neighbours = legs.map(([neighbour]) => neighbour);
   for (const neighbour of neighbours) network[neighbour]?.delete(node);
-  const pairs = legs.flatMap(([a, one], first) =>
-    legs.slice(first + 1).map(([b, other]) => {
-      const rest = legs.reduce(
-        (sum, [leg, siemens]) => (leg === a || leg === b ? sum : plus(sum, siemens)),
-        zero,
-      );
+  // Sums of the legs before and behind each: without differences, which would widen what is left.
+  const behind = legs.map(() => zero);
+  for (let at = legs.length - 1; at > 0; at -= 1)
+    behind[at - 1] = plus(behind[at] ?? zero, legs[at]?.[1] ?? zero);
+  let before = zero;
+  const pairs = legs.flatMap(([a, one], first) => {
+    let between = before;
+    before = plus(before, one);
+    return legs.slice(first + 1).map(([b, other], next) => {
+      const rest = plus(between, behind[first + 1 + next] ?? zero);
+      between = plus(between, other);
       const over = {
         low: meshed(one.low, other.low, rest.high),
         high: meshed(one.high, other.high, rest.low),
       };
-      const before = network[a]?.get(b) ?? zero;
-      return { a, b, before, over };
-    }),
-  );
+      return { a, b, before: network[a]?.get(b) ?? zero, over };
+    });
+  });
   for (const { a, b, over } of pairs) add(network, a, b, over);
   return { node, neighbours, pairs };
 }

@@ -24,13 +24,13 @@ const closeEnough = 1e-10;
 
 /**
  * The greatest value over some boxes: the box with the greatest bound is halved until a value that is met comes up to it.
- * `best` is a value known to be met.
+ * `best` is a value known to be met. Where no more may be halved the bound is an outer one.
  */
 export function greatestOver(
   start: readonly Box[],
   look: (box: Box) => Look,
   best: number,
-  mostHalvings: number,
+  mayHalve: (halvings: number) => boolean,
 ): Greatest {
   const looked = (box: Box): Look & { readonly box: Box } => ({ box, ...look(box) });
   let boxes = start.map(looked);
@@ -42,7 +42,7 @@ export function greatestOver(
     const open = boxes.reduce((one, other) => (other.bound > one.bound ? other : one));
     const isMet = open.bound <= met + closeEnough * Math.abs(met);
     const isPoint = open.box.every(([from, to]) => from === to);
-    if (isMet || isPoint || halvings === mostHalvings) return { bound: Math.max(open.bound, met), isMet };
+    if (isMet || isPoint || !mayHalve(halvings)) return { bound: Math.max(open.bound, met), isMet };
     const halves = halved(open.box).map(looked);
     met = greatestOf(
       halves.map(({ reached }) => reached),

@@ -33,6 +33,12 @@ type End = 'least' | 'most';
  */
 export const mostHalvings = 10_000;
 
+/**
+ * So many elements are looked at for one end of a window. A search that would need more stops there, with an outer bound:
+ * what a network of some hundred elements does not come near to.
+ */
+const mostLooked = 2_000_000;
+
 interface Search {
   readonly network: Network;
   readonly whole: Numbered;
@@ -55,17 +61,27 @@ export function sharedBothWays(network: Network): readonly string[] {
 }
 
 /**
- * A bound of the resistance in ohms over the shared temperatures `keys`, every part at its `end`, that is passed by no
- * value, and whether it is met, which it is unless the search ends early.
+ * So many temperatures that are shared can be searched at once in a network. Each has two ends, and one place where parts
+ * change their law.
+ */
+function mostSearched(network: Network): number {
+  return Math.max(1, Math.floor(Math.log2(mostLooked / 8 / network.length) / 2));
+}
+
+/**
+ * A bound of the resistance in ohms over the shared temperatures, every part at its `end`, that is passed by no value, and
+ * whether it is met to 1e-10 of itself. Where too many temperatures are shared, only some of them are searched, and what
+ * follows another is taken as if it had a temperature of its own.
  */
 export function extremeOver(
-  keys: readonly string[],
+  shared: readonly string[],
   network: Network,
   whole: Numbered,
   ranges: ConditionRanges,
   end: End,
   halvings: number,
 ): Greatest {
+  const keys = shared.slice(0, mostSearched(network));
   const follows = network.map(({ part }) => followedBy(part, keys));
   const search: Search = { network, whole, ranges, keys, follows };
   // Greatest first: for the least value everything is reckoned with its sign turned.
@@ -82,8 +98,9 @@ export function extremeOver(
     bound: end === 'most' ? boundAbove(search, box) : -boundBelow(search, box),
     reached: reached(middleOf(box)),
   });
-  const { bound, isMet } = greatestOver(start, look, best, halvings);
-  return { bound: sign * bound, isMet };
+  const most = Math.min(halvings, mostLooked / (network.length * (5 + 2 ** keys.length)));
+  const { bound, isMet } = greatestOver(start, look, best, (looked) => looked < most);
+  return { bound: sign * bound, isMet: isMet && keys.length === shared.length };
 }
 
 /** °C where parts that follow a searched temperature change their law, by temperature. */

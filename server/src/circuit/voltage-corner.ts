@@ -39,12 +39,24 @@ export interface Corner {
 /** So many undecided resistors and sources are tried at both ends; with more an outer bound is given. */
 const mostUndecided = 12;
 
+/** How much may still be searched; below zero an outer bound is given. The unit is about a microsecond. */
+export interface Patience {
+  left: number;
+}
+
 /** The nodes must be connected, and no source in conflict. */
-export function greatestVoltage(circuit: LooseCircuit): Corner {
-  const decided = decide(circuit);
+export function greatestVoltage(circuit: LooseCircuit, patience: Patience): Corner {
+  const decided = decide(circuit, patience);
   const undecided = looseIn(decided.circuit);
-  if (undecided.length > mostUndecided) return { volts: decided.bound, exact: false, ohms: [] };
-  return search(decided, -Infinity) ?? { volts: decided.bound, exact: false, ohms: [] };
+  const outer: Corner = { volts: decided.bound, exact: false, ohms: [] };
+  if (undecided.length > mostUndecided) return outer;
+  const found = search(decided, -Infinity, patience);
+  return found === null || (undecided.length > 0 && patience.left < 0) ? outer : found;
+}
+
+/** What is asked of the whole circuit once for each source and once for the probes. */
+function workOf({ edges, drives, nodes }: LooseCircuit): number {
+  return (drives.length + 2) * (nodes * nodes * 0.02 + (edges.length + drives.length) * 10);
 }
 
 interface Decided {
@@ -57,7 +69,7 @@ interface Decided {
 }
 
 /** The best corner above `best`; null: there is none. */
-function search({ circuit, bound, idle }: Decided, best: number): Corner | null {
+function search({ circuit, bound, idle }: Decided, best: number, patience: Patience): Corner | null {
   const undecided = looseIn(circuit);
   const [next] = undecided;
   if (next === undefined) {
@@ -66,10 +78,10 @@ function search({ circuit, bound, idle }: Decided, best: number): Corner | null 
     return volts > best ? { volts, exact: true, ohms } : null;
   }
   // Bounds are rounded; a corner that ties with the best one is not missed by it.
-  if (bound < best) return null;
+  if (bound < best || patience.left < 0) return null;
   let found: Corner | null = null;
   for (const end of ['low', 'high'] as const) {
-    const half = search(decide(atEnd(circuit, next, end), idle), found?.volts ?? best);
+    const half = search(decide(atEnd(circuit, next, end), patience, idle), found?.volts ?? best, patience);
     found = half ?? found;
   }
   return found;
@@ -95,11 +107,16 @@ function atEnd(circuit: LooseCircuit, index: number, end: 'low' | 'high'): Loose
 }
 
 /** Puts to its end whatever pushes one way over the whole box, again and again while that makes more certain. */
-function decide(circuit: LooseCircuit, idleBefore: ReadonlySet<number> = new Set()): Decided {
+function decide(
+  circuit: LooseCircuit,
+  patience: Patience,
+  idleBefore: ReadonlySet<number> = new Set(),
+): Decided {
   let current = circuit;
   const idle = new Set(idleBefore);
   for (;;) {
     const { pushes, bound } = pushesIn(current);
+    patience.left -= workOf(current);
     let isChanged = false;
     for (const index of looseIn(current)) {
       const push = pushes[index] ?? zero;
@@ -110,7 +127,7 @@ function decide(circuit: LooseCircuit, idleBefore: ReadonlySet<number> = new Set
       current = atEnd(current, index, sign === 1 ? 'high' : 'low');
       isChanged = true;
     }
-    if (!isChanged) return { circuit: current, bound, idle };
+    if (!isChanged || patience.left < 0) return { circuit: current, bound, idle };
   }
 }
 

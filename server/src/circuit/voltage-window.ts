@@ -40,6 +40,9 @@ export type VoltageWindow =
 /** The search over temperatures that parts share stops after this many halvings, with an outer bound. */
 const mostHalvings = 40;
 
+/** For each end of a window, in the unit of `Patience`: what a network of some hundred nodes does not come near to. */
+const mostSearched = 5_000_000;
+
 /** The voltage of one node above another, for every value that parts, sources and temperatures may take. */
 export function voltageWindow(
   network: Network,
@@ -101,6 +104,7 @@ function greatest(
     .flatMap(({ a, b, ohms }, element) => (ohms === Infinity ? [] : [{ a, b, element }]));
   const { branches, elementsOf, ohms: ohmsOf } = branchesOf(connecting, kept);
   const keys = sharedKeys(network, ranges);
+  const patience = { left: mostSearched };
   const look = (box: Box): Look => {
     const { bound, isMet } = cornerOf(box);
     if (isMet) return { bound, reached: bound };
@@ -120,7 +124,7 @@ function greatest(
       b,
       ohms: { low: low[index] ?? NaN, high: high[index] ?? NaN },
     }));
-    const corner = greatestVoltage({ edges, drives, nodes: whole.nodes, from, to });
+    const corner = greatestVoltage({ edges, drives, nodes: whole.nodes, from, to }, patience);
     const wanted = branches.flatMap((branch, index) => {
       const [end, interval] = [corner.ohms[index] ?? NaN, edges[index]?.ohms];
       if (interval === undefined || Number.isNaN(end) || interval.low === interval.high) return [];
@@ -137,7 +141,7 @@ function greatest(
     ),
     look,
     -Infinity,
-    mostHalvings,
+    (halvings) => halvings < mostHalvings && patience.left >= 0,
   );
   return { volts: bound, exact: isMet };
 }

@@ -1,5 +1,6 @@
 import { SymbolKind } from 'vscode-languageserver-types';
 import type { DocumentSymbol } from 'vscode-languageserver-types';
+import { grouped } from '../text/remembered.ts';
 import { sectionAndId } from '../text/where.ts';
 import type { Path } from '../text/where.ts';
 import type { Step } from '../text/procedure.ts';
@@ -56,10 +57,9 @@ function routineSymbols(document: EditorDocument): DocumentSymbol[] {
   const { routines, steps, elsewhere } = document.analysis.procedure().value;
   const own = [...routines.values()].filter(({ path }) => !elsewhere.has(sectionAndId(path)));
   if (own.length === 0) return [];
+  const byRoutine = grouped(steps.map((step) => [step.routine, step] as const));
   const below = own.map(({ id, path }) => {
-    const inside = new Map(
-      steps.filter(({ routine }) => routine === id).map((step) => [step.path.join('/'), step]),
-    );
+    const inside = new Map((byRoutine.get(id) ?? []).map((step) => [step.path.join('/'), step]));
     const symbols = [...inside.values()].map((step) => stepSymbol(document, step));
     return parent(document, id, SymbolKind.Method, path, symbols);
   });

@@ -7,6 +7,7 @@ import { leadsAstray, reachable, stepGraph } from '../bench/graph.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import { clustersOf } from '../bench/clock.ts';
 import { explorerOf } from '../bench/run.ts';
+import { TooMuchWork } from '../bench/effort.ts';
 import { owedBy } from '../bench/owed.ts';
 import { owedAfterSteps } from '../bench/owed-after.ts';
 import type { OwedAfter } from '../bench/owed-after.ts';
@@ -22,6 +23,7 @@ import type { Readings } from '../readings/reading.ts';
 import type { Context, Rule } from '../rules/rule.ts';
 import { applyRules } from '../rules/apply.ts';
 import { rules as allRules } from '../rules/rules.ts';
+import { tooMuchWork } from '../rules/too-much-work.ts';
 import type { Checked, Finding, Stage } from '../text/finding.ts';
 import { namesIn } from '../text/names.ts';
 import type { Names } from '../text/names.ts';
@@ -145,16 +147,16 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
     return { procedure, graph: stepGraph(procedure), circuits: circuitsOf(procedure) };
   });
 
-  /** null: something failed on the way to it. */
+  /** null: something failed on the way to it, or it would take too much. */
   const context = onceWorked(() =>
-    net.holdWork<Context | null>(
+    net.holdWork<Context | 'too-much' | null>(
       'windows',
-      function* () {
+      worked(function* () {
         const { findings, stepContent, thrown } = read();
         if (thrown !== null) return null;
         const { procedure, graph, circuits } = base();
-        const readings = yield* computeReadings(procedure, graph, circuits, bounds);
         const explorer = explorerOf(graph, bounds);
+        const readings = yield* computeReadings(procedure, explorer, circuits);
         const watchers = sharedWatchers(procedure, circuits, readings);
         const left = yield* whatIsLeft(procedure, explorer, watchers);
         const reached = reachable(graph);
@@ -162,7 +164,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
         const bench = { graph, explorer, watchers, circuits, readings, left };
         const isWhole = !findings.some(isErrorOfText);
         return { procedure, isWhole, stepContent, ...bench, reached, astray };
-      },
+      }),
       () => null,
     ),
   );
@@ -170,16 +172,17 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
   /** `onward` is what the next stage goes on with; null: this one failed, and nothing behind it is checked. */
   const upToWindows = onceWorked(function* (): Work<UpToWindows> {
     const known = yield* context();
-    if (known === null) {
+    if (known === null || known === 'too-much') {
       const value = noReadings(emptyProcedure(file));
-      return { checked: { value, findings: [], complete: false }, onward: null };
+      const findings = known === null ? [] : [tooMuchWork(base().procedure, 'windows')];
+      return { checked: { value, findings, complete: false }, onward: null };
     }
     const { readings: value } = known;
-    const { findings, complete, thrown } = yield* applyRules(known, 'windows', rules);
+    const { findings, complete, thrown, isTooMuch } = yield* applyRules(known, 'windows', rules);
     if (thrown !== null) net.catch('windows', thrown.error);
     return {
       checked: { value, findings, complete: complete && value.complete },
-      onward: thrown === null ? known : null,
+      onward: thrown === null && !isTooMuch ? known : null,
     };
   });
 
@@ -190,17 +193,19 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
   const order = onceWorked(function* (): Work<Checked<Order>> {
     const { checked, onward } = yield* upToWindows();
     if (onward === null) return { value: emptyOrder, findings: [], complete: false };
-    const { findings, complete, thrown } = yield* applyRules(onward, 'order', rules);
+    const { findings, complete, thrown, isTooMuch } = yield* applyRules(onward, 'order', rules);
     if (thrown !== null) net.catch('order', thrown.error);
-    const value = yield* net.holdWork<Order | null>(
+    const value = yield* net.holdWork<Order | 'too-much' | null>(
       'order',
-      () => orderOf(onward, bounds),
+      worked(() => orderOf(onward)),
       () => null,
     );
+    const isUnsaid = value === 'too-much' && !isTooMuch;
+    const isKnown = value !== null && value !== 'too-much';
     return {
-      value: value ?? emptyOrder,
-      findings,
-      complete: complete && checked.complete && value !== null,
+      value: isKnown ? value : emptyOrder,
+      findings: isUnsaid ? [...findings, tooMuchWork(onward.procedure, 'order')] : findings,
+      complete: complete && checked.complete && isKnown,
     };
   });
 
@@ -266,11 +271,23 @@ const noNames = namesIn(null, false, () => undefined);
 
 const emptyOrder: Order = { left: [], owed: [], owedAfter: [] };
 
-function* orderOf({ procedure, graph, circuits, left }: Context, bounds: Bounds): Work<Order> {
+function* orderOf({ procedure, explorer, circuits, left }: Context): Work<Order> {
   const live = new Set(circuits.hazards.flatMap(({ sources }) => sources));
   const owed = [...procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
-  const owedAfter = yield* owedAfterSteps(graph, clustersOf(procedure, circuits), bounds);
+  const owedAfter = yield* owedAfterSteps(explorer.renewed(), clustersOf(procedure, circuits));
   return { left, owed, owedAfter };
+}
+
+/** Work that says so where it would take too much. */
+function worked<T>(work: () => Work<T>): () => Work<T | 'too-much'> {
+  return function* () {
+    try {
+      return yield* work();
+    } catch (error) {
+      if (error instanceof TooMuchWork) return 'too-much';
+      throw error;
+    }
+  };
 }
 
 function once<T>(compute: () => T): () => T {

@@ -11,6 +11,7 @@ import { elseIsWithin } from '../readings/says-within.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Step } from '../text/procedure.ts';
+import { grouped } from '../text/remembered.ts';
 import type { Analysis } from './analysis.ts';
 import { nameOf, wayTo } from './file-names.ts';
 
@@ -41,13 +42,14 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   if (!options.draft && (errors.length > 0 || !complete)) return { refused: errors, isFailure: false };
   const { value: readings } = yield* analysis.windows();
   const { steps, ...procedure } = analysis.procedure().value;
+  const left = grouped(order.left.map((one) => [one.index, one] as const));
   const model = buildCard({
     procedure: { ...procedure, steps },
     readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
     proofs: printedProofs(analysis.procedure().value),
     codes: readings.codes,
     left: steps.flatMap((step, index) =>
-      step.verb === 'stop' ? [{ index, left: order.left.filter((one) => one.index === index) }] : [],
+      step.verb === 'stop' ? [{ index, left: left.get(index) ?? [] }] : [],
     ),
     findings,
     owed: order.owed,

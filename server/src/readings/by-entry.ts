@@ -1,3 +1,4 @@
+import type { Effort } from '../bench/effort.ts';
 import type { ConditionRanges, Indication, Network } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Entry, Id, Procedure } from '../text/procedure.ts';
@@ -5,7 +6,7 @@ import { acceptedWindow, printedWindow, stepShowing } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { entriesFollowed } from './assumed.ts';
 import { conditionsOf, widened } from './conditions.ts';
-import { goodKey, goodReading } from './good.ts';
+import { goodKey, goodReading, workOf } from './good.ts';
 import type { LoopBench } from './loop-bench.ts';
 import type { Subject } from './subject.ts';
 
@@ -40,6 +41,7 @@ export function rowsByEntry(
   subject: Subject,
   arrivedAt: readonly LoopBench[],
   resolution: number,
+  { spend }: Effort,
 ): readonly EntryRow[] {
   if (procedure.entries.size === 0) return [];
   const benches = [...new Map(arrivedAt.map((bench) => [goodKey(subject, bench), bench])).values()];
@@ -47,6 +49,7 @@ export function rowsByEntry(
   if (entries.length === 0) return [];
   const conditions = conditionsOf(procedure);
   const rows = bandsOf(entries).map((bands): EntryRow => {
+    spend(workOf(subject) * benches.length);
     const ranges = conditionsFor(procedure, conditions, bands);
     const good = benches.map((bench) => goodReading(subject, bench, ranges));
     const indications = good.map(({ indication }) => indication);
@@ -75,18 +78,20 @@ function entriesIn(procedure: Procedure, subject: Subject, benches: readonly Loo
   return [...procedure.entries.values()].filter(({ id }) => followed.has(id));
 }
 
-/** Every combination of one band of each entry, with the narrowest bands that make a table of few enough rows. */
+/**
+ * Every combination of one band of each entry, with the narrowest bands that make a table of few enough rows; none where
+ * so many are entered that there are no such bands.
+ */
 function bandsOf(entries: readonly Entry[]): readonly (readonly Band[])[] {
-  let combined: readonly (readonly Band[])[] = [[]];
   for (const width of widths) {
-    combined = entries.reduce<readonly (readonly Band[])[]>(
-      (rows, { id, range }) =>
-        rows.flatMap((row) => cut(range, width).map((entered) => [...row, { entry: id, entered }])),
+    const cuts = entries.map(({ id, range }) => cut(range, width).map((entered) => ({ entry: id, entered })));
+    if (cuts.reduce((rows, { length }) => rows * length, 1) > mostRows) continue;
+    return cuts.reduce<readonly (readonly Band[])[]>(
+      (rows, bands) => rows.flatMap((row) => bands.map((band) => [...row, band])),
       [[]],
     );
-    if (combined.length <= mostRows) break;
   }
-  return combined;
+  return [];
 }
 
 /** A range cut at the multiples of a width. */

@@ -1,12 +1,13 @@
+import type { Effort } from '../bench/effort.ts';
 import { hardwareKey } from '../bench/hardware.ts';
 import { nameGroups } from '../bench/name-groups.ts';
 import { powerKey } from '../bench/power.ts';
 import {
+  networkWindow,
   indicateVoltage,
   inputOf,
   leakSeen,
   leakWindow,
-  networkWindow,
   voltageWindow,
 } from '../circuit/circuit.ts';
 import type { ConditionRanges, Indication } from '../circuit/circuit.ts';
@@ -45,17 +46,28 @@ const unknown: Good = {
 };
 
 /** Good readings of a procedure, each computed once for a bench. */
-export function goodReadings(procedure: Procedure): GoodReadings {
+export function goodReadings(procedure: Procedure, { spend }: Effort): GoodReadings {
   const conditions = conditionsOf(procedure);
   const known = new WeakMap<Subject, Map<string, Good>>();
   return (subject, bench) => {
     const ofSubject = known.get(subject) ?? new Map<string, Good>();
     known.set(subject, ofSubject);
     const key = goodKey(subject, bench);
-    const value = ofSubject.get(key) ?? goodReading(subject, bench, conditions);
+    const earlier = ofSubject.get(key);
+    if (earlier !== undefined) return earlier;
+    spend(workOf(subject));
+    const value = goodReading(subject, bench, conditions);
     ofSubject.set(key, value);
     return value;
   };
+}
+
+/** What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone. */
+export function workOf({ island, quantity, loop }: Subject): number {
+  const size = island.loops.reduce((sum, { elements }) => sum + elements.length, island.elements.length);
+  const sources = island.elements.filter(({ kind }) => kind === 'source').length;
+  const perElement = loop !== null ? 20 : quantity === 'voltage' ? 20 * (sources + 2) : 50;
+  return size * perElement;
 }
 
 /** Benches with the same key are alike to a subject: power matters only where sources stand in what is read. */

@@ -1,6 +1,7 @@
 import { connectorsOfPiece, piecesOf } from '../bench/pieces.ts';
 import type { Piece } from '../bench/pieces.ts';
 import type { Id, Loop, NetworkElement, Probe, Procedure } from '../text/procedure.ts';
+import { grouped, remembered } from '../text/remembered.ts';
 
 /** All that a reading can depend on as built: loops, the network that hangs on them, and their sources. */
 export interface Island {
@@ -28,17 +29,23 @@ export function islandsOf(procedure: Procedure): Islands {
 
 function makeIslands(procedure: Procedure): Islands {
   const pieces = piecesOf(procedure, 'through');
+  const standing = grouped(
+    pieces.flatMap((piece, at) => [...new Set(placesIn(piece))].map((place) => [place, at] as const)),
+  );
+  const ofLoop = new Map(pieces.flatMap((piece) => piece.loops.map((loop) => [loop, piece] as const)));
+  const alone = remembered((piece: Piece) => islandOf(procedure, [piece]));
   return {
-    ofLoop: (loop) =>
-      islandOf(
+    ofLoop: (loop) => {
+      const piece = ofLoop.get(loop);
+      return piece === undefined ? islandOf(procedure, []) : alone(piece);
+    },
+    ofProbes: (across) => {
+      const found = new Set(across.flatMap((probe) => standing.get(placeOf(probe)) ?? []));
+      return islandOf(
         procedure,
-        pieces.filter(({ loops }) => loops.includes(loop)),
-      ),
-    ofProbes: (across) =>
-      islandOf(
-        procedure,
-        pieces.filter((piece) => across.some((probe) => stands(piece, probe))),
-      ),
+        [...found].sort((a, b) => a - b).flatMap((at) => pieces[at] ?? []),
+      );
+    },
   };
 }
 
@@ -59,14 +66,23 @@ function rootOf({ regulated }: Procedure, source: Id): readonly Id[] {
   return supply.from === null ? [] : [supply.from];
 }
 
-/** A terminal stands where its connector does: all pins that it has in this piece or another. */
-function stands(piece: Piece, probe: Probe): boolean {
-  if ('node' in probe) return piece.nodes.includes(probe.node);
-  const { connector, pin } = probe;
-  return (
-    piece.loops.some(({ pins }) => pins.get(connector)?.includes(pin) === true) ||
-    piece.elements.some(
-      (element) => element.kind === 'connector' && element.id === connector && element.pin === pin,
-    )
-  );
+function placeOf(probe: Probe): string {
+  return 'node' in probe ? `node ${probe.node}` : placeOfPin(probe.connector, probe.pin);
+}
+
+function placeOfPin(connector: Id, pin: string): string {
+  return `pin ${connector}.${pin}`;
+}
+
+/** Where a probe can stand. A terminal stands where its connector does: all pins that it has in this piece or another. */
+function placesIn({ nodes, loops, elements }: Piece): readonly string[] {
+  return [
+    ...nodes.map((node) => `node ${node}`),
+    ...loops.flatMap(({ pins }) =>
+      [...pins].flatMap(([connector, both]) => both.map((pin) => placeOfPin(connector, pin))),
+    ),
+    ...elements.flatMap((element) =>
+      element.kind === 'connector' ? [placeOfPin(element.id, element.pin)] : [],
+    ),
+  ];
 }

@@ -1,9 +1,11 @@
 import { askedBy, loopsRead } from '../bench/asked.ts';
 import type { Measuring } from '../bench/asked.ts';
 import type { Circuits } from '../bench/circuits.ts';
-import { defaultBounds, explore } from '../bench/explore.ts';
-import type { Around, Arrival, Bounds, Exploration, Reported } from '../bench/explore.ts';
+import type { Around, Arrival, Exploration, Reported } from '../bench/explore.ts';
+import { effortOf, mostWork } from '../bench/effort.ts';
+import type { Effort } from '../bench/effort.ts';
 import type { StepGraph } from '../bench/graph.ts';
+import type { Explorer } from '../bench/run.ts';
 import type { Work } from '../bench/work.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { remembered } from '../text/remembered.ts';
@@ -62,11 +64,11 @@ export interface Readings {
 /** Explores the bench of each loop alone, and of each thing that is measured, and reads it wherever a step does. */
 export function* computeReadings(
   procedure: Procedure,
-  graph: StepGraph,
+  explorer: Explorer,
   circuits: Circuits,
-  bounds: Bounds = defaultBounds,
 ): Work<Readings> {
-  const good = goodReadings(procedure);
+  const { graph, explore, spend } = explorer;
+  const good = goodReadings(procedure, explorer);
   const automata = new Map<Id, LoopAutomaton>();
   const readings: Reading[] = [];
   const codes = new Map<number, Code[]>();
@@ -76,7 +78,7 @@ export function* computeReadings(
   const monitorOf = (id: Id): Id | null => procedure.loops.get(id)?.monitor ?? null;
   const subjectOf = remembered((loop: Loop) => loopSubject(procedure, loop));
   function* explored(automaton: BenchAutomaton): Work<Exploration<LoopBench>> {
-    const exploration = yield* explore(graph, loopBenchWatcher(automaton), bounds);
+    const exploration = yield* explore(loopBenchWatcher(automaton));
     for (const one of exploration.reported) reported.push(one);
     complete &&= exploration.complete;
     return exploration;
@@ -89,10 +91,11 @@ export function* computeReadings(
     const monitor = loop.monitor === null ? undefined : procedure.monitors.get(loop.monitor);
     const goodOn = remembered((bench: LoopBench) => good(subject, bench));
     const codesOn = remembered((bench: LoopBench) => codesSet(automaton, monitor, bench, subject, good));
+    spend(looking.length);
     for (const [index, step] of looking) {
       const asked = askedBy(step);
       if (asked?.of === 'loops' && asked.step.loops.includes(loop.id))
-        readings.push(readingAt(procedure, index, asked.step, subject, arrivals(index), goodOn));
+        readings.push(readingAt(procedure, index, asked.step, subject, arrivals(index), goodOn, explorer));
       const set = looks(step, automaton, monitorOf) ? codesAt(around(index), codesOn) : [];
       if (set.length > 0) codes.set(index, [...(codes.get(index) ?? []), ...set]);
     }
@@ -101,7 +104,7 @@ export function* computeReadings(
     const { arrivals } = yield* explored(islandAutomaton(subject.of, subject.island));
     const goodOn = remembered((bench: LoopBench) => good(subject, bench));
     for (const step of steps)
-      readings.push(readingAt(procedure, step.index, step, subject, arrivals(step.index), goodOn));
+      readings.push(readingAt(procedure, step.index, step, subject, arrivals(step.index), goodOn, explorer));
   }
   readings.sort((a, b) => a.index - b.index || orderInStep(graph, a) - orderInStep(graph, b));
   const codesInOrder = [...codes].sort(([a], [b]) => a - b).map(([index, set]) => ({ index, codes: set }));
@@ -118,7 +121,7 @@ export function noReadings(procedure: Procedure): Readings {
     codes: [],
     automata: new Map(),
     subjectOf: (loop) => loopSubject(procedure, loop),
-    good: goodReadings(procedure),
+    good: goodReadings(procedure, effortOf(mostWork)),
     reported: [],
     complete: false,
   };
@@ -153,6 +156,7 @@ function readingAt(
   subject: Subject,
   arrivals: readonly Arrival<LoopBench>[],
   goodOn: (bench: LoopBench) => Good,
+  effort: Effort,
 ): Reading {
   const good = arrivals.map((arrival) => ({ arrival, ...goodOn(arrival.state) }));
   const indications = good.flatMap(({ indication }) => (indication === null ? [] : [indication]));
@@ -167,7 +171,8 @@ function readingAt(
     ? printedWindow(accepted, stepShowing(subject.instrument, accepted), subject.quantity)
     : '';
   const benches = arrivals.map(({ state }) => state);
-  const byEntry = isKnown && expect === null ? rowsByEntry(procedure, subject, benches, resolution) : [];
+  const byEntry =
+    isKnown && expect === null ? rowsByEntry(procedure, subject, benches, resolution, effort) : [];
   const exact = expect !== null || [...good, ...byEntry].every((one) => one.exact);
   return { ...subject, index, accepted, printed, exact, byEntry, good };
 }

@@ -1,9 +1,11 @@
+import { TooMuchWork } from '../bench/effort.ts';
 import type { Reported } from '../bench/explore.ts';
 import { runAll } from '../bench/run.ts';
 import type { Work } from '../bench/work.ts';
 import type { Finding, Thrown } from '../text/finding.ts';
 import type { Context, Finder, Rule } from './rule.ts';
 import { fromReported, fromSeen, onePerSubject } from './to-finding.ts';
+import { tooMuchWork } from './too-much-work.ts';
 import type { Naming } from './to-finding.ts';
 
 export interface Applied {
@@ -11,10 +13,13 @@ export interface Applied {
   readonly complete: boolean;
   /** What a rule threw: the findings are those before it. */
   readonly thrown: Thrown | null;
+  /** It would have taken too much, and a finding says so beside those before it. */
+  readonly isTooMuch: boolean;
 }
 
 /** Applies every rule of a stage; rules that share a finder share its run. */
-export function* applyRules(context: Context, stage: Rule['stage'], rules: readonly Rule[]): Work<Applied> {
+export function* applyRules(asked: Context, stage: Rule['stage'], rules: readonly Rule[]): Work<Applied> {
+  const context = { ...asked, explorer: asked.explorer.renewed() };
   const naming = namingOf(context, rules);
   const findings: Finding[] = [];
   const report = (reported: readonly Reported[]): void => {
@@ -22,6 +27,7 @@ export function* applyRules(context: Context, stage: Rule['stage'], rules: reado
   };
   let complete = true;
   let thrown: Thrown | null = null;
+  let isTooMuch = false;
   try {
     if (stage === 'windows') report(context.readings.reported);
     const finders = new Set<Finder>(rules.filter((rule) => rule.stage === stage).map((rule) => rule.finder));
@@ -32,9 +38,12 @@ export function* applyRules(context: Context, stage: Rule['stage'], rules: reado
       for (const seen of finder.check?.(context) ?? []) findings.push(fromSeen(naming, seen));
     }
   } catch (error) {
-    thrown = { error };
+    isTooMuch = error instanceof TooMuchWork;
+    if (isTooMuch) findings.push(tooMuchWork(context.procedure, stage));
+    else thrown = { error };
   }
-  return { findings: onePerSubject(findings), complete: complete && thrown === null, thrown };
+  complete &&= thrown === null && !isTooMuch;
+  return { findings: onePerSubject(findings), complete, thrown, isTooMuch };
 }
 
 function namingOf({ procedure, graph, stepContent }: Context, rules: readonly Rule[]): Naming {

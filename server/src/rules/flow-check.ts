@@ -2,8 +2,9 @@ import { leastOf } from '../quantity/extremes.ts';
 import { leadsAstray } from '../bench/graph.ts';
 import { behindCalls } from '../bench/numbered-graph.ts';
 import type { Edge, StepGraph } from '../bench/graph.ts';
+import { wayOf } from '../bench/trace.ts';
 import type { Hops } from '../bench/trace.ts';
-import { shortestPath } from '../bench/shortest-path.ts';
+import { shortestPaths } from '../bench/shortest-path.ts';
 import { strongComponents } from '../text/strong-components.ts';
 import type { Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
@@ -33,13 +34,12 @@ function placeOf({ path }: { readonly path: Path }): string {
 
 function endless({ graph, reached }: Context): readonly Seen[] {
   const ends = canEnd(graph);
-  const entered = (index: number): boolean =>
-    index === 0 ||
-    graph.edges.some(
-      (edges, from) => reached[from] === true && ends[from] === true && edges.some(({ to }) => to === index),
-    );
+  const entered = new Set<Edge['to']>([0]);
+  for (const [from, edges] of graph.edges.entries())
+    if (reached[from] === true && ends[from] === true) for (const { to } of edges) entered.add(to);
+  const pathTo = shortestPaths(graph);
   return graph.steps.flatMap((_, index) =>
-    reached[index] === true && ends[index] !== true && entered(index)
+    reached[index] === true && ends[index] !== true && entered.has(index)
       ? [
           {
             index: behindCalls(graph.steps, index),
@@ -47,7 +47,7 @@ function endless({ graph, reached }: Context): readonly Seen[] {
               rule: 'endless',
               message: 'From this step on no path leads to an end of the procedure.',
             },
-            hops: shortestPath(graph, behindCalls(graph.steps, index)),
+            way: wayOf(() => pathTo(behindCalls(graph.steps, index))),
           },
         ]
       : [],
@@ -78,16 +78,18 @@ function repeats({ graph, reached }: Context): readonly Seen[] {
   const successors = graph.edges.map((edges, index) =>
     kept(index) ? edges.flatMap(({ to }) => (typeof to === 'number' && kept(to) ? [to] : [])) : [],
   );
+  const pathTo = shortestPaths(graph);
   return strongComponents(successors).flatMap((component): Seen[] => {
     const members = new Set(component);
     const first = leastOf(component.filter((index) => graph.steps[index]?.verb !== 'run'));
     const cycles = component.length > 1 || (successors[first] ?? []).includes(first);
     if (!cycles) return [];
-    const { hops, repeatsFrom } = roundTrip(graph, first, members);
+    const there = pathTo(first);
+    const way = wayOf(() => [...there.slice(0, -1), ...shortestCycle(graph, first, members)]);
     const message =
       'From this step a path comes back to it without inspecting, replacing or doing anything: ' +
       'the second time round nothing can read differently.';
-    return [{ index: first, issue: { rule: 'repeats', message }, hops, repeatsFrom }];
+    return [{ index: first, issue: { rule: 'repeats', message }, way, repeatsFrom: there.length - 1 }];
   });
 }
 
@@ -123,22 +125,12 @@ function changes(step: Step | undefined): boolean {
   }
 }
 
-function roundTrip(
-  graph: StepGraph,
-  first: number,
-  members: ReadonlySet<number>,
-): { hops: Hops; repeatsFrom: number } {
-  const there = shortestPath(graph, first);
-  const round = shortestCycle(graph, first, members);
-  return { hops: [...there.slice(0, -1), ...round], repeatsFrom: there.length - 1 };
-}
-
 function shortestCycle(graph: StepGraph, first: number, members: ReadonlySet<number>): Hops {
   const within = (_: number, edge: Edge): boolean => typeof edge.to === 'number' && members.has(edge.to);
   const starts = (graph.edges[first] ?? []).filter((edge) => within(first, edge));
   const rounds = starts.map((edge): Hops => {
     const onward =
-      edge.to === first ? [] : shortestPath(graph, first, typeof edge.to === 'number' ? edge.to : 0, within);
+      edge.to === first ? [] : shortestPaths(graph, typeof edge.to === 'number' ? edge.to : 0, within)(first);
     return [{ index: first, by: edge }, ...onward.slice(0, -1)];
   });
   return rounds.reduce((best, round) => (round.length < best.length ? round : best), rounds[0] ?? []);

@@ -4,7 +4,7 @@ import type { Watcher } from '../bench/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
 import type { Cone, Hardware } from '../bench/hardware.ts';
 import type { Hazard } from '../bench/hazards.ts';
-import { powerAfter, powerAtStart, powerKey, powerReturns } from '../bench/power.ts';
+import { powerAfter, powerAtStart, powerKey, returning } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
 import { running } from '../bench/run.ts';
 import type { Run } from '../bench/run.ts';
@@ -60,9 +60,6 @@ function watchConnector(
       const hardware = hardwareAfter(state.hardware, step, cone);
       const warned = step.warning !== undefined || step.danger !== undefined;
       const open = hazard.connectors.includes(connector) ? openings(hazard, connector, hardware) : [];
-      const returning = hazard.sources.filter((source) =>
-        powerReturns(state.power, step, source, hazard.sources),
-      );
       const back = highVoltageBack(procedure, hazard, step);
       const inTheWay = back.length === 0 ? [] : [...open, ...loadsIn(loaded, connector, hardware)];
       if (inTheWay.length > 0)
@@ -73,7 +70,7 @@ function watchConnector(
             `${listed(back)} comes back while ${listed([...new Set(inTheWay)])}: no notice makes that safe. ` +
             'Plug every connector that leads it and remove every load before this step.',
         });
-      else if (!warned && open.length > 0 && returning.length > 0)
+      else if (!warned && open.length > 0 && returning(state.power, step, hazard.sources).length > 0)
         report({
           rule: 'half-open',
           subject: hazard.id,

@@ -13,17 +13,18 @@ export const barInTheWayFinder: Finder = { check: (context) => byMeasurement(con
 type Look = (procedure: Procedure, reading: Reading, bench: GoodOnBench) => Issue | null;
 
 /** The nearest bench of each measurement on which something is wrong. */
-function byMeasurement({ procedure, readings }: Context, look: Look): readonly Seen[] {
+function byMeasurement({ procedure, explorer, readings }: Context, look: Look): readonly Seen[] {
   return readings.readings.flatMap((reading): readonly Seen[] => {
     if (reading.loop !== null) return [];
     for (const bench of reading.good) {
+      explorer.spend(20 * reading.island.elements.length);
       const issue = look(procedure, reading, bench);
       if (issue !== null)
         return [
           {
             index: reading.index,
             issue: { underline: ['across'], ...issue },
-            hops: bench.arrival.way.hops(),
+            way: bench.arrival.way,
           },
         ];
     }

@@ -2,7 +2,7 @@ import type { Circuits } from '../bench/circuits.ts';
 import type { Explorer, Run } from '../bench/run.ts';
 import type { StepGraph } from '../bench/graph.ts';
 import type { Issue } from '../bench/issue.ts';
-import type { Hops } from '../bench/trace.ts';
+import type { Way } from '../bench/trace.ts';
 import type { Left } from '../readings/left.ts';
 import type { Readings } from '../readings/reading.ts';
 import type { SharedWatchers } from '../readings/shared-watchers.ts';
@@ -34,7 +34,8 @@ export interface Context {
 export interface Seen {
   readonly issue: Issue;
   readonly index?: number;
-  readonly hops?: Hops;
+  /** The path to it. */
+  readonly way?: Way;
   /** For a cycle: index of the hop that the path returns to. */
   readonly repeatsFrom?: number;
 }

@@ -1,7 +1,7 @@
 import type { StepGraph } from '../bench/graph.ts';
 import type { Reported } from '../bench/explore.ts';
 import type { Issue } from '../bench/issue.ts';
-import { stepAt, traceLength, traceOf, wayAlong } from '../bench/trace.ts';
+import { stepAt, traceLength, traceOf } from '../bench/trace.ts';
 import type { Way } from '../bench/trace.ts';
 import type { Seen } from './rule.ts';
 import type { Finding, Related, Severity, Stage } from '../text/finding.ts';
@@ -23,9 +23,8 @@ export function fromReported(naming: Naming, { issue, index, way }: Reported): F
   return finding(naming, issue, index, way);
 }
 
-export function fromSeen(naming: Naming, { issue, index, hops, repeatsFrom }: Seen): Finding {
-  const way = hops === undefined || hops.length === 0 ? null : wayAlong(hops);
-  return finding(naming, issue, index ?? null, way, repeatsFrom);
+export function fromSeen(naming: Naming, { issue, index, way, repeatsFrom }: Seen): Finding {
+  return finding(naming, issue, index ?? null, way ?? null, repeatsFrom);
 }
 
 function finding(

@@ -33,10 +33,11 @@ export const tooManyStates: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'The paths to a step leave the bench in too many different states to follow them all.',
+  meaning:
+    'The paths to a step leave the bench in too many different states to follow them all, or the whole procedure is too large for that.',
   why: 'What is not followed is not checked, and must not pass as checked.',
   source: 'a guard of this program',
-  // The explorer itself reports it, for every rule.
+  // The explorer itself reports it, for every rule; of the whole procedure see too-much-work.ts.
   finder: {},
   examples: {
     triggers: example('seven connectors that may each be locked or not', branches(7), circuit(7)),

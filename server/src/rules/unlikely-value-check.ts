@@ -70,7 +70,8 @@ function unlikelySafe({ procedure }: Context): readonly Seen[] {
   return [...procedure.sources.values()].flatMap((source): readonly Seen[] => {
     const found = safeLimit(source);
     // Where it is never above the safe voltage, that is told by a rule of its own.
-    if (found === null || found.safe <= found.volts * usual.safeOfVoltage || found.safe >= found.volts) return [];
+    if (found === null || found.safe <= found.volts * usual.safeOfVoltage || found.safe >= found.volts)
+      return [];
     const [safe, volts] = [found.safe, found.volts].map((value) => formatQuantity(value, 'voltage'));
     return [
       unlikely(

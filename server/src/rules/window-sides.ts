@@ -1,6 +1,6 @@
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
-import { pathInWords, traceOf } from '../bench/trace.ts';
+import { traceOf, wayInWords } from '../bench/trace.ts';
 import type { Related } from '../text/finding.ts';
 import type { Path } from '../text/where.ts';
 import type { Context, Seen } from './rule.ts';
@@ -43,9 +43,9 @@ export function seen(
     const last = graph.steps[reading.index];
     if (last === undefined) return [];
     const at = { file: last.file, path: last.path, part: 'value' as const };
-    return [{ at, message: `${benchInWords(side.arrival.state)}: by steps ${pathInWords(trace)}` }];
+    return [{ at, message: `${benchInWords(side.arrival.state)}: ${wayInWords(trace)}` }];
   });
-  const hops = sides[0] === undefined ? [] : sides[0].arrival.way.hops();
+  const [first] = sides;
   return {
     index: reading.index,
     issue: {
@@ -55,6 +55,6 @@ export function seen(
       message,
       related,
     },
-    hops,
+    ...(first === undefined ? {} : { way: first.arrival.way }),
   };
 }

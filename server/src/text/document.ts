@@ -21,10 +21,10 @@ export interface ParsedDocument {
 /** Reads YAML into a tree. Every scalar stays the text that was written: the schema decides what it is. */
 export function parseDocument(text: string): ParsedDocument {
   const tokens = tokensOf(text);
-  if (tokens === null) return refused(0, `more than ${mostWords} words and signs`);
+  if (tokens === null) return refused(0, tooManyWords);
   const walked = walk(tokens);
   const { count, first } = walked.errors;
-  if (count > mostErrors) return refused(first, `more than ${mostErrors} errors in its YAML`);
+  if (count > mostErrors) return refused(first, tooManyErrors);
   const deep = walked.tooDeep;
   if (deep !== null) {
     const message = sentenceFor('RESOURCE_EXHAUSTION', '') ?? '';
@@ -43,8 +43,15 @@ export function parseDocument(text: string): ParsedDocument {
   return assemble(text, marksOf(text, walked, tokens), documents);
 }
 
-function refused(at: number, reason: string): ParsedDocument {
-  const message = `This file has ${reason}. A procedure is a few kilobytes; it has not been read.`;
+const tooManyWords =
+  `This file has more than ${mostWords} words and signs, and no longer one is read. ` +
+  'A procedure has a few thousand: make several procedures of it.';
+
+const tooManyErrors =
+  `This file has more than ${mostErrors} errors in its YAML, and is not read. ` +
+  'Is it a procedure? If so, mend the first of them: others often follow from it.';
+
+function refused(at: number, message: string): ParsedDocument {
   return { root: null, problems: [{ rule: 'yaml', at: { range: { from: at, to: at + 1 } }, message }] };
 }
 
