@@ -34,6 +34,6 @@ test('the network of the readme has nothing to find, and one under power has', (
   expect(analysed(idle).findings.map(({ rule }) => rule)).toContain('no-difference');
   const powered = text.replace('  - disconnect: battery\n', '').replace('  - reconnect: battery\n', '');
   expect(analysed(powered).findings.map(({ rule, severity }) => `${severity} ${rule}`)).toContain(
-    'error impossible',
+    'error powered-measurement',
   );
 });

@@ -15,14 +15,14 @@ sources:
   battery: { kind: battery, voltage: 12.6 V, feeds: [control-unit], wait: 3 min } # the wait as the maker states it
 
 instruments:
-  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω }
+  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
 
 loads:
   bench-lamp: { kind: lamp, resistance: 3.0 Ω ± 5 % } # measured cold
 
 parts:
   coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
-  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }
+  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }
 
 connectors:
   K30: { contact: 2..15 mΩ, shorting-bar: { side: end, closes: unlocked, resistance: 0.2..0.4 Ω } }

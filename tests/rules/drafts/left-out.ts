@@ -44,7 +44,7 @@ export const leftOut: readonly Draft[] = [
     text: draftText(readOnly, {
       parts: `${circuit.parts}  trainer: { kind: initiator, resistance: 2.2 Ω, live: false }\n  seat: { kind: heater, resistance: 4 Ω }\n  loom: { kind: cable, resistance: 20 mΩ }\n`,
     }),
-    must: ['information - inert-stage trainer'],
+    must: ['warning - inert-stage trainer'],
   },
   {
     story: 'a stage that stands nowhere is replaced: told once, where it is defined',

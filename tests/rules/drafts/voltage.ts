@@ -26,8 +26,8 @@ const prove = `  - prove-dead: traction
 /** The service plug leads an airbag loop too, which the battery feeds through its unit. */
 const plugOfBoth: Changes = {
   sources: highVoltage.sources?.replace('[vehicle-unit]', '[vehicle-unit, control-unit], wait: 3 min') ?? '',
-  instruments: `${highVoltage.instruments ?? ''}  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω }\n`,
-  parts: `${highVoltage.parts ?? ''}  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }\n`,
+  instruments: `${highVoltage.instruments ?? ''}  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }\n`,
+  parts: `${highVoltage.parts ?? ''}  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }\n`,
   loops: `${highVoltage.loops?.replace(' }', ', pins: { S1: [1, 2] } }') ?? ''}  stage-loop: { path: [control-unit, S1, stage-1], pins: { S1: [3, 4] } }\n`,
 };
 
