@@ -1,7 +1,7 @@
 import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { netPieces } from './network.ts';
 import { touchedIds } from './touch.ts';
-import { allLoops } from './world.ts';
+import { allLoops, carriedBy, connectorsOf } from './world.ts';
 import type { World, Wrong } from './world.ts';
 
 /*
@@ -30,6 +30,14 @@ function stagesNear(procedure: Procedure, touched: Id): Id[] {
   );
 }
 
+/** Whether a load goes into a loop of which some connector leads high voltage, or takes it away. */
+function isFittedBeside(procedure: Procedure, step: Step): boolean {
+  const place = step.verb === 'fit' ? step.at : step.verb === 'move' ? step.to : null;
+  const loop = procedure.loops.get(place?.loop ?? '');
+  const leads = (id: Id): boolean => carriedBy(procedure, id).some(({ kind }) => kind === 'high-voltage');
+  return loop !== undefined && connectorsOf(loop).some(leads);
+}
+
 /** What a step lacks, and what hands have come to after it. */
 export function notices(
   procedure: Procedure,
@@ -56,7 +64,7 @@ export function notices(
   const isNew = (id: Id): boolean => !world.met.includes(id);
   const lacks =
     (!isWarned && (handled.length > 0 || near.some(isNew))) ||
-    (!isDanger && [...voltage, ...back].some(isNew));
+    (!isDanger && ([...voltage, ...back].some(isNew) || isFittedBeside(procedure, step)));
   return {
     wrongs: lacks ? [{ rule: 'missing-notice', subject: null }] : [],
     met: [...new Set([...world.met, ...near, ...voltage, ...back])].sort(),

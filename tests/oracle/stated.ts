@@ -3,6 +3,7 @@ import type { Told } from './oracle.ts';
 import { namedIn } from './node-names.ts';
 import { holdsThere, isPreferred } from './resistance.ts';
 import { pointsOf } from './ways.ts';
+import { barLike, unlikely, unstatedCurrents } from './unlikely.ts';
 import { dangers, discharge } from './world.ts';
 
 /* What is to be said of the entries of a file, whatever its steps do with them. */
@@ -78,5 +79,13 @@ export function ofEntries(procedure: Procedure): Told[] {
       ? [{ rule: 'unfit-meter', step: step.number, subject: step.with, shortest: null }]
       : [],
   );
-  return [...waits(procedure), ...parts(procedure), ...nodes(procedure), ...meters];
+  return [
+    ...waits(procedure),
+    ...parts(procedure),
+    ...nodes(procedure),
+    ...meters,
+    ...unlikely(procedure),
+    ...unstatedCurrents(procedure),
+    ...barLike(procedure),
+  ];
 }

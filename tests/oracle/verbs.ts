@@ -2,6 +2,7 @@ import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedu
 import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
 import { measureWrongs, shownSound } from './network.ts';
+import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
 import { canBeProven, proofTooEarly, touch } from './touch.ts';
 import { codesSet } from './values.ts';
@@ -162,6 +163,8 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   const said = notices(procedure, world, step);
   const measured = measureWrongs(procedure, world, step);
   const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs, ...measured];
+  const bar = barMeasured(procedure, world, step);
+  if (bar !== null) wrongs.push({ rule: 'bar-in-the-way', subject: bar });
   const excuses = [...hands.excuses, ...proof.excuses];
   for (const subject of impossible(procedure, world, step)) wrongs.push({ rule: 'impossible', subject });
   if ((step.verb === 'disconnect' || step.verb === 'reconnect') && world.ignition)

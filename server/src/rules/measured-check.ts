@@ -2,7 +2,7 @@ import { standingBetween } from '../readings/standing.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { barIsClosed } from '../bench/hardware.ts';
 import type { Issue } from '../bench/issue.ts';
-import type { Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* What is measured by hand past a monitor, or across a closed shorting bar. */
@@ -51,11 +51,21 @@ function acrossBar(procedure: Procedure, reading: Reading, { arrival }: GoodOnBe
   const bar = connector?.shortingBar ?? null;
   if (connector === undefined || bar === null) return null;
   if (one.side !== bar.side || other.side !== bar.side) return null;
-  const isBridged = bar.pins === null || [one, other].every(({ pin }) => bar.pins?.includes(pin) === true);
-  if (!isBridged || !barIsClosed(procedure, connector, arrival.state.hardware)) return null;
+  const bridged = bar.pins === null ? loopPins(procedure, connector.id) : [bar.pins];
+  const isBridged = bridged.some((pins) => pins.includes(one.pin) && pins.includes(other.pin));
+  if (!(isBridged || bridged.length === 0) || !barIsClosed(procedure, connector, arrival.state.hardware))
+    return null;
   const [near, far] = connector.sides;
   const message =
     `The shorting bar of ${connector.id} is closed across ${reading.of} here, so ${reading.instrument?.id ?? 'the instrument'} shows the bar, whatever hangs on it. ` +
     `Measure at ${connector.id}.${bar.side === near ? far : near}, or state with \`expect\` what the bar itself shows.`;
   return { rule: 'bar-in-the-way', subject: connector.id, message };
+}
+
+/** The pins that each loop uses of a connector; a bar that names none bridges those. */
+function loopPins({ loops }: Procedure, connector: Id): readonly (readonly [string, string])[] {
+  return [...loops.values()].flatMap(({ pins }) => {
+    const used = pins.get(connector);
+    return used === undefined ? [] : [used];
+  });
 }

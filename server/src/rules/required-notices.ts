@@ -36,6 +36,10 @@ export const protectFromVoltage =
 export const keepAwayFromVoltage =
   "High voltage comes back, and it kills. Keep everybody away from its parts, and go by the maker's service information.";
 
+/** What is said where a load goes in beside the pins of high voltage. */
+export const besidesVoltage =
+  'High-voltage pins sit beside the pins of the loop. Fit the load to the pins of the loop alone, after the proof, with the protective equipment on.';
+
 export const requiredNotices: readonly RequiredNotice[] = [
   {
     signal: 'warning',
@@ -71,7 +75,27 @@ export const requiredNotices: readonly RequiredNotice[] = [
     asks: (source) => `${source} comes back here for the first time`,
     says: keepAwayFromVoltage,
   },
+  {
+    signal: 'danger',
+    often: 'every',
+    hazards: highVoltage,
+    isMet: fitsBesides,
+    asks: (source) => `The load goes into a loop whose connectors lead ${source} beside its own pins`,
+    says: besidesVoltage,
+  },
 ];
+
+/** Whether a load is fitted in a loop through a connector that carries a source, or isolates it. */
+function fitsBesides({ all, hazardsAt }: Circuits, step: Step, source: Id): boolean {
+  return changesTo('load', step).some(({ at }) => {
+    const loop = all.find((circuit) => at !== null && circuit.loop !== null && circuit.id === at.loop);
+    return (
+      loop?.connectors.some((id) =>
+        hazardsAt(id).some((hazard) => hazard.id === source && !hazard.isLoop),
+      ) === true
+    );
+  });
+}
 
 function highVoltage({ sources }: Procedure): readonly Id[] {
   return [...sources.values()].filter(isHighVoltage).map(({ id }) => id);
