@@ -35,7 +35,7 @@ describe('keys', () => {
 
   test('new entries of a section, complete', () => {
     expect(taken('parts:\n  |', 'initiator')).toBe(
-      'parts:\n  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }',
+      'parts:\n  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, live: true }',
     );
     expect(labels('connectors:\n  |')).toEqual(['connector', 'connector with shorting bar']);
   });

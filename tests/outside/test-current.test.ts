@@ -8,7 +8,7 @@ import { testCurrent } from '../../server/src/rules/test-current.ts';
 function said(sends: string, noFire: string): readonly string[] {
   const text = testCurrent.examples.triggers.text.replace('50 mA', sends).replace('400 mA', noFire);
   const findings = finish(analyse(snapshotOf([{ id: 'example', text }]), 'example').findings('order'));
-  return findings.map(({ rule }) => rule);
+  return findings.map(({ rule }) => rule).filter((rule) => rule !== 'unlikely-value');
 }
 
 describe('data sheets of squib drivers, against a no-fire current of 0.4 A (from memory)', () => {

@@ -37,19 +37,9 @@ interface Placed {
 export function drawLoop(loop: LoopDrawing, key: string): readonly Markup[] {
   const parts = cut(loop.elements.map(place));
   return parts.map((part, index) =>
-    drawPart(
-      index < mostDescribed ? loop : { ...loop, description: describedBefore },
-      part,
-      `${key}-${index + 1}`,
-      index > 0,
-      index < parts.length - 1,
-    ),
+    drawPart(loop, part, `${key}-${index + 1}`, index > 0, index < parts.length - 1),
   );
 }
-
-/** The whole loop is described with each part; with so many only: a loop of thousands of elements has hundreds of parts. */
-const mostDescribed = 8;
-const describedBefore = 'The loop goes on. The whole of it is described with its first part.';
 
 function place(drawn: Drawn): Placed {
   const names = drawn.kind === 'unknown' ? [] : wrapText(drawn.id, nameWidth);
