@@ -19,30 +19,20 @@ export interface Proves {
   readonly within: (step: Step, outcome: Outcome, of: string) => boolean;
   /** Whether the window of a reading can tell a sound loop from a broken one: an open loop must not pass as `within`. */
   readonly loop: (step: Step, loop: Id) => boolean;
-  /** What a measurement shows, as built; null: nothing. */
-  readonly measured: (step: Step) => ShownByHand | null;
+  /** Whether a reading of a loop, or between probes, shows a part, connector or monitor to be sound, everything mated. */
+  readonly thing: (step: Step, of: string, thing: Id) => boolean;
+  /** The connectors around what is measured by hand, where a thing stands in it; null: it does not. */
+  readonly around: (step: Step, thing: Id) => readonly Id[] | null;
 }
 
-export interface ShownByHand {
-  /** The parts and connectors that lie on some way between the probes; unknown where a value could not be read. */
-  readonly things: ReadonlySet<Id> | 'unknown';
-  /** All that have to be mated for it. */
-  readonly connectors: readonly Id[];
-}
-
-/**
- * Follows what `opens` starts until a reading of one of the loops, whole and left by an outcome that says `within`,
- * settles it, or a measurement that `shows` it.
- */
+/** Follows what `opens` starts until a reading that `settles` it is left by an outcome that says `within`. */
 function verificationWatcher(
   watches: string,
-  loops: readonly Loop[],
-  proves: Proves,
+  connectors: readonly Id[],
   opens: (step: Step) => boolean,
-  byHand: ReadonlyMap<Step, ShownByHand> = new Map(),
+  settles: (hardware: Hardware, step: Step, outcome: Outcome) => boolean,
 ): Watcher<Unverified> {
-  const around = [...byHand.values()].flatMap(({ connectors }) => connectors);
-  const cone: Cone = { connectors: new Set([...loops.flatMap(connectorsOf), ...around]) };
+  const cone: Cone = { connectors: new Set(connectors) };
   return {
     watches,
     start: { pending: false, hardware: hardwareAtStart },
@@ -52,21 +42,10 @@ function verificationWatcher(
       const pending = state.pending || opens(step);
       return hardware === state.hardware && pending === state.pending ? state : { pending, hardware };
     },
-    take: (state, step, edge) => {
-      const { outcome } = edge;
-      if (!state.pending || outcome === undefined) return state;
-      const isVerified =
-        step.verb === 'measure'
-          ? isShown(state.hardware, byHand.get(step)) && proves.within(step, outcome, step.of)
-          : loops.some(
-              (loop) =>
-                isRead(step, loop.id) &&
-                isWhole(state.hardware, loop) &&
-                proves.loop(step, loop.id) &&
-                proves.within(step, outcome, loop.id),
-            );
-      return isVerified ? { ...state, pending: false } : state;
-    },
+    take: (state, step, { outcome }) =>
+      state.pending && outcome !== undefined && settles(state.hardware, step, outcome)
+        ? { ...state, pending: false }
+        : state,
   };
 }
 
@@ -74,31 +53,30 @@ function isRead(step: Step, loop: Id): boolean {
   return loopsRead(step).includes(loop);
 }
 
-/** Whether a measurement shows it here: all connectors around it are mated, and no load sits on one. */
-function isShown({ connectors, loads }: Hardware, shown: ShownByHand | undefined): boolean {
-  if (shown === undefined) return false;
-  const isBare = (id: Id): boolean =>
-    !connectors.has(id) && ![...loads.values()].some((at) => at.connector === id);
-  return shown.connectors.every(isBare);
+/** Whether all these connectors are mated, and no load sits on one. */
+function areBare({ connectors, loads }: Hardware, ids: readonly Id[]): boolean {
+  return ids.every((id) => !connectors.has(id) && ![...loads.values()].some((at) => at.connector === id));
 }
 
-/**
- * Follows a repair of a part, connector or monitor: any loop that holds it can show that it is good, and any measurement
- * between the probes of which it lies.
- */
+/** Follows a repair of a part, connector or monitor until a reading of anything it stands in shows it to be sound. */
 export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Watcher<Unverified> {
   const loops = [...procedure.loops.values()].filter((loop) => holds(loop, id));
-  const byHand = new Map<Step, ShownByHand>();
+  const byHand = new Map<Step, readonly Id[]>();
   for (const step of procedure.steps) {
-    const shown = proves.measured(step);
-    if (shown !== null && (shown.things === 'unknown' || shown.things.has(id))) byHand.set(step, shown);
+    const around = proves.around(step, id);
+    if (around !== null) byHand.set(step, around);
   }
   return verificationWatcher(
     `the repair of ${id} and what is open in its circuits`,
-    loops,
-    proves,
+    [...loops.flatMap(connectorsOf), ...[...byHand.values()].flat()],
     (step) => replacedBy(step).includes(id),
-    byHand,
+    (hardware, step, outcome) => {
+      const within = (of: string): boolean => proves.within(step, outcome, of) && proves.thing(step, of, id);
+      if (step.verb !== 'measure')
+        return loops.some((loop) => isRead(step, loop.id) && isWhole(hardware, loop) && within(loop.id));
+      const around = byHand.get(step);
+      return around !== undefined && areBare(hardware, around) && within(step.of);
+    },
   );
 }
 
@@ -109,10 +87,19 @@ export function repairWatcher(procedure: Procedure, id: Id, proves: Proves): Wat
 export function openedLoopWatcher(procedure: Procedure, loop: Loop, proves: Proves): Watcher<Unverified> {
   const shared = (id: Id): boolean =>
     holds(loop, id) && [...procedure.loops.values()].filter((one) => holds(one, id)).length > 1;
-  return verificationWatcher(`what is open in ${loop.id}`, [loop], proves, (step) => {
-    const opened = changesTo('connector', step).some(({ id, to }) => to !== 'mated' && holds(loop, id));
-    return opened || replacedBy(step).some(shared);
-  });
+  return verificationWatcher(
+    `what is open in ${loop.id}`,
+    connectorsOf(loop),
+    (step) => {
+      const opened = changesTo('connector', step).some(({ id, to }) => to !== 'mated' && holds(loop, id));
+      return opened || replacedBy(step).some(shared);
+    },
+    (hardware, step, outcome) =>
+      isRead(step, loop.id) &&
+      isWhole(hardware, loop) &&
+      proves.loop(step, loop.id) &&
+      proves.within(step, outcome, loop.id),
+  );
 }
 
 function holds(loop: Loop, id: Id): boolean {

@@ -106,7 +106,8 @@ function cut(range: Span | null, width: number): readonly Span[] {
   });
 }
 
-function conditionsFor(
+/** The conditions where what is entered lies in these bands, or a little beyond by its accuracy. */
+export function conditionsFor(
   { entries }: Procedure,
   { ambient, entered }: ConditionRanges,
   bands: readonly Band[],

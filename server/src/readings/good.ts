@@ -78,7 +78,11 @@ export function goodKey({ island }: Subject, { hardware, power }: LoopBench): st
 /** The same under other conditions than those that the procedure holds for. */
 export function goodReading(subject: Subject, bench: LoopBench, ranges: ConditionRanges): Good {
   const seen = subject.seen(bench);
-  if (seen === null) return unknown;
+  return seen === null ? unknown : readingOf(subject, seen, ranges);
+}
+
+/** The same of a network that may have been changed. */
+export function readingOf(subject: Subject, seen: Seen, ranges: ConditionRanges): Good {
   switch (subject.quantity) {
     case 'resistance':
       return goodOhms(subject, seen, ranges);

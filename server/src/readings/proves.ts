@@ -1,19 +1,20 @@
 import { askedBy } from '../bench/asked.ts';
-import { hardwareAtStart } from '../bench/hardware.ts';
-import type { Proves, ShownByHand } from '../bench/verification.ts';
-import type { Procedure, Step } from '../text/procedure.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
-import { openIsWithin } from './accepted.ts';
-import { islandNetwork } from './island-network.ts';
-import { ownersBetween } from './obstacles.ts';
+import type { Proves } from '../bench/verification.ts';
+import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Reading, Readings } from './reading.ts';
 import { saysWithin } from './says-within.ts';
+import { showsSound, tellsOpen } from './shows.ts';
 
-/**
- * A reading proves nothing where an open circuit is within its window. A window that is not known is not held against it,
- * nor is a measurement of what could not be read.
- */
+/** What readings prove, each worked out once for a reading and a thing. */
 export function provesBy(procedure: Procedure, readings: Readings): Proves {
+  const known = new Map<Reading, Map<Id, boolean>>();
+  const shows = (reading: Reading, thing: Id): boolean => {
+    const ofReading = known.get(reading) ?? new Map<Id, boolean>();
+    known.set(reading, ofReading);
+    const value = ofReading.get(thing) ?? showsSound(procedure, reading, thing);
+    ofReading.set(thing, value);
+    return value;
+  };
   return {
     within: (step, outcome, of) => {
       if (step.verb !== 'read' && step.verb !== 'measure') return false;
@@ -21,25 +22,31 @@ export function provesBy(procedure: Procedure, readings: Readings): Proves {
       return reading === undefined ? outcome.name === 'within' : saysWithin(step, outcome, reading);
     },
     loop: (step, loop) => tellsOpen(readings.at(step.index, loop)),
-    measured: (step) => measuredBy(procedure, readings, step),
+    thing: (step, of, thing) => {
+      const reading = readings.at(step.index, of);
+      if (reading === undefined) return true;
+      // A control unit that is replaced is shown by each reading that it takes itself.
+      return procedure.monitors.has(thing) ? tellsOpen(reading) : shows(reading, thing);
+    },
+    around: (step, thing) => connectorsAround(procedure, readings, step, thing),
   };
 }
 
-function tellsOpen(reading: Reading | undefined): boolean {
-  const accepted = reading?.accepted ?? null;
-  return accepted === null || !openIsWithin(accepted);
-}
-
-/** Of a resistance: all that lies on some way between the probes as built, every source taken away. */
-function measuredBy(procedure: Procedure, readings: Readings, step: Step): ShownByHand | null {
+/** The connectors of what is measured, where a thing stands in it; null: it does not, or nothing is measured. */
+function connectorsAround(
+  { network }: Procedure,
+  readings: Readings,
+  step: Step,
+  thing: Id,
+): readonly Id[] | null {
   const asked = askedBy(step);
-  if (asked?.of !== 'points' || !quantityFacts[asked.step.quantity].byOwnCurrent) return null;
+  if (asked?.of !== 'points') return null;
   const reading = readings.at(step.index, asked.step.of);
-  if (!tellsOpen(reading)) return null;
-  if (reading === undefined) return { things: 'unknown', connectors: [] };
-  const { island, probes } = reading;
-  const power = { ignitionOn: false, disconnected: island.sources };
-  const built = islandNetwork(procedure, island, { power, hardware: hardwareAtStart });
-  if (built === null || probes === null) return { things: 'unknown', connectors: island.connectors };
-  return { things: ownersBetween(island, built, probes), connectors: island.connectors };
+  // What could not be read may hold anything.
+  if (reading === undefined) return [];
+  const { elements, loops, connectors } = reading.island;
+  const stands =
+    elements.some(({ id }) => id === thing) ||
+    loops.some((loop) => loop.elements.some(({ id }) => id === thing));
+  return stands || !network.complete ? connectors : null;
 }

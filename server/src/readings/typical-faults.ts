@@ -4,6 +4,7 @@ import type { Element } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Id, Loop, Procedure } from '../text/procedure.ts';
 import { conditionsOf } from './conditions.ts';
+import { leastAdded } from './least-added.ts';
 import { loopNetwork } from './island-network.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { barBetween } from './loop-network.ts';
@@ -11,11 +12,9 @@ import { barBetween } from './loop-network.ts';
 /** A fault that circuits are known to have, and the ohms between the terminals of the monitor with it. */
 export type TypicalFault =
   | { readonly kind: 'open'; readonly circuit: 'open' }
-  | { readonly kind: 'added' | 'bridged'; readonly circuit: Span }
+  | { readonly kind: 'added'; readonly ohms: number; readonly circuit: Span }
+  | { readonly kind: 'bridged'; readonly circuit: Span }
   | { readonly kind: 'bar'; readonly connector: Id; readonly circuit: Span };
-
-/** Added resistance below this many ohms counts as tolerance. Common practice, no source. */
-export const leastAdded = 1;
 
 /**
  * The typical faults of a loop that a reading on this bench sees: open, the least added resistance that counts, bridged
@@ -40,14 +39,15 @@ export function typicalFaults(procedure: Procedure, loop: Loop, bench: LoopBench
     return piece === 'contact' || procedure.parts.has(owner);
   });
   if (!ofCircuit.some(isInSeries)) return [];
+  const ohms = leastAdded(procedure, loop, network, ranges) ?? 0;
   const added: Span = {
-    least: good.least + leastAdded,
-    nominal: good.nominal + leastAdded,
-    most: good.most + leastAdded,
+    least: good.least + ohms,
+    nominal: good.nominal + ohms,
+    most: good.most + ohms,
   };
   return [
     { kind: 'open', circuit: 'open' },
-    { kind: 'added', circuit: added },
+    { kind: 'added', ohms, circuit: added },
     { kind: 'bridged', circuit: { least: 0, nominal: 0, most: 0 } },
     ...loop.elements.flatMap(({ id }): TypicalFault[] => {
       const connector = stateOf(hardware, id) === 'mated' ? procedure.connectors.get(id) : undefined;

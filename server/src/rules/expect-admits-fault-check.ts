@@ -7,7 +7,7 @@ import type { MeasuredFault } from '../readings/measured-faults.ts';
 import type { Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
 import { subjectInWords } from '../readings/subject.ts';
-import { leastAdded, typicalFaults } from '../readings/typical-faults.ts';
+import { typicalFaults } from '../readings/typical-faults.ts';
 import type { TypicalFault } from '../readings/typical-faults.ts';
 import type { Indication } from '../circuit/circuit.ts';
 import { judgedByLoad } from './load-out-of-window-check.ts';
@@ -82,7 +82,7 @@ function inWords({ fault, shown }: Admitted): string {
     case 'open':
       return 'open';
     case 'added':
-      return `${ohmsInWords(leastAdded)} too high (${shownInWords(shown)})`;
+      return `${ohmsInWords(fault.ohms)} too high (${shownInWords(shown)})`;
     case 'bridged':
       return `bridged (${shownInWords(shown)})`;
     case 'bar':

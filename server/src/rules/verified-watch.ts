@@ -23,8 +23,8 @@ function judgeRepair(id: Id): EndJudge<Unverified> {
       ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
       subject: id,
       message:
-        `${id} has been replaced, and no later reading shows that its loop is sound: ` +
-        'read the loop with everything mated, with an outcome `within`.',
+        `${id} has been replaced, and no later reading shows that it is sound: ` +
+        'read or measure its circuit with everything mated, by an outcome `within` whose window leaves out that it is open or has too much resistance.',
     });
   };
 }
