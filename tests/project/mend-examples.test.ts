@@ -22,6 +22,7 @@ const without: Readonly<Record<string, string>> = {
   'test-current-unknown': 'the current is for the maker of the instrument or the stage to state',
   'unlikely-value': 'which value is right only the service information of the maker says',
   'bar-in-the-way': 'where it can be measured instead depends on what is looked for',
+  'nothing-flows': 'what draws current there is for the author to say',
   'load-like-a-bar': 'another load or another place is needed',
   'meter-across-live': 'where it can be measured instead depends on what is looked for',
   'monitor-in-the-way': 'where it can be measured instead depends on what is looked for',

@@ -1,17 +1,16 @@
-import { networkWindow } from '../circuit/circuit.ts';
-import type { Element } from '../circuit/circuit.ts';
-import type { Span } from '../quantity/span.ts';
+import type { Element, Indication } from '../circuit/circuit.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import { conditionsOf } from './conditions.ts';
+import { readingOf } from './good.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { ownerOf } from './loop-network.ts';
 import type { Subject } from './subject.ts';
 
-/** One thing of the circuit open or bridged, and the ohms between the probes with it. */
+/** One thing of the circuit open or bridged, and what is shown with it; null: not known. */
 export interface MeasuredFault {
   readonly kind: 'thing-open' | 'thing-bridged';
   readonly thing: Id;
-  readonly circuit: Span | 'open';
+  readonly shown: Indication | null;
 }
 
 /**
@@ -25,19 +24,19 @@ export function measuredFaults(
 ): readonly MeasuredFault[] {
   const seen = subject.seen(bench);
   if (seen === null) return [];
-  const { network, probes } = seen;
+  const { network } = seen;
   const ranges = conditionsOf(procedure);
-  const solve = (elements: readonly Element[]): Span | 'open' =>
-    networkWindow(elements, probes[0], probes[1], ranges).value;
+  const shownBy = (elements: readonly Element[]): Indication | null =>
+    readingOf(subject, { ...seen, network: elements }, ranges).indication;
   return network.flatMap((element): MeasuredFault[] => {
     const thing = ownerOf(element);
     const isPart = procedure.parts.has(thing);
     if (!isPart && element.id.split('.')[1] !== 'contact') return [];
     const without = network.filter((other) => other !== element);
-    const open: MeasuredFault = { kind: 'thing-open', thing, circuit: solve(without) };
+    const open: MeasuredFault = { kind: 'thing-open', thing, shown: shownBy(without) };
     if (!isPart) return [open];
-    const bridged = solve([...without, { ...element, part: bridge }]);
-    return [open, { kind: 'thing-bridged', thing, circuit: bridged }];
+    const bridged = shownBy([...without, { ...element, part: bridge }]);
+    return [open, { kind: 'thing-bridged', thing, shown: bridged }];
   });
 }
 

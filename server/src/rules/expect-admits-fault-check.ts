@@ -6,16 +6,17 @@ import { measuredFaults } from '../readings/measured-faults.ts';
 import type { MeasuredFault } from '../readings/measured-faults.ts';
 import type { Reading } from '../readings/reading.ts';
 import { ohmsInWords, shownInWords } from '../readings/shown-in-words.ts';
+import { showsAbsence } from '../readings/shows.ts';
 import { subjectInWords } from '../readings/subject.ts';
 import { typicalFaults } from '../readings/typical-faults.ts';
 import type { TypicalFault } from '../readings/typical-faults.ts';
 import type { Indication } from '../circuit/circuit.ts';
+import type { Quantity } from '../text/procedure.ts';
 import { judgedByLoad } from './load-out-of-window-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { byReading, expects, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
 import { either } from './words.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /* Windows that accept a faulty circuit for certain, where the computed one would not. */
 
@@ -29,8 +30,8 @@ interface Admitted {
 }
 
 function admitsFault(context: Context, reading: Reading): Seen | null {
-  const { accepted, instrument, quantity } = reading;
-  if (!quantityFacts[quantity].byOwnCurrent || !expects(context, reading)) return null;
+  const { accepted, instrument } = reading;
+  if (!expects(context, reading) || showsAbsence(reading)) return null;
   if (accepted === null || instrument === null) return null;
   const resolution = instrument.resolution ?? 0;
   const sides = known(reading);
@@ -54,14 +55,14 @@ function admitsFault(context: Context, reading: Reading): Seen | null {
     if (!isJudged) continue;
     const admitted = faultsOf(context, reading, side)
       .flatMap((fault): Admitted[] => {
-        const shown = indicationOf(fault.circuit, instrument);
+        const shown = 'shown' in fault ? fault.shown : indicationOf(fault.circuit, instrument);
         return shown === null ? [] : [{ fault, shown }];
       })
       .filter(({ shown }) => isSure(shown, accepted) && isLeftOut(shown));
     if (admitted.length === 0) continue;
     const message =
-      `\`expect\` also accepts ${whatOf(reading)} ${either([...new Set(admitted.map(inWords))])}: ` +
-      `such a fault would pass as good. A sound one shows ${shownInWords(side.indication)}.`;
+      `\`expect\` also accepts ${whatOf(reading)} ${either([...new Set(admitted.map((one) => inWords(one, reading.quantity)))])}: ` +
+      `such a fault would pass as good. A sound one shows ${shownInWords(side.indication, reading.quantity)}.`;
     return seen(context, reading, 'expect-admits-fault', message, [side], ['expect']);
   }
   return null;
@@ -77,19 +78,19 @@ function whatOf(reading: Reading): string {
   return reading.loop === null ? `${subjectInWords(reading)} with` : `a ${subjectInWords(reading)} that is`;
 }
 
-function inWords({ fault, shown }: Admitted): string {
+function inWords({ fault, shown }: Admitted, quantity: Quantity): string {
   switch (fault.kind) {
     case 'open':
       return 'open';
     case 'added':
-      return `${ohmsInWords(fault.ohms)} too high (${shownInWords(shown)})`;
+      return `${ohmsInWords(fault.ohms)} too high (${shownInWords(shown, quantity)})`;
     case 'bridged':
-      return `bridged (${shownInWords(shown)})`;
+      return `bridged (${shownInWords(shown, quantity)})`;
     case 'bar':
-      return `bridged by the bar of ${fault.connector} (${shownInWords(shown)})`;
+      return `bridged by the bar of ${fault.connector} (${shownInWords(shown, quantity)})`;
     case 'thing-open':
-      return `${fault.thing} open (${shownInWords(shown)})`;
+      return `${fault.thing} open (${shownInWords(shown, quantity)})`;
     case 'thing-bridged':
-      return `${fault.thing} bridged (${shownInWords(shown)})`;
+      return `${fault.thing} bridged (${shownInWords(shown, quantity)})`;
   }
 }

@@ -33,6 +33,7 @@ ${giveBackOpened}`,
 - measure: resistance
   across: K30.monitor
   with: hand-meter
+  expect: open
 - plug: K30
 - plug: K10
 ${giveBackOpened}`,

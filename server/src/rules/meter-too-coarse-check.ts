@@ -1,12 +1,12 @@
 import { guardedOf } from '../readings/guarded.ts';
-import { ohmsInWords } from '../readings/shown-in-words.ts';
+import { amountInWords } from '../readings/shown-in-words.ts';
 import type { Reading } from '../readings/reading.ts';
+import { showsAbsence } from '../readings/shows.ts';
 import { subjectInWords } from '../readings/subject.ts';
 import type { Id } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { expects, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /* Instruments whose error is so large that no reading proves a circuit good. */
 
@@ -15,8 +15,7 @@ export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 function tooCoarse(context: Context): readonly Seen[] {
   const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
-    // A voltage says little of a circuit by itself, and its sources are often stated without a spread.
-    if (!quantityFacts[reading.quantity].byOwnCurrent) return [];
+    if (showsAbsence(reading)) return [];
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
     if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(
@@ -42,8 +41,11 @@ function isBeyond({ accepted }: Reading, { circuit }: Side): boolean {
 
 function coarseInWords(reading: Reading, instrument: Id, side: Side): string {
   const { circuit } = side;
+  const { quantity } = reading;
   const good =
-    typeof circuit === 'string' ? '' : ` is ${ohmsInWords(circuit.least)} to ${ohmsInWords(circuit.most)}`;
+    typeof circuit === 'string'
+      ? ''
+      : ` is ${amountInWords(circuit.least, quantity)} to ${amountInWords(circuit.most, quantity)}`;
   const because = isBeyond(reading, side)
     ? 'which is beyond its range: it reads open like a broken one.'
     : 'and by its error every number that it shows there can also come from outside.';

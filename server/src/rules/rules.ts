@@ -41,6 +41,7 @@ import { barInTheWay } from './bar-in-the-way.ts';
 import { loadLikeABar } from './load-like-a-bar.ts';
 import { testCurrentUnknown } from './test-current-unknown.ts';
 import { unlikelyValue } from './unlikely-value.ts';
+import { nothingFlows } from './nothing-flows.ts';
 import { missingNotice } from './missing-notice.ts';
 import { testCurrent } from './test-current.ts';
 import { unused } from './unused.ts';
@@ -102,6 +103,7 @@ export const rules: readonly Rule[] = [
   windowUndefined,
   expectExcludesGood,
   expectAdmitsFault,
+  nothingFlows,
   meterTooCoarse,
   unusedWaiver,
   waiverRefused,

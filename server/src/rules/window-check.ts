@@ -38,8 +38,28 @@ function soundly(reading: Reading): string {
 function undefinedWindow(context: Context, reading: Reading): Seen | null {
   const unknown = cannotBe(reading);
   if (unknown !== null) return seen(context, reading, 'window-undefined', unknown, []);
+  if (expects(context, reading)) return null;
+  const open = openThroughout(context, reading);
+  if (open !== null) {
+    const message =
+      `${soundly(reading)} reads open here when ${benchInWords(open.arrival.state)}, as a broken circuit does: ` +
+      'state `expect: open` where that is meant.';
+    return seen(context, reading, 'window-undefined', message, [open]);
+  }
   const mixed = mixture(reading);
-  if (mixed === null || expects(context, reading)) return null;
+  if (mixed === null) return null;
+  return undefinedMixture(context, reading, mixed);
+}
+
+/** A bench without a path between the terminals, where no bench shows a number; null: there is none, or a load is the reason. */
+function openThroughout(context: Context, reading: Reading): Side | null {
+  const sides = known(reading);
+  if (!sides.every(({ indication }) => showsOnlyOpen(indication))) return null;
+  if (sides.some((side) => judgedByLoad(context, reading, side) !== null)) return null;
+  return sides.find(({ circuit }) => circuit === 'open') ?? null;
+}
+
+function undefinedMixture(context: Context, reading: Reading, mixed: readonly [Side, Side]): Seen {
   const [number, open] = mixed;
   const message =
     `${soundly(reading)} reads a number here when ${benchInWords(number.arrival.state)}, ` +

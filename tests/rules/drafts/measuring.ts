@@ -92,7 +92,11 @@ export const measuring: readonly Draft[] = [
       'between: [feed, pump-feed]',
       'between: [fed, pump-feed]',
     ),
-    must: ['warning - dangling-node fed', 'warning - dangling-node feed'],
+    must: [
+      'error 2 window-undefined plus..ground',
+      'warning - dangling-node fed',
+      'warning - dangling-node feed',
+    ],
   },
   {
     story: 'the new pump is never measured again',
