@@ -15,4 +15,6 @@ export interface Issue {
   /** A place of its own, for what is not about a step. */
   readonly place?: { readonly path: Path; readonly part: 'key' | 'value' };
   readonly related?: readonly Related[];
+  /** What findings of one rule can have in common: the sources that are not safe, or the step at which paths end. */
+  readonly cause?: string;
 }

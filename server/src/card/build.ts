@@ -1,6 +1,7 @@
 import { endingOf, stepGraph } from '../bench/graph.ts';
 import { withPaths } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
+import { isShown } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Procedure } from '../text/procedure.ts';
@@ -113,7 +114,7 @@ function remarksIntroduction({ findings, isUnfinished }: CardInput): string {
 }
 
 function remarksOf(findings: readonly Finding[]): readonly Remark[] {
-  return Array.from(withPaths(findings), (finding) => ({
+  return Array.from(withPaths(findings.filter(isShown)), (finding) => ({
     severity: severityText[finding.severity],
     step: finding.step === undefined ? null : stepNumber(finding.step),
     message: waivedInWords(finding) + messageWithPath(finding),

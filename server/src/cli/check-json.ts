@@ -54,6 +54,8 @@ function jsonFinding(places: Places, finding: Finding): string {
     'repeats-from': trace?.repeatsFrom ?? null,
     related: finding.related.map(({ at, message }) => ({ message, ...place(places, at) })),
     waived: waived === undefined ? null : { reason: waived.reason, ...place(places, waived.at) },
+    consequences: finding.consequences ?? [],
+    because: finding.because ?? null,
     key: finding.key,
   });
 }

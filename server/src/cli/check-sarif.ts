@@ -1,5 +1,6 @@
 import type { Analysis } from '../project/analysis.ts';
 import { withPaths } from '../bench/told-path.ts';
+import { isShown } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import { visible } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
@@ -50,7 +51,7 @@ export function* checkSarif(run: SarifRun): Pieces {
     const places = placesOf(analysis);
     const stepLocationOf = stepLocationsIn(places, locationOf);
     const { value: procedure } = analysis.procedure();
-    for (const finding of withPaths(findings)) {
+    for (const finding of withPaths(findings.filter(isShown))) {
       const line = unwritten.attempt(analysis.file, () => {
         const flows = codeFlows(procedure, stepLocationOf, finding.trace);
         return jsonText(resultOf(places, locationOf, finding, flows));
@@ -127,6 +128,7 @@ function resultOf(
   const properties = {
     ...(step === undefined ? {} : { step: stepNumber(step) }),
     ...(subject === undefined ? {} : { subject }),
+    ...(finding.consequences === undefined ? {} : { consequences: finding.consequences }),
   };
   return {
     ruleId: rule,

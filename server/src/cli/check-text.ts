@@ -2,6 +2,7 @@ import { withPaths } from '../bench/told-path.ts';
 import { ruleMeaning } from './rule-meaning.ts';
 import { endings, fileKindOf } from '../format/file-kinds.ts';
 import type { PassedOver } from '../host/walk.ts';
+import { isShown } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import { printable } from '../text/printable.ts';
 import { stepNumber } from '../text/where.ts';
@@ -29,7 +30,7 @@ export function* checkText(
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
     const { value: procedure } = analysis.procedure();
-    for (const finding of withPaths(findings)) {
+    for (const finding of withPaths(findings.filter(isShown))) {
       const whole = unwritten.attempt(analysis.file, () =>
         block(paint, places, finding, pathText(paint, procedure, finding.trace)),
       );

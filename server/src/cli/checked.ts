@@ -1,5 +1,6 @@
 import { finish } from '../bench/work.ts';
 import type { Analysis } from '../project/analysis.ts';
+import { isShown } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Exit } from './terminal.ts';
 
@@ -24,7 +25,7 @@ export function isWaived({ waived }: Finding): boolean {
 export function count(checked: readonly CheckedFile[], severity: Finding['severity']): number {
   return checked
     .flatMap(({ findings }) => findings)
-    .filter((finding) => finding.severity === severity && !isWaived(finding)).length;
+    .filter((finding) => finding.severity === severity && !isWaived(finding) && isShown(finding)).length;
 }
 
 /** 1 where an error counts, under `strict` also a warning, or where a bound was met; 2 where Ohmwright itself failed. */

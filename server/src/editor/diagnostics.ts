@@ -3,6 +3,7 @@ import type { Diagnostic, DiagnosticRelatedInformation } from 'vscode-languagese
 import { pathLines } from '../bench/path-lines.ts';
 import { hopInWords, tellPath, withPaths } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
+import { isShown } from '../text/finding.ts';
 import type { Finding, Severity } from '../text/finding.ts';
 import { visible } from '../text/printable.ts';
 import type { FileId, Where } from '../text/where.ts';
@@ -37,7 +38,9 @@ export function diagnosticsOf(
   findings: readonly Finding[],
   options: DiagnosticOptions,
 ): Diagnostic[] {
-  return Array.from(withPaths(findings), (finding) => diagnosticOf(document, finding, options));
+  return Array.from(withPaths(findings.filter(isShown)), (finding) =>
+    diagnosticOf(document, finding, options),
+  );
 }
 
 /** Stands for all that would have been found, where a file could not be checked. */

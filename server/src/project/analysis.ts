@@ -34,6 +34,7 @@ import type { StepLines } from '../text/step-lines.ts';
 import type { PlaceAt } from '../text/place-at.ts';
 import type { Schema } from '../format/walker.ts';
 import type { FileId, Path, Range, Where } from '../text/where.ts';
+import { withConsequences } from '../rules/consequences.ts';
 import { waiverFindings, withWaivers } from '../rules/waivers.ts';
 import { inFile } from './elsewhere.ts';
 import { fileId } from './file-names.ts';
@@ -241,7 +242,7 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
         () => {
           const isWhole = net.failure() === null && !found.some(isErrorOfText);
           const ofWaivers = upTo === 'order' ? waiverFindings(found, base().procedure, isWhole) : [];
-          const all = [...withWaivers(found, base().procedure), ...ofWaivers];
+          const all = [...withConsequences(withWaivers(found, base().procedure)), ...ofWaivers];
           return inOrder(
             all.map((one) => inFile(file, one, read())),
             read().range,

@@ -4,7 +4,7 @@ import type { Work } from '../bench/work.ts';
 import { diagnosticsOf, notChecked } from '../editor/diagnostics.ts';
 import type { DescriptionOf } from '../editor/diagnostics.ts';
 import type { EditorDocument } from '../editor/document.ts';
-import { isStandingError } from '../text/finding.ts';
+import { isStandingError, isShown } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Abilities } from './abilities.ts';
 import type { Answering } from './answering.ts';
@@ -139,7 +139,7 @@ function* figuresOf({ analysis, text }: EditorDocument, findings: readonly Findi
     uri: text.uri,
     version: text.version,
     errors: findings.filter(isStandingError).length,
-    warnings: findings.filter(({ severity, waived }) => severity === 'warning' && waived === undefined)
+    warnings: findings.filter((one) => one.severity === 'warning' && one.waived === undefined && isShown(one))
       .length,
     steps: analysis.procedure().value.steps.length,
     readings: new Set(readings.readings.map(({ index }) => index)).size,

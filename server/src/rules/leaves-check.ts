@@ -22,17 +22,21 @@ function leavesWithoutNeed(context: Context): readonly Seen[] {
     const left = leftAt.get(placeOf(step)) ?? [];
     const isLeft = (name: Id): boolean =>
       left.some(({ id, as }) => (as === 'codes' || as === 'repair' ? as === name : id === name));
-    return step.leaves
-      .filter((name) => !isLeft(name))
-      .map((name): Seen => ({
-        index,
-        issue: {
-          rule: 'leaves-too-much',
-          subject: name,
-          underline: ['leaves', step.leaves.indexOf(name)],
-          message: `\`leaves\` names ${name}, but no path leaves it here: take it out.`,
-        },
-      }));
+    return (
+      step.leaves
+        .filter((name) => !isLeft(name))
+        // What could not be read is not held against a repair: it may be left all the same.
+        .filter((name) => name !== 'repair' || context.isWhole)
+        .map((name): Seen => ({
+          index,
+          issue: {
+            rule: 'leaves-too-much',
+            subject: name,
+            underline: ['leaves', step.leaves.indexOf(name)],
+            message: `\`leaves\` names ${name}, but no path leaves it here: take it out.`,
+          },
+        }))
+    );
   });
 }
 

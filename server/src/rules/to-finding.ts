@@ -44,6 +44,7 @@ function finding(
     at: placeOf(naming, issue, index),
     ...(step === undefined ? {} : { step }),
     ...(issue.subject === undefined ? {} : { subject: issue.subject }),
+    ...(issue.cause === undefined ? {} : { cause: issue.cause }),
     related: issue.related ?? [],
     ...(way === null ? {} : { trace: traceOf(graph, way, repeatsFrom) }),
     key: [issue.rule, step === undefined ? '' : naming.stepContent(step.path), issue.subject ?? ''].join('/'),

@@ -22,6 +22,7 @@ export function liveTouch(
   return {
     rule: 'live-touch',
     subject: touch.id,
+    cause: sources.join(),
     underline: touch.place,
     message: `Hands on ${subjectOf(touch, live, `can still ${what}`)}: ${whatIsOn(power, sources)}. Needed before: ${listed(needed)}.`,
   };
@@ -40,6 +41,7 @@ export function shortWait(
   return {
     rule: 'short-wait',
     subject: touch.id,
+    cause: sources.join(),
     underline: touch.place,
     message:
       `Hands on ${subjectOf(touch, live, 'can still be charged')}: ` +
@@ -52,6 +54,7 @@ export function notProvenDead(touch: Touch, live: readonly Id[], missing: readon
   return {
     rule: 'not-proven-dead',
     subject: touch.id,
+    cause: missing.join(),
     underline: touch.place,
     message:
       `Hands on ${subjectOf(touch, live, 'is not proven dead')}: ` +
@@ -64,6 +67,7 @@ export function hangsOnSource(procedure: Procedure, touch: Touch, sources: reado
   return {
     rule: 'live-touch',
     subject: touch.id,
+    cause: `${sources.join()} itself`,
     underline: touch.place,
     message:
       `Hands on ${touch.id}, which hangs on ${listed(sources)} itself here: that side of ${listed(isolators)} is never dead, whatever was proven. ` +

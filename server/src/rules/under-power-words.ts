@@ -31,6 +31,7 @@ export function poweredMeasurement(
   return {
     rule: 'powered-measurement',
     subject: of,
+    cause: causeOf(on),
     underline: ['across'],
     message:
       `${poweredInWords(on)}: what ${meter} shows there is no ${quantity}, and ${meter} or what it is held to can be damaged. ` +
@@ -63,6 +64,7 @@ export function arcAtContacts(
   return {
     rule: 'work-under-power',
     subject,
+    cause: causeOf(on),
     message:
       `${poweredInWords(on)}: above 30 V DC contacts that part or meet can draw an arc. ` +
       `Needed before \`${verb}\`: ${listed(whatTakesAway(procedure, on, power))}.`,
@@ -90,11 +92,16 @@ export function replacedUnderPower(
     rule: 'work-under-power',
     severity: 'warning',
     subject: id,
+    cause: `${causeOf(on)} replaced`,
     underline: place,
     message:
       `${id} is replaced under power. ${poweredInWords(on)}. A short circuit there can burn and blind. ` +
       `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged that parts it.`,
   };
+}
+
+function causeOf(on: readonly Supply[]): string {
+  return [...new Set(on.map(({ source }) => source))].sort().join();
 }
 
 function stillOwed(owed: number, whole: number): string {

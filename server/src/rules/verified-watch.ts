@@ -22,6 +22,7 @@ function judgeRepair(id: Id): EndJudge<Unverified> {
       rule: 'repair-not-verified',
       ...(ending === 'stop' ? { severity: 'warning' as const } : {}),
       subject: id,
+      cause: 'at the end',
       message:
         `${id} has been replaced, and no later reading shows that it is sound: ` +
         'read or measure its circuit with everything mated, by an outcome `within` whose window leaves out that it is open or has too much resistance.',
@@ -43,6 +44,7 @@ function judgeLoop(procedure: Procedure, loop: Loop): EndJudge<Unverified> {
     report({
       rule: 'loop-not-verified',
       subject: loop.id,
+      cause: 'at the end',
       message:
         `${loop.id} has been opened or something of it replaced, and no later reading shows that it is sound: ` +
         'read it with everything mated, with an outcome `within`.',

@@ -69,6 +69,12 @@ export interface Finding {
   readonly trace?: Trace;
   /** The author takes it upon himself, and says why. It stays on report and card and counts no longer. */
   readonly waived?: { readonly reason: string; readonly at: Where };
+  /** What findings of one rule can have in common: the sources that are not safe, or the step at which paths end. */
+  readonly cause?: string;
+  /** The key of the finding that this one comes with: mended together, and shown there. */
+  readonly because?: string;
+  /** The keys of those that come with this one. */
+  readonly consequences?: readonly string[];
   /** Rule, step id or content, subject: survives when lines move. */
   readonly key: string;
 }
@@ -87,7 +93,12 @@ export interface Checked<T> {
 
 export type { Path };
 
-/** Whether it stands in the way: an error that no waiver takes. */
-export function isStandingError({ severity, waived }: Pick<Finding, 'severity' | 'waived'>): boolean {
-  return severity === 'error' && waived === undefined;
+/** Whether it stands in the way: an error that no waiver takes, and that comes with no other. */
+export function isStandingError(finding: Pick<Finding, 'severity' | 'waived' | 'because'>): boolean {
+  return finding.severity === 'error' && finding.waived === undefined && isShown(finding);
+}
+
+/** Whether it is shown as a finding of its own, and counted. */
+export function isShown({ because }: Pick<Finding, 'because'>): boolean {
+  return because === undefined;
 }
