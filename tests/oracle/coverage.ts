@@ -32,6 +32,8 @@ export const ORACLE_RULES: readonly string[] = [
   'load-bridged',
   'missing-notice',
   'meter-across-live',
+  'powered-measurement',
+  'work-under-power',
   'monitor-in-the-way',
   'no-wait',
   'zero-wait',
