@@ -10,21 +10,9 @@ import type { Charge, World } from './world.ts';
 export const ownWait = (source: Source): number =>
   Math.max(typeof source.wait === 'number' ? source.wait : 0, discharge(source));
 
-/** The battery or high-voltage source that a supply takes its energy from in the end. */
-export function rootOf(procedure: Procedure, supply: Regulated): Source | null {
-  const passed: Id[] = [];
-  for (let at = supply.from; at !== null && !passed.includes(at);) {
-    const source = procedure.sources.get(at);
-    if (source !== undefined) return source;
-    passed.push(at);
-    at = procedure.regulated.get(at)?.from ?? null;
-  }
-  return null;
-}
-
 function supplyIsOn(procedure: Procedure, world: World, supply: Regulated): boolean {
-  const root = rootOf(procedure, supply);
-  const rootIsOff = root !== null && isOff(world, root);
+  const root = procedure.sources.get(supply.from ?? '');
+  const rootIsOff = root !== undefined && isOff(world, root);
   if (!supply.needsIgnition) return !rootIsOff;
   if (world.ignition) return true;
   if (rootIsOff && (world.sourceOwed[root.id] ?? 0) === 0) return false;
@@ -71,33 +59,58 @@ export function poweredBy(procedure: Procedure, world: World, piece: Piece): Pow
   });
 }
 
-/** What a piece holds: of all that it is made of the longest. null: it is not charged. */
-export function chargeOf(world: World, piece: Piece): Charge | null {
-  const held = [...piece.points].flatMap((point) => world.charges[point] ?? []);
-  if (held.length === 0) return null;
+type Held = World['charges'];
+
+/** All that powers, or of what is above 30 V the batteries and supplies. High voltage has rules of its own. */
+const levels = {
+  charges: (): boolean => true,
+  arcs: ({ volts, isHigh }: Powering): boolean => volts > 30 && !isHigh,
+} as const;
+
+/** What a piece holds: of all that it is made of the longest. null: nothing. */
+export function chargeOf(held: Held, { points }: Piece): Charge | null {
+  const here = [...points].flatMap((point) => held[point] ?? []);
+  if (here.length === 0) return null;
   return {
-    left: Math.max(...held.map(({ left }) => left)),
-    whole: Math.max(...held.map(({ whole }) => whole)),
-    above30: held.some(({ above30 }) => above30),
+    left: Math.max(...here.map(({ left }) => left)),
+    whole: Math.max(...here.map(({ whole }) => whole)),
   };
 }
 
-/** The bench with everything charged by what powers it now, and what hangs together sharing what it holds. */
-export function settled(procedure: Procedure, world: World): World {
-  const charges: [string, Charge][] = [];
+export const drawsArcs = levels.arcs;
+
+/** Everything charged by what powers it now, and what hangs together sharing what it holds. */
+function filled(procedure: Procedure, world: World, level: keyof typeof levels): Held {
+  const found: [string, Charge][] = [];
   for (const piece of piecesOn(procedure, world)) {
-    const before = chargeOf(world, piece);
-    const powers = poweredBy(procedure, world, piece);
+    const before = chargeOf(world[level], piece);
+    const powers = poweredBy(procedure, world, piece).filter(levels[level]);
     const whole = Math.max(before?.whole ?? 0, ...powers.map(({ wait }) => wait));
-    const after: Charge = {
-      left: powers.length > 0 ? whole : (before?.left ?? 0),
-      whole,
-      above30: before?.above30 === true || powers.some(({ volts, isHigh }) => volts > 30 && !isHigh),
-    };
-    if (after.left > 0) charges.push(...[...piece.points].map((point): [string, Charge] => [point, after]));
+    const after: Charge = { left: powers.length > 0 ? whole : (before?.left ?? 0), whole };
+    if (after.left > 0) found.push(...[...piece.points].map((point): [string, Charge] => [point, after]));
   }
-  charges.sort(([a], [b]) => (a < b ? -1 : 1));
-  return { ...world, charges: Object.fromEntries(charges) };
+  return Object.fromEntries(found.sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+export function settled(procedure: Procedure, world: World): World {
+  return {
+    ...world,
+    charges: filled(procedure, world, 'charges'),
+    arcs: filled(procedure, world, 'arcs'),
+  };
+}
+
+/** What has run down after some seconds in which nothing is switched. */
+function runDown(procedure: Procedure, world: World, level: keyof typeof levels, seconds: number): Held {
+  const powered = new Set(
+    piecesOn(procedure, world).flatMap((piece) =>
+      poweredBy(procedure, world, piece).some(levels[level]) ? [...piece.points] : [],
+    ),
+  );
+  const after = Object.entries(world[level]).map(([point, charge]): [string, Charge] =>
+    powered.has(point) ? [point, charge] : [point, { ...charge, left: charge.left - seconds }],
+  );
+  return Object.fromEntries(after.filter(([, { left }]) => left > 1e-6));
 }
 
 /** After a source or the ignition was switched: what is on owes all of its wait again. */
@@ -135,20 +148,13 @@ export function waited(procedure: Procedure, world: World, seconds: number): Wor
       ...(now.ignition ? [] : Object.values(now.afterRun)),
     ].filter((end) => end > 0);
     const dt = Math.min(left, ...ends);
-    const powered = new Set(
-      piecesOn(procedure, now).flatMap((piece) =>
-        poweredBy(procedure, now, piece).length > 0 ? [...piece.points] : [],
-      ),
-    );
-    const charges = Object.entries(now.charges).map(([point, charge]): [string, Charge] =>
-      powered.has(point) ? [point, charge] : [point, { ...charge, left: charge.left - dt }],
-    );
     const ignition = now.ignition;
     now = settled(procedure, {
       ...now,
       sourceOwed: less(now.sourceOwed, dt, isRunning),
       afterRun: less(now.afterRun, dt, () => !ignition),
-      charges: Object.fromEntries(charges.filter(([, { left: rest }]) => rest > 0)),
+      charges: runDown(procedure, now, 'charges', dt),
+      arcs: runDown(procedure, now, 'arcs', dt),
     });
     left -= dt;
   }

@@ -1,5 +1,6 @@
 import type { Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import { isForever, piecesBuilt, piecesOn, terminalsAt, terminalsOf } from './pieces.ts';
+import type { Piece } from './pieces.ts';
 import { allWays, asBuilt } from './ways.ts';
 import { probed } from './network.ts';
 import { namedIn } from './node-names.ts';
@@ -115,33 +116,34 @@ function sidesTouched(world: World, { step, thing }: Touch): string[] | null {
   return places?.flatMap((place) => (place?.connector === thing ? [place.side] : [])) ?? null;
 }
 
-/** The points of a thing and of the connectors next to it, as far as they are drawn in the circuit of a danger. */
-function pointsOfTouch(procedure: Procedure, world: World, touch: Touch, { loop, piece }: Danger): string[] {
+/** Where hands are on a thing. */
+function pointsOfTouch(procedure: Procedure, world: World, touch: Touch): string[] {
   const { thing } = touch;
   const named = namedIn(procedure);
-  const ofConnector = (id: Id): string[] => {
-    const sides = id === thing ? sidesTouched(world, touch) : null;
-    return (sides ?? [null]).flatMap((side) => terminalsAt(procedure, id, side));
-  };
-  const ofPart = allWays(procedure, asBuilt(world)).flatMap((way) =>
+  if (procedure.connectors.has(thing))
+    return (sidesTouched(world, touch) ?? [null]).flatMap((side) => terminalsAt(procedure, thing, side));
+  if (procedure.monitors.has(thing))
+    return allLoops(procedure).flatMap((each) => (each.monitor === thing ? terminalsOf(each) : []));
+  if (!procedure.parts.has(thing)) return [named(thing)];
+  // The half of a connector that is next to a part stands at a point of the part.
+  return allWays(procedure, asBuilt(world)).flatMap((way) =>
     way.thing === thing ? [named(way.a), named(way.b)] : [],
   );
-  const near = procedure.parts.has(thing)
-    ? [...neighbours(procedure, thing), ...atItsNodes(procedure, thing)]
-    : [];
-  const points = procedure.connectors.has(thing)
-    ? ofConnector(thing)
-    : procedure.parts.has(thing)
-      ? [...ofPart, ...near.flatMap(ofConnector)]
-      : procedure.monitors.has(thing)
-        ? allLoops(procedure).flatMap((each) => (each.monitor === thing ? terminalsOf(each) : []))
-        : [named(thing)];
-  const circuit = piecesBuilt(procedure, world).filter((built) =>
-    loop !== null
-      ? built.points.has(terminalsOf(loop)[0])
-      : piece !== undefined && [...piece].some((id) => built.points.has(named(id))),
+}
+
+/** All that hangs together on the bench with what is touched, as far as the source leads to it as built. */
+function comeTo(procedure: Procedure, world: World, touch: Touch, source: Source): Piece[] {
+  const touched = pointsOfTouch(procedure, world, touch);
+  const built = piecesBuilt(procedure, world).filter(
+    ({ drawn, parts, connectors, monitors }) =>
+      drawn.has(source.id) ||
+      source.feeds.some((fed) => parts.has(fed) || connectors.has(fed) || monitors.has(fed)),
   );
-  return points.filter((point) => circuit.some((built) => built.points.has(point)));
+  return piecesOn(procedure, world).filter(
+    ({ points }) =>
+      touched.some((point) => points.has(point)) &&
+      built.some((piece) => [...piece.points].some((point) => points.has(point))),
+  );
 }
 
 /** Whether a meter is fit to be put to a source that may be live, by somebody who is warned. */
@@ -163,13 +165,17 @@ function missing(procedure: Procedure, world: World, danger: Danger, touched: To
   if ((world.owed[id] ?? 0) > 0) return 'short-wait';
   if (touched === null) return null;
   const high = notExcused.filter(({ kind }) => kind === 'high-voltage');
-  const points = pointsOfTouch(procedure, world, touched, danger);
-  const pieces = piecesOn(procedure, world).filter((one) => points.some((point) => one.points.has(point)));
-  if (high.some((source) => isForever(procedure, source) && pieces.some(({ drawn }) => drawn.has(source.id))))
+  const pieces = (source: Source): Piece[] => comeTo(procedure, world, touched, source);
+  if (
+    high.some(
+      (source) => isForever(procedure, source) && pieces(source).some(({ drawn }) => drawn.has(source.id)),
+    )
+  )
     return 'live-touch';
   const doubtful = high.filter((source) => {
     const proven = world.proven[source.id];
-    return proven === undefined || !points.every((point) => proven.includes(point));
+    const isShown = (point: string): boolean => proven?.includes(point) === true;
+    return proven === undefined || !pieces(source).every(({ points }) => [...points].every(isShown));
   });
   return doubtful.some((source) => !isReady(procedure, touched.step, source)) ? 'not-proven-dead' : null;
 }

@@ -1,5 +1,5 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
-import { chargeOf, poweredBy, suppliersOf } from './energy.ts';
+import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { chargeOf, drawsArcs, poweredBy, suppliersOf } from './energy.ts';
 import { piecesBuilt, piecesOn, pointsProbed, terminalsAt } from './pieces.ts';
 import type { Piece } from './pieces.ts';
 import { dangersAt } from './touch.ts';
@@ -20,7 +20,7 @@ function measuring(procedure: Procedure, world: World, step: Step): Wrong[] {
     .find((id) => procedure.parts.get(id)?.kind === 'initiator');
   if (initiator !== undefined) wrongs.push({ rule: 'meter-across-live', subject: initiator });
   const isHot = probedPieces.some(
-    (piece) => poweredBy(procedure, world, piece).length > 0 || chargeOf(world, piece) !== null,
+    (piece) => poweredBy(procedure, world, piece).length > 0 || chargeOf(world.charges, piece) !== null,
   );
   if (step.quantity === 'resistance' && isHot) wrongs.push({ rule: 'powered-measurement', subject: step.of });
   return wrongs;
@@ -28,41 +28,33 @@ function measuring(procedure: Procedure, world: World, step: Step): Wrong[] {
 
 interface Handled {
   readonly subject: Id;
-  readonly connectors: readonly Id[];
   readonly points: readonly string[];
 }
 
 /** Contacts that a step makes or breaks. null: none. */
 function broken(procedure: Procedure, world: World, step: Step): Handled | null {
-  const at = (subject: Id, places: readonly ({ connector: Id; side: string } | null | undefined)[]) => {
-    const known = places.filter((place) => place !== null && place !== undefined);
-    return {
-      subject,
-      connectors: known.map(({ connector }) => connector),
-      points: known.flatMap(({ connector, side }) => terminalsAt(procedure, connector, side)),
-    };
-  };
-  if (step.verb === 'unplug' || step.verb === 'plug') {
-    const { connector } = step;
-    return { subject: connector, connectors: [connector], points: terminalsAt(procedure, connector, null) };
-  }
-  if (step.verb === 'fit') return at(step.load, [step.at]);
-  if (step.verb === 'remove') return at(step.load, [world.loads[step.load]]);
-  return step.verb === 'move' ? at(step.load, [world.loads[step.load], step.to]) : null;
+  const on = (subject: Id, places: readonly (Place | null | undefined)[]): Handled => ({
+    subject,
+    points: places.flatMap((place) =>
+      place === null || place === undefined ? [] : terminalsAt(procedure, place.connector, place.side),
+    ),
+  });
+  if (step.verb === 'unplug' || step.verb === 'plug')
+    return { subject: step.connector, points: terminalsAt(procedure, step.connector, null) };
+  if (step.verb === 'fit') return on(step.load, [step.at]);
+  if (step.verb === 'remove') return on(step.load, [world.loads[step.load]]);
+  return step.verb === 'move' ? on(step.load, [world.loads[step.load], step.to]) : null;
 }
 
-/** Contacts draw an arc above 30 V. High voltage and live circuits have rules of their own. */
+/** Contacts draw an arc above 30 V. High voltage has rules of its own. */
 function working(procedure: Procedure, world: World, step: Step): Wrong[] {
   const handled = broken(procedure, world, step);
   if (handled === null) return [];
-  if (handled.connectors.some((id) => dangersAt(procedure, id).length > 0)) return [];
   const { subject } = handled;
   const here = withAny(piecesOn(procedure, world), handled.points);
-  if (here.some((piece) => poweredBy(procedure, world, piece).some(({ volts }) => volts > 30)))
+  if (here.some((piece) => poweredBy(procedure, world, piece).some(drawsArcs)))
     return [{ rule: 'work-under-power', subject }];
-  return here.some((piece) => chargeOf(world, piece)?.above30 === true)
-    ? [{ rule: 'short-wait', subject }]
-    : [];
+  return here.some((piece) => chargeOf(world.arcs, piece) !== null) ? [{ rule: 'short-wait', subject }] : [];
 }
 
 function replacing(procedure: Procedure, world: World, step: Step): Wrong[] {

@@ -18,6 +18,8 @@ export interface World {
   readonly afterRun: Readonly<Record<Id, number>>;
   /** By point, of what is charged. */
   readonly charges: Readonly<Record<string, Charge>>;
+  /** The same by sources above 30 V alone, high voltage left out: what still makes an arc. */
+  readonly arcs: Readonly<Record<string, Charge>>;
   /** Each a set of sources that count as safe after an unsafe touch. */
   readonly excuses: readonly (readonly Id[])[];
   readonly connectors: Readonly<Record<Id, Mating>>;
@@ -40,8 +42,6 @@ export interface Charge {
   readonly left: number;
   /** The greatest wait of all that powered it. */
   readonly whole: number;
-  /** A source above 30 V was among them, high voltage left out. */
-  readonly above30: boolean;
 }
 
 /** What is wrong with a step on a bench. */
@@ -66,6 +66,7 @@ export function bare(procedure: Procedure): World {
     sourceOwed: {},
     afterRun: {},
     charges: {},
+    arcs: {},
     excuses: [],
     connectors: same(procedure.connectors.keys(), 'mated'),
     loads: same(procedure.loads.keys(), null),
