@@ -65,7 +65,7 @@ function replacing(procedure: Procedure, world: World, step: Step): Wrong[] {
       if (dangersAt(procedure, id).length > 0) return false;
       const kind = procedure.parts.get(id)?.kind;
       return piecesOn(procedure, world)
-        .filter(({ parts, connectors }) => parts.has(id) || connectors.has(id))
+        .filter((piece) => [piece.parts, piece.connectors, piece.monitors].some((things) => things.has(id)))
         .some((piece) => {
           const powers = poweredBy(procedure, world, piece);
           const isQuick = kind === 'lamp';
