@@ -31,6 +31,7 @@ export const long = [
   'tests/rules/mutants-routines.test.ts',
   'tests/rules/mutants.test.ts',
   'tests/rules/oracle-network.test.ts',
+  'tests/rules/oracle-power.test.ts',
   'tests/rules/oracle-routines.test.ts',
   'tests/rules/oracle-waivers.test.ts',
   'tests/rules/oracle.test.ts',

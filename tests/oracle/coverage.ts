@@ -36,6 +36,8 @@ export const ORACLE_RULES: readonly string[] = [
   'unlikely-value',
   'missing-notice',
   'meter-across-live',
+  'powered-measurement',
+  'work-under-power',
   'monitor-in-the-way',
   'no-wait',
   'zero-wait',

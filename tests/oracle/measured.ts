@@ -1,5 +1,5 @@
 import type { Multimeter, Procedure } from '../../server/src/text/procedure.ts';
-import { measureWrongs } from './network.ts';
+import { obstacle } from './network.ts';
 import { ohmsBetween, potentialOf } from './solve.ts';
 import type { Link } from './solve.ts';
 import { shownBy } from './values.ts';
@@ -120,8 +120,7 @@ function voltsShown({ voltage }: Multimeter, volts: Interval): Shown | null {
 }
 
 function isInTheWay(procedure: Procedure, world: World, step: Measuring): boolean {
-  const wrongs = measureWrongs(procedure, world, step);
-  return wrongs.some(({ rule }) => rule === 'impossible' || rule === 'monitor-in-the-way');
+  return obstacle(procedure, world, step) !== null;
 }
 
 /** Whether nothing can be computed of a voltage, since its sources are against each other. */

@@ -16,6 +16,7 @@ export interface NetPiece {
   /** Of its first node. */
   readonly id: Id;
   readonly members: ReadonlySet<Id>;
+  readonly nodes: ReadonlySet<string>;
   readonly connectors: readonly Id[];
   readonly live: readonly Id[];
   readonly feeders: readonly Source[];
@@ -48,6 +49,7 @@ export function netPieces(procedure: Procedure): NetPiece[] {
         id: withNames.find(isNode) ?? here[0]?.id ?? '',
         first: procedure.network.elements.findIndex((element) => element === here[0]),
         members,
+        nodes: new Set(nodes),
         connectors: [...new Set(here.flatMap(({ kind, id }) => (kind === 'connector' ? [id] : [])))],
         live: [...members].filter((id) => procedure.parts.get(id)?.live === true),
         feeders: [...procedure.sources.values()].filter(
@@ -64,9 +66,12 @@ export function probed({ across }: Measuring): Id[] {
   return [...new Set(across.map((probe) => ('node' in probe ? probe.node : probe.connector)))];
 }
 
-/** A live stage in the way of an ohmmeter, a monitor between the probes, a source that is on. */
-export function measureWrongs(procedure: Procedure, world: World, step: Step): Wrong[] {
-  if (step.verb !== 'measure') return [];
+/** What stands in the way of a measurement, so that nothing is known of what it shows: a source that is on comes first. */
+export function obstacle(
+  procedure: Procedure,
+  world: World,
+  step: Measuring,
+): 'power' | { readonly monitor: Id } | null {
   // A way between two names of one node is none.
   const named = namedIn(procedure);
   const ways = allWays(procedure, world)
@@ -74,21 +79,23 @@ export function measureWrongs(procedure: Procedure, world: World, step: Step): W
     .filter(({ a, b }) => a !== b);
   const [from = '', to = ''] = pointsOf(step).map(named);
   const met = between(ways, from, to);
-  const wrongs: Wrong[] = [];
-  const isOhms = step.quantity === 'resistance';
-  const things = ways.filter((way) => met.has(way));
-  const live = things.find(({ thing }) => thing !== null && procedure.parts.get(thing)?.live === true);
-  if (isOhms && live !== undefined) wrongs.push({ rule: 'meter-across-live', subject: live.thing });
   // Ground alone connects nothing with a source.
   const apart = ways.filter(({ a, b }) => a !== 'ground' && b !== 'ground');
   const near = [from, to].filter(isNode).map((point) => hangingOn(apart, point));
   const isNear = (node: string): boolean => isNode(node) && near.some((points) => points.has(node));
   const powered =
-    isOhms && ways.some((way) => way.source !== null && (met.has(way) || isNear(way.a) || isNear(way.b)));
-  if (powered) return [...wrongs, { rule: 'impossible', subject: step.of }];
-  const monitor = things.find((way) => way.monitor !== null);
-  if (monitor !== undefined) wrongs.push({ rule: 'monitor-in-the-way', subject: monitor.monitor });
-  return wrongs;
+    step.quantity === 'resistance' &&
+    ways.some((way) => way.source !== null && (met.has(way) || isNear(way.a) || isNear(way.b)));
+  if (powered) return 'power';
+  const monitor = ways.find((way) => met.has(way) && way.monitor !== null)?.monitor ?? null;
+  return monitor === null ? null : { monitor };
+}
+
+/** A monitor between the probes. */
+export function measureWrongs(procedure: Procedure, world: World, step: Step): Wrong[] {
+  const found = step.verb === 'measure' ? obstacle(procedure, world, step) : null;
+  if (found === null || found === 'power') return [];
+  return [{ rule: 'monitor-in-the-way', subject: found.monitor }];
 }
 
 /** What a measurement of resistance shows to be sound, taken by `within`: all on a way between the probes as built. */

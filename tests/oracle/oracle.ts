@@ -8,9 +8,10 @@ import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps,
 import { codesSet } from './values.ts';
 import type { ForetoldCode } from './values.ts';
 import { netPieces, probed } from './network.ts';
+import { namedIn } from './node-names.ts';
 import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
-import { carryOut, listening, wayTaken } from './verbs.ts';
+import { carryOut, listening, start, wayTaken } from './verbs.ts';
 import type { Proves } from './verbs.ts';
 import {
   allLoops,
@@ -19,10 +20,8 @@ import {
   feedersOf,
   feedersOfMonitor,
   isIsolator,
-  isLive,
   liveLoops,
   loopsThrough,
-  start,
 } from './world.ts';
 import type { World, Wrong } from './world.ts';
 
@@ -181,6 +180,16 @@ function isOffPole(procedure: Procedure, source: Id, at: Probed): boolean {
   if (one.connector === other.connector && one.pin === other.pin) return true;
   return at.some(({ connector, pin }) => {
     const loop = allLoops(procedure).find(({ pins }) => pins.get(connector)?.includes(pin) === true);
+    const element = procedure.network.elements.find(
+      (one) => one.kind === 'connector' && one.id === connector && one.pin === pin,
+    );
+    const fed = netPieces(procedure).filter(({ feeders }) => feeders.some(({ id }) => id === source));
+    const named = namedIn(procedure);
+    if (
+      element !== undefined &&
+      !element.between.some((node) => fed.some(({ nodes }) => nodes.has(named(node))))
+    )
+      return true;
     return loop !== undefined && !feedersOf(procedure, loop).some(({ id }) => id === source);
   });
 }
@@ -190,9 +199,11 @@ function ofHighVoltage(procedure: Procedure): Told[] {
   const told: Told[] = [];
   for (const source of procedure.sources.values()) {
     if (source.kind !== 'high-voltage') continue;
-    const fed = allLoops(procedure).filter((loop) => feedersOf(procedure, loop).includes(source));
     const carried = [...procedure.connectors.values()].some(({ carries }) => carries.includes(source.id));
-    if (fed.some((loop) => !isLive(procedure, loop)) || (fed.length === 0 && !carried))
+    const isFed = dangers(procedure).some(
+      ({ loop, piece, feeders }) => (loop !== null || piece !== undefined) && feeders.includes(source),
+    );
+    if (!isFed && !carried)
       told.push({ rule: 'unguarded-source', step: null, subject: source.id, shortest: null });
   }
   for (const step of procedure.steps) {
@@ -200,11 +211,13 @@ function ofHighVoltage(procedure: Procedure): Told[] {
     const places = 'connector' in step.at ? [step.at.connector] : step.at.map(({ connector }) => connector);
     const reached = (connector: Id): boolean =>
       dangers(procedure).some(
-        ({ loop, feeders }) =>
+        ({ loop, piece, feeders }) =>
           feeders.some(({ id }) => id === step.source) &&
-          (loop === null
-            ? carriedBy(procedure, connector).some(({ id }) => id === step.source)
-            : loop.elements.some((element) => element.id === connector)),
+          (piece !== undefined
+            ? piece.has(connector)
+            : loop === null
+              ? carriedBy(procedure, connector).some(({ id }) => id === step.source)
+              : loop.elements.some((element) => element.id === connector)),
       );
     if (!places.every(reached) || isOffPole(procedure, step.source, step.at))
       told.push({ rule: 'proof-elsewhere', step: step.number, subject: step.source, shortest: null });
@@ -371,18 +384,23 @@ const oncePerStep = ['meter-across-live', 'monitor-in-the-way'];
 
 const endRules = ['not-restored', 'codes-not-cleared', 'repair-not-verified'];
 
+function gravity(rule: string, { grave }: Wrong, { verb }: Step): { readonly isError?: boolean } {
+  if (rule === 'work-under-power') return { isError: verb !== 'replace' };
+  return endRules.includes(rule) ? { isError: grave === true || verb !== 'stop' } : {};
+}
+
 /** All findings of the order rules: one for each rule, step and subject. */
 export function oracle(procedure: Procedure): Told[] {
   // Windows do not depend on what is verified, so a first round tells which readings prove anything.
   const proves = provenBy(procedure, explore(procedure));
   const met = explore(procedure, proves);
   const onPaths = met.flatMap((each) =>
-    [...each.wrongs, ...endsAt(procedure, each, proves)].map(({ rule, subject, grave }): Told => ({
-      rule,
+    [...each.wrongs, ...endsAt(procedure, each, proves)].map((wrong): Told => ({
+      rule: wrong.rule,
       step: each.step.number,
-      subject,
+      subject: wrong.subject,
       shortest: each.depth,
-      ...(endRules.includes(rule) ? { isError: grave === true || each.step.verb !== 'stop' } : {}),
+      ...gravity(wrong.rule, wrong, each.step),
     })),
   );
   // The gravest stands for one rule, step and subject, by its own shortest path.

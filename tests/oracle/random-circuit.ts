@@ -43,10 +43,11 @@ function randomBattery(chance: Chance, feeds: string[]): Plain {
   const style = chance.happens(0.06)
     ? 'none'
     : chance.pick(['wait', 'wait', 'wait', 'wait', 'reserve', 'both']);
-  if (style === 'none') return { kind: 'battery', voltage: '12.6 V', feeds };
+  const voltage = chance.pick(['12.6 V', '12.6 V', '12.6 V', '12.6 V', '48 V', '36..52 V']);
+  if (style === 'none') return { kind: 'battery', voltage, feeds };
   return {
     kind: 'battery',
-    voltage: '12.6 V',
+    voltage,
     feeds,
     ...(style === 'reserve'
       ? {}

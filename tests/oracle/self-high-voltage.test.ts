@@ -260,6 +260,10 @@ test('a source that no touch would be held against is told', () => {
   expect(tell('unguarded-source', steps)).toEqual([]);
   expect(tell('unguarded-source', steps, { ...changes, connectors })).toEqual(['traction at - in -']);
   expect(tell('unguarded-source', steps, { ...withSection, connectors })).toEqual([]);
+  // What it feeds needs not be live to be guarded.
   const sources = { ...changes.sources, traction: { ...traction, feeds: ['inert'] } };
-  expect(tell('unguarded-source', steps, { ...changes, sources })).toEqual(['traction at - in -']);
+  expect(tell('unguarded-source', steps, { ...changes, sources, connectors })).toEqual([]);
+  expect(tell('live-touch', [{ unplug: 'K3' }], { ...changes, sources, connectors })).toEqual([
+    'K3 at 1 in 1',
+  ]);
 });

@@ -4,7 +4,7 @@ import { codesForetold } from './oracle.ts';
 import { circuit, dead, said, sample } from './sample.ts';
 import type { Changes } from './sample.ts';
 import { circuitOf } from './values.ts';
-import { start } from './world.ts';
+import { start } from './verbs.ts';
 import type { World } from './world.ts';
 
 /* What the oracle makes of circuits, worked out by hand beside each number. */

@@ -174,9 +174,13 @@ describe('power', () => {
   test('wait-without-effect: each fed live loop has a source that is on', () => {
     expect(said('wait-without-effect', [{ wait: '1 s' }])).toEqual(['- at 1 in 1']);
     expect(said('wait-without-effect', dead)).toEqual([]);
-    expect(
-      said('wait-without-effect', [{ wait: '1 s' }], { loops: { dull: circuit.loops.dull ?? {} } }),
-    ).toEqual([]);
+    // A loop that is not live stays charged too, for as long as its source owes.
+    const loops = { dull: circuit.loops.dull ?? {} };
+    expect(said('wait-without-effect', [{ wait: '1 s' }], { loops })).toEqual(['- at 1 in 1']);
+    expect(said('wait-without-effect', dead, { loops })).toEqual([]);
+    const { wait: owed, ...battery } = circuit.sources.battery ?? {};
+    expect(owed).toBe('120 s');
+    expect(said('wait-without-effect', [{ wait: '1 s' }], { loops, sources: { battery } })).toEqual([]);
   });
 });
 

@@ -18,7 +18,11 @@ function feedingDanger(procedure: Procedure): Source[] {
 
 /** A wait that is not known, and one that is said to be nothing. */
 function waits(procedure: Procedure): Told[] {
-  return feedingDanger(procedure).flatMap((source) => {
+  const guarded = feedingDanger(procedure);
+  const asked = [...procedure.sources.values()].filter(
+    (source) => guarded.includes(source) || (source.voltage?.most ?? 0) > 30,
+  );
+  return asked.flatMap((source) => {
     const { id, wait, reserve } = source;
     if (wait === 'unstated' && reserve === 'unstated') return [of('no-wait', id)];
     const isNothing = wait === 'unstated' ? discharge(source) === 0 : wait === 0;

@@ -1,6 +1,7 @@
 import { stepNumber } from '../../server/src/text/where.ts';
 import type { Finding } from '../../server/src/text/finding.ts';
 import type { Procedure } from '../../server/src/text/procedure.ts';
+import { subjectOf } from './compare.ts';
 import { ORACLE_RULES } from './coverage.ts';
 import { reachable } from './graph.ts';
 import { oracle } from './oracle.ts';
@@ -28,7 +29,7 @@ function expected(procedure: Procedure, written: readonly WrittenAt[]): Map<stri
   );
   const lines = new Map<string, Line[]>();
   const add = (rule: string, place: string | undefined, subject: string | null, line: Line): void => {
-    const key = `${rule} ${place ?? '-'} ${subject ?? '-'}`;
+    const key = `${rule} ${place ?? '-'} ${subjectOf({ rule, subject }) ?? '-'}`;
     lines.set(key, [...(lines.get(key) ?? []), line]);
   };
   for (const { rule, step, subject, shortest, isError } of oracle(procedure)) {
@@ -59,7 +60,8 @@ export function differencesAsWritten(
   const lines = expected(flat, written);
   const told: string[] = [];
   for (const { rule, step, subject, trace } of findings.filter((one) => ORACLE_RULES.includes(one.rule))) {
-    const key = `${rule} ${step?.path.join('/') ?? '-'} ${subject ?? '-'}`;
+    const of = subjectOf({ rule, subject: subject ?? null });
+    const key = `${rule} ${step?.path.join('/') ?? '-'} ${of ?? '-'}`;
     const theirs = lines.get(key);
     lines.delete(key);
     if (theirs === undefined) {

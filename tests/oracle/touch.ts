@@ -1,4 +1,7 @@
-import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import { isForever, piecesBuilt, piecesOn, terminalsAt, terminalsOf } from './pieces.ts';
+import type { Piece } from './pieces.ts';
+import { allWays, asBuilt } from './ways.ts';
 import { probed } from './network.ts';
 import { namedIn } from './node-names.ts';
 import { allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
@@ -75,7 +78,7 @@ export function touchedIds(step: Step, world: World): Id[] {
 }
 
 /** The live loops and carried sources that hands on something are hands on. */
-function dangersAt(procedure: Procedure, id: Id): Danger[] {
+export function dangersAt(procedure: Procedure, id: Id): Danger[] {
   const loops = loopsTouchedBy(procedure, id);
   const connectors = procedure.parts.has(id)
     ? [...neighbours(procedure, id), ...atItsNodes(procedure, id)]
@@ -92,16 +95,89 @@ function dangersAt(procedure: Procedure, id: Id): Danger[] {
 
 type Unsafe = 'live-touch' | 'short-wait' | 'not-proven-dead';
 
-/** What is missing first: a source is on, the wait is still owed, high voltage is not proven dead. null: it is dead. */
-function missing(world: World, { id, feeders }: Danger): Unsafe | null {
+/** Where hands are in a touch. */
+interface Touch {
+  readonly step: Step;
+  readonly thing: Id;
+}
+
+/** The sides of a connector where hands or probes are. null: both. */
+function sidesTouched(world: World, { step, thing }: Touch): string[] | null {
+  const places =
+    step.verb === 'fit'
+      ? [step.at]
+      : step.verb === 'remove'
+        ? [world.loads[step.load]]
+        : step.verb === 'move'
+          ? [world.loads[step.load], step.to]
+          : step.verb === 'measure'
+            ? step.across.map((probe) => ('node' in probe ? null : probe))
+            : null;
+  return places?.flatMap((place) => (place?.connector === thing ? [place.side] : [])) ?? null;
+}
+
+/** Where hands are on a thing. */
+function pointsOfTouch(procedure: Procedure, world: World, touch: Touch): string[] {
+  const { thing } = touch;
+  const named = namedIn(procedure);
+  if (procedure.connectors.has(thing))
+    return (sidesTouched(world, touch) ?? [null]).flatMap((side) => terminalsAt(procedure, thing, side));
+  if (procedure.monitors.has(thing))
+    return allLoops(procedure).flatMap((each) => (each.monitor === thing ? terminalsOf(each) : []));
+  if (!procedure.parts.has(thing)) return [named(thing)];
+  // The half of a connector that is next to a part stands at a point of the part.
+  return allWays(procedure, asBuilt(world)).flatMap((way) =>
+    way.thing === thing ? [named(way.a), named(way.b)] : [],
+  );
+}
+
+/** All that hangs together on the bench with what is touched, as far as the source leads to it as built. */
+function comeTo(procedure: Procedure, world: World, touch: Touch, source: Source): Piece[] {
+  const touched = pointsOfTouch(procedure, world, touch);
+  const built = piecesBuilt(procedure, world).filter(
+    ({ drawn, parts, connectors, monitors }) =>
+      drawn.has(source.id) ||
+      source.feeds.some((fed) => parts.has(fed) || connectors.has(fed) || monitors.has(fed)),
+  );
+  return piecesOn(procedure, world).filter(
+    ({ points }) =>
+      touched.some((point) => points.has(point)) &&
+      built.some((piece) => [...piece.points].some((point) => points.has(point))),
+  );
+}
+
+/** Whether a meter is fit to be put to a source that may be live, by somebody who is warned. */
+function isReady(procedure: Procedure, step: Step, source: Source): boolean {
+  if (step.verb !== 'measure' || step.quantity !== 'voltage' || step.danger === undefined) return false;
+  const range = procedure.multimeters.get(step.with)?.voltage?.range ?? null;
+  return range !== null && source.voltage !== null && range.most >= source.voltage.most;
+}
+
+/**
+ * What is missing first: a source is on, the wait is still owed, the source still hangs there and is never dead, high voltage
+ * is not proven dead where hands are. null: it is dead.
+ */
+function missing(procedure: Procedure, world: World, danger: Danger, touched: Touch | null): Unsafe | null {
+  const { id, feeders } = danger;
   const notExcused = feeders.filter((source) => !world.excuses.some((excuse) => excuse.includes(source.id)));
   if (notExcused.length === 0) return null;
   if (notExcused.some((source) => !isOff(world, source))) return 'live-touch';
   if ((world.owed[id] ?? 0) > 0) return 'short-wait';
-  const doubtful = notExcused.some(
-    (source) => source.kind === 'high-voltage' && !world.proven.includes(source.id),
-  );
-  return doubtful ? 'not-proven-dead' : null;
+  if (touched === null) return null;
+  const high = notExcused.filter(({ kind }) => kind === 'high-voltage');
+  const pieces = (source: Source): Piece[] => comeTo(procedure, world, touched, source);
+  if (
+    high.some(
+      (source) => isForever(procedure, source) && pieces(source).some(({ drawn }) => drawn.has(source.id)),
+    )
+  )
+    return 'live-touch';
+  const doubtful = high.filter((source) => {
+    const proven = world.proven[source.id];
+    const isShown = (point: string): boolean => proven?.includes(point) === true;
+    return proven === undefined || !pieces(source).every(({ points }) => [...points].every(isShown));
+  });
+  return doubtful.some((source) => !isReady(procedure, touched.step, source)) ? 'not-proven-dead' : null;
 }
 
 interface Judged {
@@ -123,7 +199,7 @@ export function touch(procedure: Procedure, world: World, step: Step): Judged {
         // What a service plug takes away itself cannot be dead before.
         const isIts = 'source' in step && danger.feeders.some(({ id }) => id === step.source);
         if (isIts && step.verb !== 'prove-dead') return [];
-        const rule = missing(world, danger);
+        const rule = missing(procedure, world, danger, { step, thing: subject });
         return rule === null ? [] : [{ wrong: { rule, subject }, danger }];
       }),
     ),
@@ -137,12 +213,28 @@ const fedBy = (procedure: Procedure, source: Id): Danger[] =>
 export function proofTooEarly(procedure: Procedure, world: World, step: Step): Judged {
   if (step.verb !== 'prove-dead') return judged([]);
   const early = fedBy(procedure, step.source).filter((danger) => {
-    const rule = missing(world, danger);
+    const rule = missing(procedure, world, danger, null);
     return rule === 'live-touch' || rule === 'short-wait';
   });
   return judged(
     early.map((danger) => ({ wrong: { rule: 'proof-too-early', subject: step.source }, danger })),
   );
+}
+
+/** All that hangs together with the places of a proof. */
+export function proofPoints(
+  procedure: Procedure,
+  world: World,
+  { at }: Extract<Step, { readonly verb: 'prove-dead' }>,
+): string[] {
+  const named = namedIn(procedure);
+  const places =
+    'connector' in at
+      ? terminalsAt(procedure, at.connector, at.side)
+      : at.map(({ connector, side, pin }) => named(`${connector}.${side}.${pin}`));
+  return piecesOn(procedure, world)
+    .filter(({ points }) => places.some((point) => points.has(point)))
+    .flatMap(({ points }) => [...points]);
 }
 
 /** Whether a proof of the source has a meaning now, whatever is excused. */

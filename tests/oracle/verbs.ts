@@ -1,12 +1,16 @@
-import type { Id, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Outcome, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
 import { measureWrongs, shownSound } from './network.ts';
 import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
-import { canBeProven, proofTooEarly, touch } from './touch.ts';
+import { settled, waited, wound } from './energy.ts';
+import { canBeProven, proofPoints, proofTooEarly, touch } from './touch.ts';
+import { runsDown, underPower } from './under-power.ts';
 import { codesSet } from './values.ts';
 import {
+  bare,
+  carriedBy,
   dangers,
   feedersOfMonitor,
   isOff,
@@ -31,21 +35,45 @@ function switched(procedure: Procedure, world: World, source: Id | null): World 
     owed[danger.id] = allOff ? (world.owed[danger.id] ?? 0) : wholeWait(danger);
     if (!allOff) for (const each of danger.feeders) woken.add(each.id);
   }
-  const proven = world.proven.filter((id) => !woken.has(id));
+  const proven = Object.fromEntries(Object.entries(world.proven).filter(([id]) => !woken.has(id)));
   const excuses = source === null ? [] : world.excuses.filter((excuse) => !excuse.includes(source));
-  return { ...world, owed, proven, excuses };
+  return wound(procedure, { ...world, owed, proven, excuses });
 }
 
-/** What is open or loaded while one of its sources comes back. */
+/** What is open or loaded while one of its sources comes back, or high voltage is given back, which no notice excuses. */
 function halfOpen(procedure: Procedure, before: World, after: World, step: Step): Wrong[] {
-  if (step.warning !== undefined || step.danger !== undefined) return [];
+  const isSaid = step.warning !== undefined || step.danger !== undefined;
+  const high = step.verb === 'reconnect' ? procedure.sources.get(step.source) : undefined;
+  const isHighBack = (feeders: readonly Source[]): boolean =>
+    high?.kind === 'high-voltage' && feeders.includes(high);
+  const loadsPast = (source: Source | undefined): Id[] =>
+    [...procedure.connectors.keys()]
+      .filter((id) => source !== undefined && carriedBy(procedure, id).includes(source))
+      .flatMap((id) => loopsThrough(procedure, id).flatMap((loop) => loadsIn(after, loop)));
   return dangers(procedure)
-    .filter(({ feeders }) => feeders.some((each) => isOff(before, each) && !isOff(after, each)))
-    .filter(({ connectors, loop }) => {
+    .filter(
+      ({ feeders }) =>
+        isHighBack(feeders) ||
+        (!isSaid && feeders.some((each) => isOff(before, each) && !isOff(after, each))),
+    )
+    .filter(({ connectors, loop, piece, feeders }) => {
       const isOpen = connectors.some((id) => after.connectors[id] !== 'mated');
-      return isOpen || (loop !== null && loadsIn(after, loop).length > 0);
+      if (isOpen || (loop !== null && loadsIn(after, loop).length > 0)) return true;
+      return loop === null && piece === undefined && isHighBack(feeders) && loadsPast(high).length > 0;
     })
     .map(({ id }) => ({ rule: 'half-open', subject: id }));
+}
+
+/** Everything connected, mated and charged, the ignition off. */
+export function start(procedure: Procedure): World {
+  const world = bare(procedure);
+  const afterRun = Object.fromEntries(
+    [...procedure.regulated.values()].map(({ id, afterRun: stated }) => [
+      id,
+      typeof stated === 'number' ? stated : 0,
+    ]),
+  );
+  return settled(procedure, wound(procedure, { ...world, afterRun }));
 }
 
 // ---- one step ---------------------------------------------------------------------------------
@@ -86,7 +114,7 @@ function done(procedure: Procedure, world: World, step: Step): World {
         if (feeders.every((source) => isOff(world, source)))
           owed[id] = Math.max(0, (owed[id] ?? 0) - step.seconds);
       }
-      return { ...world, owed };
+      return waited(procedure, { ...world, owed }, step.seconds);
     }
     case 'unlock':
     case 'unplug': {
@@ -149,7 +177,8 @@ function notRecorded(procedure: Procedure, world: World, step: Step): Id[] {
 function waitsInVain(procedure: Procedure, world: World): boolean {
   const fed = dangers(procedure).filter(({ feeders }) => feeders.length > 0);
   const running = fed.filter(({ feeders }) => feeders.every((source) => isOff(world, source)));
-  return fed.length > 0 && running.length === 0;
+  const others = runsDown(procedure, world);
+  return fed.length + others.length > 0 && running.length === 0 && !others.includes(true);
 }
 
 export function carryOut(procedure: Procedure, world: World, step: Step): { world: World; wrongs: Wrong[] } {
@@ -161,7 +190,7 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   const hands = touch(procedure, world, step);
   const proof = proofTooEarly(procedure, world, step);
   const said = notices(procedure, world, step);
-  const measured = measureWrongs(procedure, world, step);
+  const measured = [...measureWrongs(procedure, world, step), ...underPower(procedure, world, step)];
   const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs, ...measured];
   const bar = barMeasured(procedure, world, step);
   if (bar !== null) wrongs.push({ rule: 'bar-in-the-way', subject: bar });
@@ -179,7 +208,11 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
     for (const subject of newlyBridged(procedure, world, after))
       wrongs.push({ rule: 'load-bridged', subject });
   wrongs.push(...halfOpen(procedure, world, after, step));
-  after = { ...after, met: said.met, excuses: sortedSets([...after.excuses, ...excuses]) };
+  after = {
+    ...settled(procedure, after),
+    met: said.met,
+    excuses: sortedSets([...after.excuses, ...excuses]),
+  };
   for (const monitor of lost) after = { ...after, recorded: { ...after.recorded, [monitor]: true } };
   for (const { loop } of codesSet(procedure, after, listening(procedure, step))) {
     const monitor = procedure.loops.get(loop)?.monitor;
@@ -198,7 +231,8 @@ export type Proves = (step: Step, of: Id, outcome: Outcome) => boolean;
 
 /**
  * What an outcome adds: a reading left by one that says `within`, everything mated and no load fitted, verifies its
- * loops; a proof left by `dead` that had a meaning proves its source, any other takes an earlier proof away.
+ * loops; a proof left by `dead` that had a meaning proves its source where it was taken, any other takes all proofs of it
+ * away.
  */
 export function wayTaken(
   procedure: Procedure,
@@ -208,9 +242,12 @@ export function wayTaken(
   proves: Proves,
 ): World {
   if (step.verb === 'prove-dead') {
-    const others = world.proven.filter((id) => id !== step.source);
-    const isProven = outcome?.name === 'dead' && canBeProven(procedure, world, step.source);
-    return { ...world, proven: isProven ? [...others, step.source].sort() : others };
+    const { [step.source]: before = [], ...others } = world.proven;
+    if (outcome?.name !== 'dead' || !canBeProven(procedure, world, step.source))
+      return { ...world, proven: others };
+    const points = [...new Set([...before, ...proofPoints(procedure, world, step)])].sort();
+    const all = Object.entries({ ...others, [step.source]: points });
+    return { ...world, proven: Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1))) };
   }
   if (outcome === null) return world;
   if (step.verb === 'measure' && proves(step, step.of, outcome)) {

@@ -16,6 +16,7 @@ const NEVER: readonly string[] = [
   'not-proven-dead',
   'half-open',
   'meter-across-live',
+  'powered-measurement',
   'not-restored',
   'unfed-circuit',
   'unfed-monitor',

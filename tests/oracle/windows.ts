@@ -13,9 +13,9 @@ import { isReading, readsOf } from './reads.ts';
 import type { Read } from './reads.ts';
 import { circuitOf, shownBy } from './values.ts';
 import type { Interval, Shown } from './values.ts';
-import { carryOut, wayTaken } from './verbs.ts';
+import { carryOut, start, wayTaken } from './verbs.ts';
 import { isBridged } from './bridged.ts';
-import { loadsIn, openConnectors, start } from './world.ts';
+import { loadsIn, openConnectors } from './world.ts';
 import type { World } from './world.ts';
 
 /*

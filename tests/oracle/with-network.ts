@@ -109,8 +109,13 @@ export function withNetwork(seed: number): string {
   if (chance.happens(0.4))
     network.push({ source: 'battery', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
   if (chance.happens(0.4)) {
-    const needs = chance.happens(0.5) ? { needs: 'ignition-on' } : {};
-    sources.supply = { kind: 'regulated', voltage: '5 V', from: 'battery', ...needs };
+    const needs = chance.pick<Plain>([
+      {},
+      { needs: 'ignition-on' },
+      { needs: 'ignition-on', 'after-run': chance.pick(['0 s', '60 s', '3 min']) },
+    ]);
+    const volts = chance.pick(['5 V', '5 V', '48 V']);
+    sources.supply = { kind: 'regulated', voltage: volts, from: 'battery', ...needs };
     network.push({ source: 'supply', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
   }
   const used = new Set(network.flatMap(({ between }) => between as string[]));
@@ -148,7 +153,7 @@ export function withNetwork(seed: number): string {
       measured(),
       { unplug: id, ...warned },
       { plug: id, ...warned },
-      { replace: chance.pick(Object.keys(parts)), ...warned },
+      { replace: chance.pick([...Object.keys(parts), 'N1', 'N2']), ...warned },
       { do: 'Turn it.', at: id },
     ]);
     steps.splice(chance.whole(0, steps.length), 0, step);

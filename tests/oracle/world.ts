@@ -10,8 +10,16 @@ export interface World {
   readonly connected: Readonly<Record<Id, boolean>>;
   /** Seconds still owed, by live loop and by carried source. */
   readonly owed: Readonly<Record<Id, number>>;
-  /** High-voltage sources shown to be dead since they were last on. */
-  readonly proven: readonly Id[];
+  /** High-voltage sources shown to be dead since they were last on, with the points that hung together where it was shown. */
+  readonly proven: Readonly<Record<Id, readonly string[]>>;
+  /** Seconds that each source still owes by itself. */
+  readonly sourceOwed: Readonly<Record<Id, number>>;
+  /** Seconds of its stated after-run that each supply still has. */
+  readonly afterRun: Readonly<Record<Id, number>>;
+  /** By point, of what is charged. */
+  readonly charges: Readonly<Record<string, Charge>>;
+  /** The same by sources above 30 V alone, high voltage left out: what still makes an arc. */
+  readonly arcs: Readonly<Record<string, Charge>>;
   /** Each a set of sources that count as safe after an unsafe touch. */
   readonly excuses: readonly (readonly Id[])[];
   readonly connectors: Readonly<Record<Id, Mating>>;
@@ -28,6 +36,14 @@ export interface World {
   readonly met: readonly Id[];
 }
 
+/** What a point holds after it was powered. */
+export interface Charge {
+  /** Seconds still to be waited. */
+  readonly left: number;
+  /** The greatest wait of all that powered it. */
+  readonly whole: number;
+}
+
 /** What is wrong with a step on a bench. */
 export interface Wrong {
   readonly rule: string;
@@ -40,12 +56,17 @@ export function same<T>(ids: Iterable<Id>, value: T): Record<Id, T> {
   return Object.fromEntries([...ids].map((id) => [id, value]));
 }
 
-export function start(procedure: Procedure): World {
+/** Before anything has been powered. */
+export function bare(procedure: Procedure): World {
   return {
     ignition: false,
     connected: same(procedure.sources.keys(), true),
     owed: Object.fromEntries(dangers(procedure).map((danger) => [danger.id, wholeWait(danger)])),
-    proven: [],
+    proven: {},
+    sourceOwed: {},
+    afterRun: {},
+    charges: {},
+    arcs: {},
     excuses: [],
     connectors: same(procedure.connectors.keys(), 'mated'),
     loads: same(procedure.loads.keys(), null),
@@ -66,6 +87,8 @@ export const loopsThrough = (procedure: Procedure, id: Id): Loop[] =>
 export const isLive = (procedure: Procedure, loop: Loop): boolean =>
   loop.elements.some((element) => procedure.parts.get(element.id)?.live === true);
 
+const isHigh = ({ kind }: Source): boolean => kind === 'high-voltage';
+
 export const liveLoops = (procedure: Procedure): Loop[] =>
   allLoops(procedure).filter((loop) => isLive(procedure, loop));
 
@@ -80,13 +103,13 @@ export const feedersOfMonitor = (procedure: Procedure, monitor: Id): Source[] =>
 
 /** What has to be dead before hands come near. */
 export interface Danger {
-  /** A live loop, or a source that a connector carries or isolates. */
+  /** A loop or a piece of the network that is live or has high voltage, or a source that a connector carries or isolates. */
   readonly id: Id;
   readonly loop: Loop | null;
   readonly feeders: readonly Source[];
   /** Connectors that must not stand open while it is under power. */
   readonly connectors: readonly Id[];
-  /** Of a live piece of the network all that is in it. */
+  /** Of a piece of the network all that is in it. */
   readonly piece?: ReadonlySet<Id>;
 }
 
@@ -105,12 +128,14 @@ export const carriedBy = (procedure: Procedure, connector: Id): Source[] =>
   );
 
 export function dangers(procedure: Procedure): Danger[] {
-  const loops = liveLoops(procedure).map((loop) => ({
-    id: loop.id,
-    loop,
-    feeders: feedersOf(procedure, loop),
-    connectors: connectorsOf(loop),
-  }));
+  const loops = allLoops(procedure)
+    .filter((loop) => isLive(procedure, loop) || feedersOf(procedure, loop).some(isHigh))
+    .map((loop) => ({
+      id: loop.id,
+      loop,
+      feeders: feedersOf(procedure, loop),
+      connectors: connectorsOf(loop),
+    }));
   const carried = [...procedure.sources.values()].flatMap((source) => {
     const through = [...procedure.connectors.keys()].filter((id) =>
       carriedBy(procedure, id).includes(source),
@@ -119,7 +144,7 @@ export function dangers(procedure: Procedure): Danger[] {
     return through.length === 0 ? [] : [{ id: source.id, loop: null, feeders: [source], connectors }];
   });
   const pieces = netPieces(procedure)
-    .filter(({ live }) => live.length > 0)
+    .filter(({ live, feeders }) => live.length > 0 || feeders.some(isHigh))
     .map(({ id, members, connectors, feeders }) => ({ id, loop: null, feeders, connectors, piece: members }));
   return [...loops, ...pieces, ...carried];
 }

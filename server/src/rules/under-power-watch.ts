@@ -143,7 +143,9 @@ function judgeOf(
       .flatMap(({ id }) => opening(state, step, id, fragments.of(id)));
     const ofLoads = changesTo('load', step).flatMap(({ id, at }) => {
       const from = state.hardware.loads.get(id);
-      const places = [...(from === undefined ? [] : [from]), ...(at === null ? [] : [at])];
+      // A load that is fitted elsewhere cannot be fitted: nobody comes to where it sits.
+      const left = from === undefined || step.verb === 'fit' ? [] : [from];
+      const places = [...left, ...(at === null ? [] : [at])];
       return opening(state, step, id, places.flatMap(fragments.under));
     });
     return [...ofConnectors, ...ofLoads, ...replacing(state, step)];
