@@ -1,4 +1,5 @@
 import type { Id, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { held } from './touch.ts';
 
 /* Commands in the texts beside a step: a piece of a sentence that begins with a word of doing and names its object. */
 
@@ -43,7 +44,7 @@ function actedOn(step: Step): Id[] {
     ...(step.verb === 'prove-dead' ? [step.known, ...placesOf(step.at)] : []),
     ...('load' in step ? [step.load] : []),
     ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
-    ...(step.verb === 'do' || step.verb === 'inspect' ? step.at.flatMap(({ members }) => members) : []),
+    ...(step.verb === 'do' || step.verb === 'inspect' ? held(step.at) : []),
     ...(place === null ? [] : [place.connector]),
   ];
 }

@@ -8,6 +8,7 @@ import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps,
 import { codesSet } from './values.ts';
 import type { ForetoldCode } from './values.ts';
 import { netPieces, probed } from './network.ts';
+import { held } from './touch.ts';
 import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, wayTaken } from './verbs.ts';
@@ -147,7 +148,7 @@ function idsHandled(step: Step): Id[] {
       return step.what.flatMap(({ members }) => members);
     case 'do':
     case 'inspect':
-      return step.at.flatMap(({ members }) => members);
+      return held(step.at);
     case 'ignition':
     case 'disconnect':
     case 'reconnect':
@@ -322,7 +323,7 @@ function standing(procedure: Procedure): Told[] {
       told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
     if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
-        if (known.has(subject) && !step.at.some(({ members }) => members.includes(subject)))
+        if (known.has(subject) && !held(step.at).includes(subject))
           told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
   }
   return told;

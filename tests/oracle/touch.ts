@@ -1,4 +1,4 @@
-import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Hands, Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { probed } from './network.ts';
 import { namedIn } from './node-names.ts';
 import { allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
@@ -56,7 +56,7 @@ export function touchedIds(step: Step, world: World): Id[] {
       return probed(step);
     case 'inspect':
     case 'do':
-      return step.at.flatMap(({ members }) => members);
+      return held(step.at);
     case 'replace':
       return step.what.flatMap(({ members }) => members);
     case 'ignition':
@@ -150,4 +150,9 @@ export function canBeProven(procedure: Procedure, world: World, source: Id): boo
   return fedBy(procedure, source).every(
     ({ id, feeders }) => feeders.every((each) => isOff(world, each)) && (world.owed[id] ?? 0) === 0,
   );
+}
+
+/** All that hands are said to be at. */
+export function held(at: Hands): Id[] {
+  return typeof at === 'string' ? [] : at.flatMap(({ members }) => members);
 }

@@ -1,6 +1,7 @@
 import { connectorsProbed, isolatedBy } from '../bench/hazards.ts';
 import { isVerb } from '../format/words.ts';
 import type { Verb } from '../format/words.ts';
+import { thingsAt } from '../text/mentioned.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Command, Handled } from './doing-words.ts';
 import type { Seen } from './rule.ts';
@@ -55,7 +56,7 @@ export function namedBy(step: Step): readonly Id[] {
       return [step.load];
     case 'inspect':
     case 'do':
-      return step.at.flatMap(({ id, members }) => [id, ...members]);
+      return thingsAt(step.at).flatMap(({ id, members }) => [id, ...members]);
     case 'replace':
       return step.what.flatMap(({ id, members }) => [id, ...members]);
     case 'ignition':

@@ -1,4 +1,4 @@
-import { isMeant } from '../text/mentioned.ts';
+import { isMeant, thingsAt } from '../text/mentioned.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { commandsIn } from './doing-words.ts';
 import type { Command } from './doing-words.ts';
@@ -55,8 +55,9 @@ function named(
   step: Step & { verb: 'do' | 'inspect' },
 ): readonly Id[] {
   const words = [...new Set(step.text.match(/[A-Za-z0-9-]+/gu) ?? [])];
+  const at = [...thingsAt(step.at), ...step.of];
   const isTouched = (id: Id): boolean =>
-    isMeant(step.at, id) || assemblies.get(id)?.members.every((member) => isMeant(step.at, member)) === true;
+    isMeant(at, id) || assemblies.get(id)?.members.every((member) => isMeant(at, member)) === true;
   const named = words.filter((word) => known.has(word) && !isTouched(word));
   return named.sort((a, b) => (known.get(a) ?? 0) - (known.get(b) ?? 0));
 }
