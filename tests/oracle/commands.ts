@@ -8,11 +8,13 @@ const handling =
   'connect disconnect reconnect detach unclip undo release bridge apply';
 
 const wordsFor = {
-  connectors: `unlock unplug plug ${handling}`,
-  parts: handling,
-  monitors: handling,
-  sources: 'connect disconnect reconnect',
-  loads: 'fit move remove replace swap',
+  connectors: `unlock unplug plug fit move ${handling}`,
+  parts: `unlock unplug plug fit move ${handling}`,
+  monitors: `unlock unplug plug fit move ${handling}`,
+  sources: 'unlock unplug plug connect disconnect reconnect',
+  loads:
+    'unlock unplug plug fit move remove replace swap connect disconnect reconnect ' +
+    'pull push press lift loosen seat clean cut',
 } as const;
 
 const before =
@@ -45,6 +47,9 @@ function actedOn(step: Step): Id[] {
     ...('load' in step ? [step.load] : []),
     ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
     ...(step.verb === 'do' || step.verb === 'inspect' ? held(step.at) : []),
+    ...(step.verb === 'measure'
+      ? step.across.flatMap((probe) => ('node' in probe ? [] : [probe.connector]))
+      : []),
     ...(place === null ? [] : [place.connector]),
   ];
 }

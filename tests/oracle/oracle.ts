@@ -323,10 +323,15 @@ function standing(procedure: Procedure): Told[] {
       told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
     if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
-        if (known.has(subject) && !held(step.at).includes(subject))
+        if (known.has(subject) && !held(step.at).includes(subject) && !isJustSeen(step, subject))
           told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
   }
   return told;
+}
+
+/** What is only looked at may be named, and no word of doing begins the sentence. */
+function isJustSeen(step: Step & { verb: 'do' | 'inspect' }, id: Id): boolean {
+  return step.of.some(({ members }) => members.includes(id)) && !step.text.startsWith('Clean');
 }
 
 function ofGraph(procedure: Procedure): Told[] {

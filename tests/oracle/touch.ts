@@ -130,6 +130,15 @@ export function touch(procedure: Procedure, world: World, step: Step): Judged {
   );
 }
 
+/** A step in words that does not say where hands are, while something is not dead, whatever is excused. */
+export function handsNotSaid(procedure: Procedure, world: World, step: Step): Wrong[] {
+  if ((step.verb !== 'do' && step.verb !== 'inspect') || step.at !== 'not said') return [];
+  const plain = { ...world, excuses: [] };
+  return dangers(procedure).some((danger) => missing(plain, danger) !== null)
+    ? [{ rule: 'touch-not-said', subject: null }]
+    : [];
+}
+
 const fedBy = (procedure: Procedure, source: Id): Danger[] =>
   dangers(procedure).filter(({ feeders }) => feeders.some(({ id }) => id === source));
 

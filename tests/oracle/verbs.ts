@@ -3,7 +3,7 @@ import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
 import { measureWrongs, shownSound } from './network.ts';
 import { notices } from './notices.ts';
-import { canBeProven, proofTooEarly, touch } from './touch.ts';
+import { canBeProven, handsNotSaid, proofTooEarly, touch } from './touch.ts';
 import { codesSet } from './values.ts';
 import {
   dangers,
@@ -161,7 +161,13 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   const proof = proofTooEarly(procedure, world, step);
   const said = notices(procedure, world, step);
   const measured = measureWrongs(procedure, world, step);
-  const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs, ...measured];
+  const wrongs = [
+    ...hands.wrongs,
+    ...proof.wrongs,
+    ...said.wrongs,
+    ...measured,
+    ...handsNotSaid(procedure, world, step),
+  ];
   const excuses = [...hands.excuses, ...proof.excuses];
   for (const subject of impossible(procedure, world, step)) wrongs.push({ rule: 'impossible', subject });
   if ((step.verb === 'disconnect' || step.verb === 'reconnect') && world.ignition)
