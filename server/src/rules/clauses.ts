@@ -36,12 +36,14 @@ export function isSubordinate({ opening }: Clause): boolean {
 /** Such a sentence means the contrary: `Do not forget to unplug K30`. */
 const undoing: ReadonlySet<string> = new Set('forget fail omit neglect hesitate skip miss except'.split(' '));
 
+type Breath = Pick<Clause, 'tokens' | 'opening'>;
+
 export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
-  const clauses: Clause[] = [];
+  const breaths: Breath[] = [];
   let tokens: Token[] = [];
   let opening = '';
   const end = (next: string): void => {
-    if (tokens.length > 0) clauses.push(clauseOf(tokens, opening, clauses.at(-1)));
+    if (tokens.length > 0) breaths.push({ tokens, opening });
     opening = next;
     tokens = [];
   };
@@ -55,14 +57,10 @@ export function clausesOf(pieces: readonly Piece[]): readonly Clause[] {
     else tokens.push(tokenOf(piece.spelled, word, piece.meaning, tokens));
   }
   end('');
-  return clauses.map((clause, at) => (isListed(clauses, at) ? { ...clause, passedFrom: 0 } : clause));
-}
-
-/** `bend` in `Never pull, bend or cut`. */
-function isListed(clauses: readonly Clause[], at: number): boolean {
-  const [last, clause, next] = [clauses[at - 1], clauses[at], clauses[at + 1]];
-  const goesOn = next?.opening === 'or' || next?.opening === 'nor';
-  return goesOn && clause?.opening === '' && clause.tokens.length === 1 && isPassed(last);
+  const clauses: Clause[] = [];
+  for (const [at, breath] of breaths.entries())
+    clauses.push({ ...breath, passedFrom: passedFrom(breath, clauses.at(-1), breaths[at + 1]) });
+  return clauses;
 }
 
 function isPassed(clause: Clause | undefined): boolean {
@@ -99,31 +97,34 @@ function isAdjective(doing: DoingWord | null, word: string, before: readonly Tok
   if (doing === null) return false;
   const last = before.at(-1)?.word ?? '';
   if (doing.base === 'measure' && doing.form === 'other') return isDeterminer(last);
-  if (doing.base === 'clean')
-    return word === 'clean' && (last === 'is' || last === 'are' || before.some(isBeing));
+  if (word === 'clean') return isBeing(before.at(-1)) || (isBeing(before[0]) && last !== 'to');
   return (word === 'seated' || word === 'fitted') && last !== 'be';
 }
 
-function isBeing({ word }: Token): boolean {
-  return word === 'is' || word === 'are' || word === 'was' || word === 'were';
+function isBeing(token: Token | undefined): boolean {
+  return token !== undefined && ['is', 'are', 'was', 'were'].includes(token.word);
 }
 
-function clauseOf(tokens: readonly Token[], opening: string, last: Clause | undefined): Clause {
+function passedFrom({ tokens, opening }: Breath, last: Clause | undefined, next: Breath | undefined): number {
   const words = tokens.map(({ word }) => word);
   const isUndone = words.some(
     (word, at) => undoing.has(word) || (word === 'without' && tokens[at + 1]?.doing?.form === 'doing'),
   );
-  if ((opening === 'or' || opening === 'nor') && isPassed(last)) return { tokens, opening, passedFrom: 0 };
-  if (opening === 'before') return { tokens, opening, passedFrom: isUndone ? Infinity : 0 };
+  // `bend` in `Never pull, bend or cut`, and what stands behind `or`.
+  const isListed = opening === '' && tokens.length === 1 && isOr(next);
+  if (isPassed(last) && (isListed || isOr({ opening }))) return 0;
+  if (isUndone) return Infinity;
+  if (opening === 'before') return 0;
   const at = words.findIndex(
-    (word, index) =>
-      word === 'never' ||
-      word === 'nobody' ||
-      word === "don't" ||
-      word === 'don’t' ||
-      (word === 'do' && words[index + 1] === 'not'),
+    (word, index) => negating.has(word) || (word === 'do' && words[index + 1] === 'not'),
   );
-  return { tokens, opening, passedFrom: at < 0 || isUndone ? Infinity : at };
+  return at < 0 ? Infinity : at;
+}
+
+const negating: ReadonlySet<string> = new Set(['never', 'nobody', "don't", 'don’t']);
+
+function isOr(breath: Pick<Breath, 'opening'> | undefined): boolean {
+  return breath?.opening === 'or' || breath?.opening === 'nor';
 }
 
 /** Whether a token is a deed that somebody is told of, whatever the form. */

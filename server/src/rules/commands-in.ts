@@ -24,11 +24,11 @@ export interface SwitchOrder {
 /** Words that may stand before a command: `First unplug`, `You must unplug`, `Have a second person unplug`. */
 const leading: ReadonlySet<string> = new Set(
   (
-    'you must should shall please now then first next again also always just only soon finally once twice not-until ' +
+    'you must should shall please now then first next again also always just only soon finally once twice ' +
     'can could would will may might need needs have has get let ask tell make be sure to remember try go ahead help ' +
     'somebody someone anybody colleague helper assistant partner technician the a an second other person your it is ' +
     'time best want wish like feel free begin start continue proceed keep by still even very quite well too we they ' +
-    'before doing so this that step here there today'
+    'before doing so this that step here there today do not never forget fail omit neglect hesitate miss'
   ).split(' '),
 );
 

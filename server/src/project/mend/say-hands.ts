@@ -20,8 +20,7 @@ export const sayHands: Mender = (analysis, finding) => {
   });
   return [
     ...(touched.length > 0 ? [way(`at: ${written(touched)}`)] : []),
-    way('at: nothing'),
-    ...(unsaid.length > 0 && of.length === 0 ? [way('at: nothing', `of: ${written(unsaid)}`)] : []),
+    unsaid.length > 0 && of.length === 0 ? way('at: nothing', `of: ${written(unsaid)}`) : way('at: nothing'),
   ];
 };
 
