@@ -56,6 +56,14 @@ describe('what a step says', () => {
     expect(plainWords(step(number).action)).toBe(text);
   });
 
+  test('where hands are, that they are nowhere, and what is only looked at', () => {
+    const said = (number: number): readonly string[] => step(number).details.map(plainWords);
+    expect(said(1)).toContain('Touch no connector and no wire.');
+    expect(said(10)).toEqual(
+      expect.arrayContaining(['Your hands are at connector K30.', 'Only look at stage-1.']),
+    );
+  });
+
   test('all steps are there, under their headings, with the numbers of the file', () => {
     expect(stepsOf(card).map(({ number }) => number)).toEqual(
       procedure.steps.map(({ number }) => String(number)),

@@ -103,6 +103,10 @@ steps:
   - clear-codes: m
   - inspect: look
     at: K1.end.1
+    of: [K1.end, b]
+  - inspect: look
+    at: nothing
+    of: e
   - do: something
     at: [K1, e, K1.end]
   - replace: [e, K1]

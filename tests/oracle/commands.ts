@@ -1,4 +1,5 @@
 import type { Id, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { held } from './touch.ts';
 
 /* Commands in the texts beside a step: a piece of a sentence that begins with a word of doing and names its object. */
 
@@ -7,11 +8,13 @@ const handling =
   'connect disconnect reconnect detach unclip undo release bridge apply';
 
 const wordsFor = {
-  connectors: `unlock unplug plug ${handling}`,
-  parts: handling,
-  monitors: handling,
-  sources: 'connect disconnect reconnect',
-  loads: 'fit move remove replace swap',
+  connectors: `unlock unplug plug fit move ${handling}`,
+  parts: `unlock unplug plug fit move ${handling}`,
+  monitors: `unlock unplug plug fit move ${handling}`,
+  sources: 'unlock unplug plug connect disconnect reconnect',
+  loads:
+    'unlock unplug plug fit move remove replace swap connect disconnect reconnect ' +
+    'pull push press lift loosen seat clean cut',
 } as const;
 
 const before =
@@ -43,7 +46,10 @@ function actedOn(step: Step): Id[] {
     ...(step.verb === 'prove-dead' ? [step.known, ...placesOf(step.at)] : []),
     ...('load' in step ? [step.load] : []),
     ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
-    ...(step.verb === 'do' || step.verb === 'inspect' ? step.at.flatMap(({ members }) => members) : []),
+    ...(step.verb === 'do' || step.verb === 'inspect' ? held(step.at) : []),
+    ...(step.verb === 'measure'
+      ? step.across.flatMap((probe) => ('node' in probe ? [] : [probe.connector]))
+      : []),
     ...(place === null ? [] : [place.connector]),
   ];
 }

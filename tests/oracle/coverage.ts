@@ -28,6 +28,7 @@ export const ORACLE_RULES: readonly string[] = [
   'repair-not-verified',
   'loop-not-verified',
   'hands-in-text',
+  'touch-not-said',
   'test-current',
   'load-bridged',
   'load-like-a-bar',

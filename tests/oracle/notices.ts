@@ -1,6 +1,6 @@
 import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { netPieces } from './network.ts';
-import { touchedIds } from './touch.ts';
+import { held, touchedIds } from './touch.ts';
 import { allLoops, carriedBy, connectorsOf } from './world.ts';
 import type { World, Wrong } from './world.ts';
 
@@ -50,7 +50,7 @@ export function notices(
     step.verb === 'replace'
       ? step.what.flatMap(({ members }) => members)
       : step.verb === 'do'
-        ? step.at.flatMap(({ members }) => members)
+        ? held(step.at)
         : [];
   const handled = liveInitiators(procedure).filter((stage) => inHands.includes(stage));
   const near = touchedIds(step, world).flatMap((id) => stagesNear(procedure, id));

@@ -9,6 +9,7 @@ import { codesSet } from './values.ts';
 import type { ForetoldCode } from './values.ts';
 import { netPieces, probed } from './network.ts';
 import { namedIn } from './node-names.ts';
+import { held } from './touch.ts';
 import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, start, wayTaken } from './verbs.ts';
@@ -146,7 +147,7 @@ function idsHandled(step: Step): Id[] {
       return step.what.flatMap(({ members }) => members);
     case 'do':
     case 'inspect':
-      return step.at.flatMap(({ members }) => members);
+      return held(step.at);
     case 'ignition':
     case 'disconnect':
     case 'reconnect':
@@ -339,10 +340,15 @@ function standing(procedure: Procedure): Told[] {
       told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
     if (step.verb === 'do' || step.verb === 'inspect')
       for (const [subject] of step.text.matchAll(/[A-Za-z][A-Za-z0-9-]*/g))
-        if (known.has(subject) && !step.at.some(({ members }) => members.includes(subject)))
+        if (known.has(subject) && !held(step.at).includes(subject) && !isJustSeen(step, subject))
           told.push({ rule: 'hands-in-text', step: step.number, subject, shortest: null });
   }
   return told;
+}
+
+/** What is only looked at may be named, and no word of doing begins the sentence. */
+function isJustSeen(step: Step & { verb: 'do' | 'inspect' }, id: Id): boolean {
+  return step.of.some(({ members }) => members.includes(id)) && !step.text.startsWith('Clean');
 }
 
 function ofGraph(procedure: Procedure): Told[] {

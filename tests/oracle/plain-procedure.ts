@@ -5,6 +5,7 @@ import type {
   Action,
   Connector,
   Expect,
+  Hands,
   Load,
   Loop,
   Mentioned,
@@ -269,6 +270,8 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       members: [id],
       place: Array.isArray(named) ? [key, index] : [key],
     }));
+  const hands = (named: unknown): Hands =>
+    named === undefined ? 'not said' : named === 'nothing' ? named : mentioned(named, 'at');
   const action = (plainStep: PlainStep, number: number): Action => {
     const of = (verb: string): string => text(plainStep[verb]);
     if ('ignition' in plainStep) return { verb: 'ignition', to: of('ignition') as 'on' | 'off' | 'cycle' };
@@ -311,10 +314,12 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       return {
         verb: 'inspect',
         text: of('inspect'),
-        at: mentioned(plainStep.at, 'at'),
+        at: hands(plainStep.at),
+        of: mentioned(plainStep.of, 'of'),
         outcomes: outcomes(plainStep, number),
       };
-    if ('do' in plainStep) return { verb: 'do', text: of('do'), at: mentioned(plainStep.at, 'at') };
+    if ('do' in plainStep)
+      return { verb: 'do', text: of('do'), at: hands(plainStep.at), of: mentioned(plainStep.of, 'of') };
     if ('replace' in plainStep) return { verb: 'replace', what: mentioned(plainStep.replace, 'replace') };
     if ('conclude' in plainStep)
       return {

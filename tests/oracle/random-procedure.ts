@@ -76,6 +76,11 @@ function randomRead(chance: Chance, circuit: PlainCircuit): Draft {
   return step;
 }
 
+/** Where hands are in a step in words: at these things, at nothing, or nobody says. */
+function handsAt(chance: Chance, at: readonly string[]): { at?: readonly string[] | 'nothing' } {
+  return chance.happens(0.5) ? { at } : chance.happens(0.5) ? { at: 'nothing' } : {};
+}
+
 /** Words of a note: at times a command, at times nothing but a mention. */
 function said(chance: Chance, circuit: PlainCircuit): string {
   const { connectors, parts, instruments, sources, loads } = circuit;
@@ -186,7 +191,8 @@ function randomStep(chance: Chance, circuit: PlainCircuit): Draft {
       const outcomes = chance.pick([{ ok: '*', defect: '*' }, { defect: '*' }, { ok: '*', else: '*' }]);
       return {
         inspect: chance.pick(['Look for corrosion.', `Look at ${chance.pick(handled)}, for corrosion.`]),
-        ...(chance.happens(0.5) ? { at: [chance.pick(handled)] } : {}),
+        ...handsAt(chance, [chance.pick(handled)]),
+        ...(chance.happens(0.3) ? { of: chance.pick(handled) } : {}),
         ...(chance.happens(0.6) ? { outcomes } : {}),
       };
     }
@@ -194,7 +200,8 @@ function randomStep(chance: Chance, circuit: PlainCircuit): Draft {
       const at = [...new Set([chance.pick(handled), chance.pick(handled)])];
       return {
         do: chance.pick(['Take the cover off.', `Clean ${chance.pick(handled)}.`]),
-        ...(chance.happens(0.5) ? { at } : {}),
+        ...handsAt(chance, at),
+        ...(chance.happens(0.3) ? { of: [chance.pick(handled)] } : {}),
       };
     }
     case 16:

@@ -1,4 +1,4 @@
-import type { Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Hands, Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import { isForever, piecesBuilt, piecesOn, terminalsAt, terminalsOf } from './pieces.ts';
 import type { Piece } from './pieces.ts';
 import { allWays, asBuilt } from './ways.ts';
@@ -59,7 +59,7 @@ export function touchedIds(step: Step, world: World): Id[] {
       return probed(step);
     case 'inspect':
     case 'do':
-      return step.at.flatMap(({ members }) => members);
+      return held(step.at);
     case 'replace':
       return step.what.flatMap(({ members }) => members);
     case 'ignition':
@@ -206,6 +206,20 @@ export function touch(procedure: Procedure, world: World, step: Step): Judged {
   );
 }
 
+/** A step in words that does not say where hands are, while something is not dead, whatever is excused. */
+export function handsNotSaid(procedure: Procedure, world: World, step: Step): Wrong[] {
+  if ((step.verb !== 'do' && step.verb !== 'inspect') || step.at !== 'not said') return [];
+  const plain = { ...world, excuses: [] };
+  // Where hands are is not said: one piece that is proven may be all there is.
+  const isUnproven = ({ feeders }: Danger): boolean =>
+    feeders.some(({ id, kind }) => kind === 'high-voltage' && world.proven[id] === undefined);
+  return dangers(procedure).some(
+    (danger) => missing(procedure, plain, danger, null) !== null || isUnproven(danger),
+  )
+    ? [{ rule: 'touch-not-said', subject: null }]
+    : [];
+}
+
 const fedBy = (procedure: Procedure, source: Id): Danger[] =>
   dangers(procedure).filter(({ feeders }) => feeders.some(({ id }) => id === source));
 
@@ -242,4 +256,9 @@ export function canBeProven(procedure: Procedure, world: World, source: Id): boo
   return fedBy(procedure, source).every(
     ({ id, feeders }) => feeders.every((each) => isOff(world, each)) && (world.owed[id] ?? 0) === 0,
   );
+}
+
+/** All that hands are said to be at. */
+export function held(at: Hands): Id[] {
+  return typeof at === 'string' ? [] : at.flatMap(({ members }) => members);
 }

@@ -5,7 +5,7 @@ import { measureWrongs, shownSound } from './network.ts';
 import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
 import { settled, waited, wound } from './energy.ts';
-import { canBeProven, proofPoints, proofTooEarly, touch } from './touch.ts';
+import { canBeProven, handsNotSaid, proofPoints, proofTooEarly, touch } from './touch.ts';
 import { runsDown, underPower } from './under-power.ts';
 import { codesSet } from './values.ts';
 import {
@@ -191,7 +191,13 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   const proof = proofTooEarly(procedure, world, step);
   const said = notices(procedure, world, step);
   const measured = [...measureWrongs(procedure, world, step), ...underPower(procedure, world, step)];
-  const wrongs = [...hands.wrongs, ...proof.wrongs, ...said.wrongs, ...measured];
+  const wrongs = [
+    ...hands.wrongs,
+    ...proof.wrongs,
+    ...said.wrongs,
+    ...measured,
+    ...handsNotSaid(procedure, world, step),
+  ];
   const bar = barMeasured(procedure, world, step);
   if (bar !== null) wrongs.push({ rule: 'bar-in-the-way', subject: bar });
   const excuses = [...hands.excuses, ...proof.excuses];

@@ -81,7 +81,8 @@ function filledStep(step: PlainStep, given: Frame['given']): PlainStep {
           Object.entries(value as object).map(([loop, to]) => [given[loop] ?? loop, to as unknown]),
         ),
       ];
-    if (key === 'at' && ('do' in step || 'inspect' in step)) return [key, filled(value, given, true)];
+    if ((key === 'at' || key === 'of') && ('do' in step || 'inspect' in step))
+      return [key, filled(value, given, true)];
     return [key, unfilled.has(key) ? value : filled(value, given, connectorVerbs.has(key))];
   });
   return Object.fromEntries(entries);

@@ -11,6 +11,7 @@ routines:
     steps:
       - inspect: Look at it.
         at: what
+        of: what
 `;
 
 /** A procedure that is read without an error and has every key of the format once at least, in brackets or in lines. */
@@ -203,9 +204,13 @@ steps:
   - clear-codes: unit
   - inspect: look
     at: K1.end.3
+    of: [stage, K1.end]
     outcomes: { ok: next, defect: last, else: next }
   - do: something
     at: [K1, stage, K1.end]
+  - do: something else
+    at: nothing
+    of: stage
   - replace: [module, K1]
   - conclude: none
   - conclude: [stage, K1]

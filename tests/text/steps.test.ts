@@ -211,6 +211,53 @@ describe('places', () => {
     expect(read.procedure.steps[7]).toMatchObject({ at: { connector: 'K40', side: 'end', loop: null } });
   });
 
+  test('`at: nothing` says that hands touch nothing, and stands alone', () => {
+    const touched = '    at: [K30.monitor, stage-1]\n';
+    expect(expectMarked(instead(touched, '    at: nothing\n')).procedure.steps[19]).toMatchObject({
+      at: 'nothing',
+    });
+    expect(expectMarked(instead(touched, '')).procedure.steps[19]).toMatchObject({ at: 'not said' });
+    expectMarked(
+      instead(
+        touched,
+        `    at: [K30.monitor, nothing]
+                      ^^^^^^^ wrong-value: \`nothing\` stands alone
+`,
+      ),
+    );
+  });
+
+  test('what is only looked at is anything that can be seen', () => {
+    const touched = '    at: [K30.monitor, stage-1]\n';
+    expect(
+      expectMarked(
+        instead(touched, '    at: nothing\n    of: [K30.end, stage-1, battery, bench-lamp, control-unit]\n'),
+      ).procedure.steps[19],
+    ).toMatchObject({
+      of: ['K30', 'stage-1', 'battery', 'bench-lamp', 'control-unit'].map((id, at) => ({
+        id,
+        members: [id],
+        place: ['of', at],
+      })),
+    });
+    expectMarked(
+      instead(
+        touched,
+        `    of: [K30.end, nothing]
+                  ^^^^^^^ wrong-value: \`nothing\` has a meaning of its own
+`,
+      ),
+    );
+    expectMarked(
+      instead(
+        touched,
+        `    of: [K30.end, stage-1-loop]
+                  ^^^^^^^^^^^^ wrong-id: \`stage-1-loop\` is a loop
+`,
+      ),
+    );
+  });
+
   test('what hands touch is checked and reduced to connectors, parts and monitors', () => {
     const touched = '    at: [K30.monitor, stage-1]\n';
     expect(

@@ -7,6 +7,8 @@ export interface Issue {
   readonly rule: string;
   /** Where it differs from the rule's own. */
   readonly severity?: Severity;
+  /** No waiver holds against it, whatever its rule says. */
+  readonly immune?: true;
   readonly message: string;
   /** What it is about: one finding stands for one rule, step and subject. */
   readonly subject?: string;

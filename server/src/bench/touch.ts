@@ -1,3 +1,4 @@
+import { thingsAt } from '../text/mentioned.ts';
 import type { Id, Mentioned, Place, Probe, Side, Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 
@@ -39,9 +40,9 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
     case 'replace':
       return step.what.flatMap((what) => handsOn(what, true));
     case 'do':
-      return step.at.flatMap((thing) => handsOn(thing, true));
+      return thingsAt(step.at).flatMap((thing) => handsOn(thing, true));
     case 'inspect':
-      return step.at.flatMap((thing) => handsOn(thing, false));
+      return thingsAt(step.at).flatMap((thing) => handsOn(thing, false));
     case 'ignition':
     case 'wait':
     case 'prove-dead':

@@ -1,5 +1,5 @@
 import { stepNumber } from '../text/where.ts';
-import type { Connector, Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
+import type { Connector, Hands, Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
 import { grouped } from '../text/remembered.ts';
 import { formatWait } from '../quantity/print.ts';
 import type { CardProof, CardStep, Words } from './model.ts';
@@ -64,11 +64,17 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
       return act(['Clear the codes of ', { id: step.monitor }, '.']);
     case 'inspect':
       return {
-        ...act([{ strong: 'Inspect: ' }, { said: closed(step.text) }], touched(procedure, step.at)),
+        ...act(
+          [{ strong: 'Inspect: ' }, { said: closed(step.text) }],
+          [...handsWords(procedure, step.at), ...seenWords(procedure, step.of)],
+        ),
         kind: 'read',
       };
     case 'do':
-      return act([{ said: closed(step.text) }], touched(procedure, step.at));
+      return act(
+        [{ said: closed(step.text) }],
+        [...handsWords(procedure, step.at), ...seenWords(procedure, step.of)],
+      );
     case 'replace':
       return act(
         ['Replace ', ...listedThings(procedure, step.what), '.'],
@@ -169,8 +175,14 @@ function listedThings(procedure: Procedure, things: readonly Mentioned[]): Words
   );
 }
 
-function touched(procedure: Procedure, at: readonly Mentioned[]): readonly Words[] {
-  return at.length === 0 ? [] : [['Your hands are at ', ...listedThings(procedure, at), '.']];
+function handsWords(procedure: Procedure, at: Hands): readonly Words[] {
+  if (at === 'not said') return [];
+  if (at === 'nothing') return [['Touch no connector and no wire.']];
+  return [['Your hands are at ', ...listedThings(procedure, at), '.']];
+}
+
+function seenWords(procedure: Procedure, of: readonly Mentioned[]): readonly Words[] {
+  return of.length === 0 ? [] : [['Only look at ', ...listedThings(procedure, of), '.']];
 }
 
 function concludeWords(procedure: Procedure, what: readonly Mentioned[] | 'none'): Words {

@@ -121,6 +121,20 @@ function touchable(procedure: Procedure, ids: KnownIds): readonly Word[] {
   return described(procedure, [...ids.parts, ...ids.connectors, ...monitors, ...ids.assemblies]);
 }
 
+/** It stands by itself, and not in a list. */
+function nothing(part: CursorPlace['part']): readonly Word[] {
+  return part === 'item' ? [] : [{ word: 'nothing', detail: 'hands touch no connector and no wire' }];
+}
+
+/** What can be looked at, hands or not. */
+function visible(procedure: Procedure, ids: KnownIds): readonly Word[] {
+  const { multimeters, takenAway } = idsOfKind(procedure, ids);
+  return [
+    ...touchable(procedure, ids),
+    ...described(procedure, [...ids.loads, ...takenAway, ...multimeters]),
+  ];
+}
+
 function behindVerb(
   procedure: Procedure,
   ids: KnownIds,
@@ -190,7 +204,9 @@ function besideVerb(
     case 'at':
       return entry.has('fit') || entry.has('prove-dead')
         ? sides()
-        : [...touchable(procedure, ids), ...sides()];
+        : [...nothing(part), ...touchable(procedure, ids), ...sides()];
+    case 'of':
+      return [...visible(procedure, ids), ...sides()];
     case 'leaves':
       return [
         ...described(procedure, [...ids.sources, ...unplugged, ...ids.loads]),

@@ -13,6 +13,7 @@ export function verbSnippet(verb: Verb | 'section', procedure: Procedure, ids: K
   const { monitors, multimeters, batteries, highVoltage, unplugged } = idsOfKind(procedure, ids);
   const [connector = 'K30'] = connectors;
   const side = choice(2, sidesOf(procedure, ids), `${connector}.monitor`);
+  const hands = `at: ${choice(2, [...connectors, 'nothing'], connector)}`;
   switch (verb) {
     case 'section':
       return ['section: ${1:What follows}'];
@@ -57,9 +58,9 @@ export function verbSnippet(verb: Verb | 'section', procedure: Procedure, ids: K
     case 'clear-codes':
       return [`${verb}: ${choice(1, monitors, 'monitor')}`];
     case 'inspect':
-      return ['inspect: ${1:What is looked at, as a question?}', `at: ${choice(2, connectors, connector)}`];
+      return ['inspect: ${1:What is looked at, as a question?}', hands];
     case 'do':
-      return ['do: ${1:What is done.}'];
+      return ['do: ${1:What is done.}', hands];
     case 'replace':
     case 'conclude':
       return [`${verb}: ${choice(1, [...parts, ...connectors, ...monitors], 'part')}`];

@@ -18,6 +18,7 @@ export const reservedWords = [
   'codes',
   'repair',
   'ground',
+  'nothing',
 ] as const;
 
 const reserved: ReadonlySet<string> = new Set(reservedWords);
@@ -56,4 +57,9 @@ export const terminalPattern = new RegExp(`^${notReserved}${letters}\\.${side}\\
 export const nodePattern = new RegExp(`^(?:ground|${notReserved}${letters}(?:\\.${side}\\.${pin})?)$`);
 
 /** What hands touch: an id, a side `K30.monitor`, or a terminal `K30.monitor.1`. */
-export const touchPattern = new RegExp(`^${notReserved}${letters}(?:\\.${side}(?:\\.${pin})?)?$`);
+const touch = `${notReserved}${letters}(?:\\.${side}(?:\\.${pin})?)?`;
+
+export const touchPattern = new RegExp(`^${touch}$`);
+
+/** The same, or the word that says that hands touch nothing. */
+export const touchOrNothingPattern = new RegExp(`^(?:nothing|${touch})$`);

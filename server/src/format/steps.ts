@@ -12,6 +12,7 @@ import {
   place,
   probed,
   quantity,
+  seen,
   target,
   text,
   touched,
@@ -240,9 +241,21 @@ const readCodesStep = step('read-codes', 'Reads the trouble codes of a monitor.'
 const clearCodesStep = step('clear-codes', 'Clears the trouble codes of a monitor.', {
   'clear-codes': id('a monitor id', 'The monitor whose codes are cleared.', 'control-unit'),
 });
+const hands = touched(
+  'What hands touch on the way, or `nothing`. Needed while something can still fire, is charged or under high voltage.',
+  'K30',
+  ['K30.monitor', 'stage-1'],
+  'nothing',
+).optional();
+const lookedAt = seen(
+  'What is only looked at, and no hand touches: parts, connectors, sources, loads, instruments.',
+  'stage-1',
+  ['K30', 'bench-lamp'],
+).optional();
 const inspectStep = step('inspect', 'Looks at something.', {
   inspect: text('What is looked at, and for what.', 'Check the pins of K30 for corrosion.'),
-  at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
+  at: hands,
+  of: lookedAt,
   outcomes: group(
     filled(
       z.strictObject({
@@ -258,7 +271,8 @@ const inspectStep = step('inspect', 'Looks at something.', {
 });
 const doStep = step('do', 'Anything without an electrical effect.', {
   do: text('What is done.', 'Remove the steering wheel cover.'),
-  at: touched('What hands touch on the way.', 'K30', ['K30.monitor', 'stage-1']).optional(),
+  at: hands,
+  of: lookedAt,
 });
 const replaceStep = step('replace', 'Replaces something.', {
   replace: ids(

@@ -9,6 +9,7 @@ import {
   pinPattern,
   placePattern,
   terminalPattern,
+  touchOrNothingPattern,
   touchPattern,
 } from './ids.ts';
 
@@ -123,11 +124,24 @@ function node() {
     .meta({ 'x-expected': 'the name of a node, `ground`, or a terminal, such as `K7.end.1`' });
 }
 
+function touch(expected = 'an id, a side or a terminal') {
+  return z.string().regex(touchPattern).meta({ 'x-expected': expected });
+}
+
+/** One or several things that hands touch, or the word that says that they touch nothing. */
 export function touched(description: string, ...examples: Examples) {
-  const expected = 'an id, a side or a terminal';
-  const one = z.string().regex(touchPattern).meta({ 'x-expected': expected });
   return z
-    .union([one, each(one)])
+    .union([
+      z.string().regex(touchOrNothingPattern),
+      each(touch('an id, a side or a terminal; `nothing` stands alone')),
+    ])
+    .meta(told('an id, a side or a terminal, a list of them, or `nothing`', description, examples));
+}
+
+/** One or several things that are only looked at. */
+export function seen(description: string, ...examples: Examples) {
+  return z
+    .union([touch(), each(touch())])
     .meta(told('an id, a side or a terminal, or a list of them', description, examples));
 }
 

@@ -1,56 +1,99 @@
-/* Words of doing, as a sentence gives a command with them. A mere mention ("K30 is unplugged") uses other forms. */
+/* Words of doing, with the forms that English makes of them. Other languages are not read. */
 
 /** What a word can be done to. */
 export type Handled = 'connectors' | 'parts' | 'monitors' | 'assemblies' | 'sources' | 'loads';
 
-interface DoingWords {
-  readonly words: readonly string[];
+/** `base` gives the command: unplug. `doing`: unplugging. `other`: unplugs, unplugged. */
+export type Form = 'base' | 'doing' | 'other';
+
+export interface DoingWord {
+  /** As it stands in the table. */
+  readonly base: string;
+  readonly form: Form;
   readonly to: readonly Handled[];
+  /** It is a deed of hands only with a name behind it: `open` may mean a page. */
+  readonly needsName: boolean;
 }
 
-const inTheCircuit: readonly Handled[] = ['connectors', 'parts', 'monitors', 'assemblies'];
+interface Row {
+  readonly words: string;
+  readonly to: readonly Handled[];
+  readonly needsName?: true;
+}
 
-/** Listed are words that mean hands or a switch whatever stands behind them; `take`, `open` or `check` may mean a page. */
-const doingWords: readonly DoingWords[] = [
-  { words: ['unlock', 'unplug', 'plug'], to: ['connectors'] },
-  { words: ['disconnect', 'reconnect', 'connect'], to: ['sources', ...inTheCircuit] },
-  { words: ['fit', 'move'], to: ['loads'] },
-  { words: ['remove', 'replace', 'swap'], to: ['loads', ...inTheCircuit] },
-  { words: ['measure', 'probe', 'touch', 'wiggle', 'shake', 'bend', 'tap'], to: inTheCircuit },
-  { words: ['pull', 'push', 'press', 'lift', 'loosen', 'seat', 'clean', 'cut'], to: inTheCircuit },
-  { words: ['detach', 'unclip', 'undo', 'release', 'bridge', 'apply'], to: inTheCircuit },
+const inTheCircuit = ['connectors', 'parts', 'monitors', 'assemblies'] as const;
+const anything = [...inTheCircuit, 'sources', 'loads'] as const;
+
+const table: readonly Row[] = [
+  { words: 'unlock unplug plug replug unmate mate demate', to: anything },
+  { words: 'disconnect reconnect connect isolate energize energise', to: anything },
+  { words: 'fit move refit', to: ['loads', ...inTheCircuit] },
+  { words: 'remove replace swap', to: ['loads', ...inTheCircuit] },
+  {
+    words: 'measure probe backprobe touch wiggle jiggle shake bend tap twist tug rock squeeze',
+    to: inTheCircuit,
+  },
+  { words: 'pull push press lift loosen tighten seat reseat clean cut', to: ['loads', ...inTheCircuit] },
+  { words: 'screw unscrew unbolt fasten unfasten unhook unlatch dismantle disassemble', to: inTheCircuit },
+  { words: 'detach attach unclip undo release bridge jumper apply insert extract', to: inTheCircuit },
+  { words: 'solder desolder crimp strip splice pierce', to: inTheCircuit },
+  { words: 'switch turn', to: anything },
+  { words: 'open close take put hold grab grip pinch install test', to: anything, needsName: true },
 ];
 
-/** Words that may stand before the command itself: `First unplug`, `You must unplug`. */
-const leading: ReadonlySet<string> = new Set(
-  'you must should shall please now then first next again also always just only carefully gently finally'.split(
+const irregular: Readonly<Record<string, readonly string[]>> = {
+  bend: ['bent'],
+  cut: ['cut'],
+  shake: ['shook', 'shaken'],
+  undo: ['undid', 'undone', 'undoes'],
+  take: ['took', 'taken'],
+  hold: ['held'],
+};
+
+const forms: ReadonlyMap<string, DoingWord> = new Map(
+  table.flatMap(({ words, to, needsName = false }) =>
+    words.split(' ').flatMap((base) => {
+      const made = (form: Form, spelled: readonly string[]): [string, DoingWord][] =>
+        spelled.map((one) => [one, { base, form, to, needsName }]);
+      return [
+        ...made('other', [
+          ...endings(base, 's', 'es'),
+          ...endings(base, 'ed', 'd'),
+          ...(irregular[base] ?? []),
+        ]),
+        ...made('doing', endings(base, 'ing')),
+        ...made('base', [base]),
+      ];
+    }),
+  ),
+);
+
+/** More forms than there are: what is no word stands in no sentence. */
+function endings(base: string, ...ends: readonly string[]): readonly string[] {
+  const stems = [base, base + base.slice(-1), base.endsWith('e') ? base.slice(0, -1) : base];
+  return ends.flatMap((end) => stems.map((stem) => stem + end));
+}
+
+/** A word of doing, however it is written: `Un-plug`, `UNPLUGGED`. */
+export function doingWord(spelled: string): DoingWord | null {
+  return forms.get(spelled.toLowerCase().replace(/['’_-]/g, '')) ?? null;
+}
+
+/** These are things as often as deeds: behind `the` or `a` they are. */
+const thingsToo: ReadonlySet<string> = new Set(['plug', 'switch', 'screw', 'seat']);
+
+/** These can be the name of a deed: `the fit`, `a pull`. As a command they stand behind no article. */
+const determiners: ReadonlySet<string> = new Set(
+  'the a an this that these those its their your our his her my each every both all any which what of no another'.split(
     ' ',
   ),
 );
 
-/** Behind a name these begin a description: `Plug K30 is the yellow one`. */
-const describing: ReadonlySet<string> = new Set(
-  'is are was were has had sits stands stays belongs carries may must can should needs'.split(' '),
-);
-
-/** A command in a text: to do something to what carries this name. */
-export interface Command {
-  readonly word: string;
-  readonly name: string;
-  readonly to: readonly Handled[];
+export function isDeterminer(word: string): boolean {
+  return determiners.has(word.toLowerCase());
 }
 
-/** The commands that a text gives, with every name that may be their object. */
-export function commandsIn(text: string): readonly Command[] {
-  return text.split(/[.,;:!?()\n]+|\s(?:and|or|then)\s/iu).flatMap((clause): Command[] => {
-    const words = clause.match(/[a-z0-9][a-z0-9-]*/giu) ?? [];
-    const at = words.findIndex((word) => !leading.has(word.toLowerCase()));
-    const word = (words[at] ?? '').toLowerCase();
-    const known = doingWords.find((row) => row.words.includes(word));
-    if (known === undefined) return [];
-    return words.slice(at + 1).flatMap((name, index) => {
-      const isDescribed = describing.has((words[at + 2 + index] ?? '').toLowerCase());
-      return isDescribed ? [] : [{ word, name, to: known.to }];
-    });
-  });
+/** Whether a word is the name of a thing there: `the plug`, `each switch`. */
+export function canBeThing({ base, form }: DoingWord): boolean {
+  return thingsToo.has(base) && form !== 'doing';
 }

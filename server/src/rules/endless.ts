@@ -19,6 +19,7 @@ export const endless: Rule = {
 - clear-codes: control-unit
 - read: driver-loop
 - inspect: Is the seat fitted?
+  at: nothing
   id: look
 - go: look
 `,
@@ -31,6 +32,7 @@ export const endless: Rule = {
 - clear-codes: control-unit
 - read: driver-loop
 - inspect: Is the seat fitted?
+  at: nothing
   id: look
   outcomes: { ok: done, defect: look }
 - stop: Loop read.

@@ -1,12 +1,13 @@
 import type { Procedure, Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
-import { adviceTo, namedBy } from './hands-in-notes-check.ts';
-import type { CommandsIn } from './hands-in-notes-check.ts';
+import { adviceTo, isDoneTo, onlyOne, subjectOf } from './hands-advice.ts';
+import { isOwn } from './hands-in-notes-check.ts';
 import type { Seen } from './rule.ts';
+import type { Said } from './sentences.ts';
 
 /* Commands in the headings of sections: a heading may say what its steps do, and nothing that none of them does. */
 
-interface Heading {
+export interface Heading {
   readonly text: string;
   /** Of the first step below it. */
   readonly index: number;
@@ -17,22 +18,24 @@ interface Heading {
 export function handsInHeadings(
   procedure: Procedure,
   steps: readonly Step[],
-  commandsIn: CommandsIn,
+  said: (text: string) => Said,
 ): readonly Seen[] {
-  return headingsOf(steps).flatMap(({ text, index, path, steps: below }) => {
-    const acted = new Set(below.flatMap(namedBy));
-    return commandsIn(text)
-      .filter(({ name, to }) => !acted.has(name) && to.some((kind) => procedure[kind].has(name)))
+  return headingsOf(steps).flatMap(({ text, index, path, steps: below }) =>
+    said(text)
+      .commands.filter(
+        (command) =>
+          isDoneTo(procedure, command) && !below.some((step) => isOwn(procedure, step, command.meaning)),
+      )
       .map((command): Seen => {
-        const message = `This heading says to ${command.word} ${command.name}, and no step below it does: ${adviceTo(procedure, command)}, or leave the name out.`;
+        const message = `This heading says to ${command.doing.base} ${command.name}, and no step below it does: ${adviceTo(procedure, command.doing, onlyOne(command.meaning))}.`;
         const place = { path, part: 'value' } as const;
-        return { index, issue: { rule: 'hands-in-text', subject: command.name, place, message } };
-      });
-  });
+        return { index, issue: { rule: 'hands-in-text', subject: subjectOf(command), place, message } };
+      }),
+  );
 }
 
 /** With all the steps below each. A heading stands right before its first step. */
-function headingsOf(steps: readonly Step[]): readonly Heading[] {
+export function headingsOf(steps: readonly Step[]): readonly Heading[] {
   const headings = new Map<string, Heading>();
   for (const [index, step] of steps.entries()) {
     if (step.section === undefined) continue;

@@ -1,41 +1,53 @@
-import { connectorsProbed, isolatedBy } from '../bench/hazards.ts';
-import { isVerb } from '../format/words.ts';
-import type { Verb } from '../format/words.ts';
+import { connectorsProbed } from '../bench/hazards.ts';
+import { thingsAt } from '../text/mentioned.ts';
+import { isStage } from '../text/part-kinds.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
-import type { Command, Handled } from './doing-words.ts';
+import { adviceTo, isDoneTo, onlyOne, subjectOf } from './hands-advice.ts';
 import type { Seen } from './rule.ts';
+import type { Said } from './sentences.ts';
+import type { Meaning } from './text-names.ts';
 
 /* Commands beside a step: a note that says to unplug something is done by its reader and checked by nobody. */
 
 const keys = ['note', 'why', 'caution', 'warning', 'danger', 'see'] as const;
 
-/** What gives the commands in a text; the same text often stands beside many steps. */
-export type CommandsIn = (text: string) => readonly Command[];
+/** The texts beside what a step does, with the keys that they stand at. */
+export function textsBeside(step: Step): readonly (readonly [key: string, text: string])[] {
+  const texts = keys.flatMap((key): [string, string][] => {
+    const text = step[key];
+    return text === undefined ? [] : [[key, text]];
+  });
+  return step.verb === 'stop' ? [['stop', step.text], ...texts] : texts;
+}
 
 export function handsInNotes(
   procedure: Procedure,
   step: Step,
   index: number,
-  commandsIn: CommandsIn,
+  said: (text: string) => Said,
 ): readonly Seen[] {
-  const texts = keys.flatMap((key): [string, string][] => {
-    const text = step[key];
-    return text === undefined ? [] : [[key, text]];
-  });
-  if (step.verb === 'stop') texts.unshift(['stop', step.text]);
-  if (texts.length === 0) return [];
-  const own = new Set(namedBy(step));
-  return texts.flatMap(([key, text]) =>
-    commandsIn(text)
-      .filter(({ name, to }) => !own.has(name) && to.some((kind) => procedure[kind].has(name)))
+  return textsBeside(step).flatMap(([key, text]) =>
+    said(text)
+      .commands.filter((command) => isDoneTo(procedure, command) && !isOwn(procedure, step, command.meaning))
       .map((command): Seen => {
-        const message = `This ${key} says to ${command.word} ${command.name}, but only steps are checked: ${adviceTo(procedure, command)}, or leave the name out.`;
-        return { index, issue: { rule: 'hands-in-text', subject: command.name, underline: [key], message } };
+        const message = `This ${key} says to ${command.doing.base} ${command.name}, but only steps are checked: ${adviceTo(procedure, command.doing, onlyOne(command.meaning))}.`;
+        const issue = { rule: 'hands-in-text', subject: subjectOf(command), underline: [key], message };
+        return { index, issue };
       }),
   );
 }
 
-/** What the step itself acts on: a note may say how. */
+/** Whether a step itself acts on what a name in its texts means: a note may say how. */
+export function isOwn(procedure: Procedure, step: Step, { as, ids }: Meaning): boolean {
+  const own = namedBy(step);
+  if (ids.some((id) => own.includes(id))) return true;
+  if (as !== 'people' || ids.some((id) => isStage(procedure.parts.get(id)))) return false;
+  // The terminals of a source, and the points that probes touch, have no ids.
+  const isSwitched = step.verb === 'disconnect' || step.verb === 'reconnect';
+  return isSwitched || (step.verb === 'measure' && ids.some((id) => procedure.connectors.has(id)));
+}
+
+/** What the step itself acts on. */
 export function namedBy(step: Step): readonly Id[] {
   switch (step.verb) {
     case 'disconnect':
@@ -53,15 +65,16 @@ export function namedBy(step: Step): readonly Id[] {
       return [step.load, step.to.connector];
     case 'remove':
       return [step.load];
+    case 'measure':
+      return step.across.flatMap((probe) => ('node' in probe ? [] : [probe.connector]));
     case 'inspect':
     case 'do':
-      return step.at.flatMap(({ id, members }) => [id, ...members]);
+      return thingsAt(step.at).flatMap(({ id, members }) => [id, ...members]);
     case 'replace':
       return step.what.flatMap(({ id, members }) => [id, ...members]);
     case 'ignition':
     case 'wait':
     case 'read':
-    case 'measure':
     case 'read-codes':
     case 'clear-codes':
     case 'conclude':
@@ -71,42 +84,4 @@ export function namedBy(step: Step): readonly Id[] {
     case 'broken':
       return [];
   }
-}
-
-/** What a verb can be written for where a text gives it as a command; nothing where that is no work of hands. */
-const handledBy: Readonly<Record<Verb, readonly Handled[]>> = {
-  ignition: [],
-  disconnect: ['sources'],
-  reconnect: ['sources'],
-  wait: [],
-  'prove-dead': [],
-  unlock: ['connectors'],
-  unplug: ['connectors'],
-  plug: ['connectors'],
-  fit: ['loads'],
-  move: ['loads'],
-  remove: ['loads'],
-  read: [],
-  measure: [],
-  'read-codes': [],
-  'clear-codes': [],
-  inspect: [],
-  do: [],
-  replace: ['connectors', 'parts', 'monitors', 'assemblies'],
-  conclude: [],
-  go: [],
-  stop: [],
-  run: [],
-};
-
-/** How to write a command as a step. */
-export function adviceTo(procedure: Procedure, { word, name }: Command): string {
-  const source = isolatedBy(procedure, name);
-  if (source !== null && (word === 'unlock' || word === 'unplug'))
-    return `write a step \`disconnect: ${source}\``;
-  if (source !== null && word === 'plug') return `write a step \`reconnect: ${source}\``;
-  const handled = isVerb(word) ? handledBy[word] : [];
-  return handled.some((kind) => procedure[kind].has(name))
-    ? `write a step \`${word}: ${name}\``
-    : `write it as a \`do\` with \`at: ${name}\``;
 }

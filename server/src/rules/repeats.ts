@@ -32,6 +32,7 @@ export const repeats: Rule = {
   id: again
   outcomes: { within: done, else: look }
 - inspect: Is the plug of the trainer seated?
+  at: nothing
   id: look
   outcomes: { ok: done, defect: again }
 - stop: Loop read.

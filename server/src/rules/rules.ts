@@ -12,6 +12,7 @@ import { unfedMonitor } from './unfed-monitor.ts';
 import { noWait } from './no-wait.ts';
 import { danglingNode } from './dangling-node.ts';
 import { inNoCircuit } from './in-no-circuit.ts';
+import { touchNotSaid } from './touch-not-said.ts';
 import { handsInText } from './hands-in-text.ts';
 import { waitWithoutEffect } from './wait-without-effect.ts';
 import { impossible } from './impossible.ts';
@@ -80,6 +81,7 @@ export const rules: readonly Rule[] = [
   unlikelyValue,
   inertStage,
   zeroWait,
+  touchNotSaid,
   handsInText,
   waitWithoutEffect,
   impossible,

@@ -46,6 +46,7 @@ function finding(
     ...(issue.subject === undefined ? {} : { subject: issue.subject }),
     ...(issue.cause === undefined ? {} : { cause: issue.cause }),
     related: issue.related ?? [],
+    ...(issue.immune === undefined ? {} : { immune: issue.immune }),
     ...(way === null ? {} : { trace: traceOf(graph, way, repeatsFrom) }),
     key: [issue.rule, step === undefined ? '' : naming.stepContent(step.path), issue.subject ?? ''].join('/'),
   };
@@ -123,6 +124,7 @@ function inSteps(calls: readonly StepRef[]): string {
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
 
 function isPreferred(one: Finding, other: Finding): boolean {
+  if (one.immune !== other.immune) return one.immune === true;
   if (one.severity !== other.severity) return gravity[one.severity] < gravity[other.severity];
   return traceLength(one.trace) < traceLength(other.trace);
 }

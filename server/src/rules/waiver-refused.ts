@@ -26,7 +26,7 @@ export const waiverRefused: Rule = {
   // Waivers are held against the findings of all other rules.
   finder: {},
   examples: {
-    triggers: example('hands on a live circuit', steps('do: Let the unit wake.'), {
+    triggers: example('hands on a live circuit', steps('do: Let the unit wake.\n  at: nothing'), {
       waivers: waivers('live-touch'),
     }),
     passes: example('a wait that has no effect', steps('wait: 1 min'), {

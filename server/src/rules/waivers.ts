@@ -19,8 +19,12 @@ export function withWaivers(findings: readonly Finding[], { waivers, file }: Pro
   });
 }
 
+function waives(waiver: Waiver, finding: Finding): boolean {
+  return finding.immune !== true && isAbout(waiver, finding);
+}
+
 /** A waiver without a step is about findings that are about no step. */
-function waives({ rule, step }: Waiver, finding: Finding): boolean {
+function isAbout({ rule, step }: Waiver, finding: Finding): boolean {
   if (rule !== finding.rule || !waivable.has(rule)) return false;
   return (step?.join('/') ?? null) === (finding.step?.path.join('/') ?? null);
 }
@@ -39,6 +43,12 @@ export function waiverFindings(
     if (refusal !== null) {
       const found = about(procedure, waiver, 'waiver-refused', 'error', refusal);
       return [isKnown(waiver) ? found : { ...found, ...suggestion(waiver.rule, [...waivable]) }];
+    }
+    // Of a rule that can be waived some findings cannot.
+    const immune = findings.find((finding) => finding.immune === true && isAbout(waiver, finding));
+    if (immune !== undefined && !findings.some((finding) => waives(waiver, finding))) {
+      const message = `What ${waiver.rule} finds at this step guards live stages or the proof itself and cannot be waived: ${immune.message}`;
+      return [about(procedure, waiver, 'waiver-refused', 'error', message)];
     }
     if (!isWhole || findings.some((finding) => waives(waiver, finding))) return [];
     const where = waiver.step === null ? 'Nothing that is about no step' : 'Nothing at this step';

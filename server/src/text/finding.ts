@@ -67,6 +67,8 @@ export interface Finding {
   readonly suggestion?: string;
   readonly related: readonly Related[];
   readonly trace?: Trace;
+  /** No waiver holds against it, whatever its rule says. */
+  readonly immune?: true;
   /** The author takes it upon himself, and says why. It stays on report and card and counts no longer. */
   readonly waived?: { readonly reason: string; readonly at: Where };
   /** What findings of one rule can have in common: the sources that are not safe, or the step at which paths end. */

@@ -45,6 +45,7 @@ const namedBeside: ReadonlyMap<string, Naming> = new Map([
   ['with', 'as-given'],
   ['across', 'as-given'],
   ['at', 'as-given'],
+  ['of', 'as-given'],
   ['to', 'as-given'],
   ['loop', 'as-given'],
   ['leaves', 'connector'],

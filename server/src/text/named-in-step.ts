@@ -1,3 +1,4 @@
+import { thingsAt } from './mentioned.ts';
 import type { Id, Mentioned, Probe, Probed, Step } from './procedure.ts';
 
 /** All ids that a step names: sources, instruments, loads, parts, connectors, assemblies and their members, loops. */
@@ -27,7 +28,7 @@ export function namedInStep(step: Step): readonly Id[] {
       return [step.monitor];
     case 'inspect':
     case 'do':
-      return step.at.flatMap(meant);
+      return [...thingsAt(step.at), ...step.of].flatMap(meant);
     case 'replace':
       return step.what.flatMap(meant);
     case 'conclude':

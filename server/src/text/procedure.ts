@@ -276,9 +276,12 @@ interface Placed {
   readonly calls: readonly StepRef[];
 }
 
+/** Where hands are: at these things, at nothing, or the step does not say. */
+export type Hands = readonly Mentioned[] | 'nothing' | 'not said';
+
 /**
- * What a step does. `at` of `inspect` and `do` holds the connectors, parts and monitors that hands touch; sides and
- * terminals are reduced to their connector.
+ * What a step does. `at` of `inspect` and `do` holds the connectors, parts and monitors that hands touch, `of` all that
+ * is only looked at; sides and terminals are reduced to their connector.
  */
 export type Action =
   | { readonly verb: 'ignition'; readonly to: 'on' | 'off' | 'cycle' }
@@ -329,10 +332,11 @@ export type Action =
   | {
       readonly verb: 'inspect';
       readonly text: string;
-      readonly at: readonly Mentioned[];
+      readonly at: Hands;
+      readonly of: readonly Mentioned[];
       readonly outcomes: readonly Outcome[] | null;
     }
-  | { readonly verb: 'do'; readonly text: string; readonly at: readonly Mentioned[] }
+  | { readonly verb: 'do'; readonly text: string; readonly at: Hands; readonly of: readonly Mentioned[] }
   | { readonly verb: 'replace'; readonly what: readonly Mentioned[] }
   | { readonly verb: 'conclude'; readonly what: readonly Mentioned[] | 'none' }
   | { readonly verb: 'go'; readonly to: Target }

@@ -7,7 +7,7 @@ import type { Action, Id, Mentioned } from './procedure.ts';
 import { exact } from './quantities.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
-import { placeOf, touchedBy, unlessUnread } from './read-places.ts';
+import { lookedAtBy, placeOf, touchedBy, unlessUnread } from './read-places.ts';
 import { isMonitor } from './read-instruments.ts';
 import { isolates, readProof } from './read-high-voltage.ts';
 import { readMeasure } from './read-measure.ts';
@@ -84,10 +84,11 @@ export function readAction(
     }
     case 'inspect':
     case 'do': {
-      const touched = touchedBy(written(values, 'at', path), context);
-      if (touched === null || word === undefined) return null;
-      if (verb === 'do') return { verb, text: word, at: touched };
-      return { verb, text: word, at: touched, outcomes: outcomesOfOne(context) };
+      const hands = touchedBy(written(values, 'at', path), context);
+      const seen = lookedAtBy(written(values, 'of', path), context);
+      if (hands === null || seen === null || word === undefined) return null;
+      if (verb === 'do') return { verb, text: word, at: hands, of: seen };
+      return { verb, text: word, at: hands, of: seen, outcomes: outcomesOfOne(context) };
     }
     case 'replace': {
       const what = mentioned(written(values, verb, path), context);

@@ -1,6 +1,7 @@
+import type { Section } from '../format/words.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Id, Loop, Mentioned, Place } from './procedure.ts';
+import type { Hands, Id, Loop, Mentioned, Place } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { pinsOf } from './read-network.ts';
 import { grouped, remembered } from './remembered.ts';
@@ -8,6 +9,7 @@ import { someOf } from './some-of.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { isMonitor } from './read-instruments.ts';
+import { goesWithAnother } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Path } from './where.ts';
 
@@ -65,9 +67,20 @@ export function placeOf(
   return { connector, side, loop: chosen };
 }
 
+const touchable = ['parts', 'connectors', 'instruments', 'assemblies'] as const;
+const visible = [...touchable, 'sources', 'loads'] as const;
+
 /** What hands touch: sides and terminals are checked and reduced to their connector. null where one is not readable. */
-export function touchedBy(named: readonly WrittenId[], context: ActionReader): readonly Mentioned[] | null {
-  return unlessUnread(named.map((written) => touched(written, context)));
+export function touchedBy(named: readonly WrittenId[], context: ActionReader): Hands | null {
+  const [first] = named;
+  if (first === undefined) return 'not said';
+  if (first.id === 'nothing') return 'nothing';
+  return unlessUnread(named.map((written) => mentionedAs(touchable, written, context)));
+}
+
+/** What is only looked at, read in the same way: whatever can be seen, hands or not. */
+export function lookedAtBy(named: readonly WrittenId[], context: ActionReader): readonly Mentioned[] | null {
+  return unlessUnread(named.map((written) => mentionedAs(visible, written, context)));
 }
 
 /** Each once, or null where one could not be read. */
@@ -78,18 +91,20 @@ export function unlessUnread(found: readonly (Mentioned | null)[]): readonly Men
   return known.filter((one) => firsts.get(one.id) === one);
 }
 
-function touched(
+function mentionedAs(
+  sections: readonly Section[],
   { id: written, path }: WrittenId,
   { reader, bench, path: step }: ActionReader,
 ): Mentioned | null {
   const [id = '', side, pin] = written.split('.');
-  const wanted =
-    side === undefined
-      ? (['parts', 'connectors', 'instruments', 'assemblies'] as const)
-      : (['connectors'] as const);
+  const wanted = side === undefined ? sections : (['connectors'] as const);
   const section = lookUp(reader.names, id, wanted, valueAt(path, [0, id.length]), reader.report);
   if (section === null) return null;
-  if (section === 'instruments' && !isMonitor(id, bench, valueAt(path), reader.report)) return null;
+  // Instruments that are held in the hand are seen, and are no part of a circuit.
+  if (sections === touchable && section === 'instruments') {
+    if (!isMonitor(id, bench, valueAt(path), reader.report)) return null;
+  }
+  if (section === 'sources' && goesWithAnother(id, valueAt(path), reader)) return null;
   if (!entriesOf(section, bench).has(id)) return null;
   const members = bench.assemblies.get(id)?.members ?? [id];
   const found: Mentioned = { id, members, place: path.slice(step.length) };

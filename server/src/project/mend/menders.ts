@@ -10,6 +10,7 @@ import {
 } from './at-step.ts';
 import type { Mender } from './candidate.ts';
 import { waysToMakeSafe } from './make-safe.ts';
+import { sayHands } from './say-hands.ts';
 import { deleteUnseen } from './unseen.ts';
 import { takeWaiverOut } from './waiver.ts';
 import { putWord } from './word.ts';
@@ -24,6 +25,7 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['proof-too-early', makeSafe],
   ['powered-measurement', makeSafe],
   ['work-under-power', makeSafe],
+  ['touch-not-said', sayHands],
   ['half-open', addWarning],
   ['missing-notice', addNotice],
   ['ignition-first', ignitionOffFirst],
