@@ -2,6 +2,7 @@ import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure
 import { chargeOf, drawsArcs, poweredBy, suppliersOf } from './energy.ts';
 import { piecesBuilt, piecesOn, pointsProbed, terminalsAt } from './pieces.ts';
 import type { Piece } from './pieces.ts';
+import { namedIn } from './node-names.ts';
 import { dangersAt } from './touch.ts';
 import { isOff } from './world.ts';
 import type { World, Wrong } from './world.ts';
@@ -33,10 +34,19 @@ interface Handled {
 
 /** Contacts that a step makes or breaks. null: none. */
 function broken(procedure: Procedure, world: World, step: Step): Handled | null {
+  // A load bridges the pins of its loop alone.
+  const isBridged = ({ connector, side, loop }: Place) => {
+    const named = namedIn(procedure);
+    const pins = procedure.loops.get(loop ?? '')?.pins.get(connector);
+    const points = pins?.map((pin) => named(`${connector}.${side}.${pin}`));
+    return (point: string): boolean => points === undefined || points.includes(point);
+  };
   const on = (subject: Id, places: readonly (Place | null | undefined)[]): Handled => ({
     subject,
     points: places.flatMap((place) =>
-      place === null || place === undefined ? [] : terminalsAt(procedure, place.connector, place.side),
+      place === null || place === undefined
+        ? []
+        : terminalsAt(procedure, place.connector, place.side).filter(isBridged(place)),
     ),
   });
   if (step.verb === 'unplug' || step.verb === 'plug')

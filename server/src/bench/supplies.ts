@@ -1,4 +1,4 @@
-import { grouped } from '../text/remembered.ts';
+import { grouped, remembered } from '../text/remembered.ts';
 import type { Id, Procedure, Regulated } from '../text/procedure.ts';
 import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
 import { fragmentsOf } from './fragments.ts';
@@ -39,7 +39,9 @@ export interface Zone {
 }
 
 /** All zones of a procedure; ground joins nothing. */
-export function zonesOf(procedure: Procedure): readonly Zone[] {
+export const zonesOf: (procedure: Procedure) => readonly Zone[] = remembered(makeZones);
+
+function makeZones(procedure: Procedure): readonly Zone[] {
   const fragments = fragmentsOf(procedure);
   const suppliesAt = suppliesByFragment(procedure);
   const indices = fragments.all.map((_, index) => index);

@@ -12,7 +12,7 @@ import { listed, whatIsOn } from './words.ts';
 export const idleWaitFinder: Finder = {
   watch: (context) => {
     const fed = fedTogether(context);
-    return fed.length === 0 ? [] : [running(waitWatcher(fed, runsOn(context)))];
+    return fed.length === 0 && !runsOn(context) ? [] : [running(waitWatcher(fed, runsOn(context)))];
   },
 };
 
