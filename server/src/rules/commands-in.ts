@@ -28,7 +28,7 @@ const leading: ReadonlySet<string> = new Set(
     'can could would will may might need needs have has get let ask tell make be sure to remember try go ahead help ' +
     'somebody someone anybody colleague helper assistant partner technician the a an second other person your it is ' +
     'time best want wish like feel free begin start continue proceed keep by still even very quite well too we they ' +
-    'before doing so this that step here there today do not never forget fail omit neglect hesitate miss'
+    'before doing so this that step here there today do never forget fail omit neglect hesitate miss'
   ).split(' '),
 );
 
@@ -49,7 +49,7 @@ const describing: ReadonlySet<string> = new Set(
 export function commandAt(clause: Clause): number {
   const { tokens } = clause;
   let at = 0;
-  while (at < tokens.length && isLeading(tokens[at])) at += 1;
+  while (at < tokens.length && (isLeading(tokens[at]) || isNotToDo(tokens, at))) at += 1;
   const first = tokens[at];
   if (first?.meaning === null && prepositions.has(first.word)) at = behindPhrase(tokens, at);
   const token = tokens[at];
@@ -59,6 +59,11 @@ export function commandAt(clause: Clause): number {
   if (doing.form !== 'doing') return -1;
   const last = tokens[at - 1]?.word ?? '';
   return (at === 0 && isSubordinate(clause)) || beforeNoun.has(last) ? at : -1;
+}
+
+/** `Do not forget to unplug K30`: what such a sentence tells is a command all the same. */
+function isNotToDo(tokens: readonly Token[], at: number): boolean {
+  return tokens[at]?.word === 'not' && tokens[at - 1]?.word === 'do';
 }
 
 function isLeading(token: Token | undefined): boolean {
