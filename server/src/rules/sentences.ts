@@ -4,6 +4,7 @@ import { clausesOf, isDeed } from './clauses.ts';
 import type { Clause, Token } from './clauses.ts';
 import { commandsIn, objectsOf, switchOrdersIn } from './commands-in.ts';
 import type { Command, SwitchOrder } from './commands-in.ts';
+import { isDeterminer } from './doing-words.ts';
 import type { DoingWord } from './doing-words.ts';
 import { piecesBy } from './text-names.ts';
 import type { Meaning } from './text-names.ts';
@@ -59,7 +60,10 @@ function deedIn(clause: Clause): readonly Deed[] {
     ({ doing }, place) =>
       doing !== null &&
       isDeed(clause, place) &&
-      (!doing.needsName || (lastName > place && tokens[place + 1]?.word !== 'to')),
+      (!doing.needsName ||
+        (lastName > place &&
+          tokens[place + 1]?.word !== 'to' &&
+          !isDeterminer(tokens[place - 1]?.word ?? ''))),
   );
   if (at >= 0) {
     const names = [...objectsOf(clause, at + 1, 'any'), ...objectsOf(clause, 0, 'any')];
@@ -70,11 +74,11 @@ function deedIn(clause: Clause): readonly Deed[] {
   return [{ said: `with ${tokens[held]?.spelled ?? ''}`, doing: null, names: objectsOf(clause, 0, 'any') }];
 }
 
-/** `with an ohmmeter`: the place of the instrument; -1: none. */
+/** `with an ohmmeter`, `use a multimeter`: the place of the instrument; -1: none. */
 function heldAt(tokens: readonly Token[]): number {
   return tokens.findIndex(
     ({ word }, at) =>
       /^(?:ohm|multi|volt|am)meter$|^dmm$|^megger$/.test(word) &&
-      tokens.slice(Math.max(0, at - 4), at).some((before) => before.word === 'with'),
+      tokens.slice(Math.max(0, at - 4), at).some((before) => before.word === 'with' || before.word === 'use'),
   );
 }
