@@ -119,6 +119,7 @@ function writeRound(
   const standing = open.map(({ connector }) => connector);
   return `  - section: Round ${round + 1}
 ${powerOff(`round-${round}`)}${due.map(({ connector }) => `  - plug: ${connector}\n`).join('')}${opened.map(({ connector }) => openAnyhow(round, connector)).join('')}  - inspect: Is there room for the lamp nearer to the unit?
+    at: nothing
     outcomes: { ok: next, defect: far-${round} }
   - unplug: ${near}
     warning: Touch bare metal first.
@@ -138,6 +139,7 @@ ${powerOn.replace('  - reconnect: auxiliary\n', `  - reconnect: auxiliary\n    i
   - read-codes: ${whole.unit}
     outcomes: { none: off-${round}, else: next }
   - do: Write the codes on the job sheet.
+    at: nothing
   - go: off-${round}
 ${powerOff(`stop-${round}`)}  - stop: Another loop is at fault. Ask the workshop lead.
     leaves: [battery, auxiliary, bench-lamp, codes, repair, ${standing.join(', ')}]

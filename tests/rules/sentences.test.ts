@@ -124,6 +124,21 @@ const deeds: readonly string[] = [
   'Look at\nK30, unplug it.',
   'While the lamp is on, tug at the harness.',
   'Until the value jumps, shake the cable.',
+  'Turn on the power.',
+  'Hook up the battery.',
+  'Take the minus lead off the battery.',
+  'Pull out the plug.',
+  'Pull the fuse.',
+  'Separate the connector halves.',
+  'Use a multimeter on the squib.',
+  'Slide the lock of K30 back.',
+  'Hold the module by its sides.',
+  'Short the two pins with a wire.',
+  'Feed 12 V to the squib.',
+  'When unplugged, does K30 show rust?',
+  'The second person unplugs K30 now.',
+  'Clip the lamp to the squib.',
+  'Key on, engine off.',
 ];
 
 /** Deeds that the note beside a reading gives as a command, by its grammar alone. */
@@ -169,6 +184,15 @@ const commands: readonly string[] = [
   'You have to unplug\nK30 for that.',
   'Could you unplug K30?',
   'Until the value jumps, shake the cable.',
+  'Ignition: on.',
+  'Key on, engine off.',
+  'Turn on the power.',
+  'Restore power.',
+  'Reattach the battery lead.',
+  'Pop the connector off.',
+  'Clip the lamp to the squib.',
+  'Pull the fuse.',
+  'K30: unplug.',
 ];
 
 /** Innocent in every place. */

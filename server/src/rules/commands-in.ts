@@ -18,7 +18,7 @@ export interface Command {
 export interface SwitchOrder {
   /** `switch the ignition on`, as far as it is known. */
   readonly word: string;
-  readonly of: 'ignition' | Meaning;
+  readonly of: 'ignition' | 'power' | Meaning;
 }
 
 /** Words that may stand before a command: `First unplug`, `You must unplug`, `Have a second person unplug`. */
@@ -28,7 +28,7 @@ const leading: ReadonlySet<string> = new Set(
     'can could would will may might need needs have has get let ask tell make be sure to remember try go ahead help ' +
     'somebody someone anybody colleague helper assistant partner technician the a an second other person your it is ' +
     'time best want wish like feel free begin start continue proceed keep by still even very quite well too we they ' +
-    'before doing so this that step here there today do not never forget fail omit neglect hesitate miss'
+    'before doing so this that step here there today do never forget fail omit neglect hesitate miss'
   ).split(' '),
 );
 
@@ -49,7 +49,7 @@ const describing: ReadonlySet<string> = new Set(
 export function commandAt(clause: Clause): number {
   const { tokens } = clause;
   let at = 0;
-  while (at < tokens.length && isLeading(tokens[at])) at += 1;
+  while (at < tokens.length && (isLeading(tokens[at]) || isNotToDo(tokens, at))) at += 1;
   const first = tokens[at];
   if (first?.meaning === null && prepositions.has(first.word)) at = behindPhrase(tokens, at);
   const token = tokens[at];
@@ -59,6 +59,11 @@ export function commandAt(clause: Clause): number {
   if (doing.form !== 'doing') return -1;
   const last = tokens[at - 1]?.word ?? '';
   return (at === 0 && isSubordinate(clause)) || beforeNoun.has(last) ? at : -1;
+}
+
+/** `Do not forget to unplug K30`: what such a sentence tells is a command all the same. */
+function isNotToDo(tokens: readonly Token[], at: number): boolean {
+  return tokens[at]?.word === 'not' && tokens[at - 1]?.word === 'do';
 }
 
 function isLeading(token: Token | undefined): boolean {
@@ -81,13 +86,14 @@ function behindPhrase(tokens: readonly Token[], from: number): number {
 export function commandsIn(clauses: readonly Clause[]): readonly Command[] {
   const commands: Command[] = [];
   let running: DoingWord | null = null;
-  for (const clause of clauses) {
+  for (const [index, clause] of clauses.entries()) {
     const at = commandAt(clause);
     const doing: DoingWord | null = at < 0 ? goingOn(clause, running) : (clause.tokens[at]?.doing ?? null);
     running = doing;
     if (doing === null) continue;
-    for (const { name, meaning } of closest(objectsOf(clause, at + 1)))
-      commands.push({ doing, name, meaning });
+    const behind = closest(objectsOf(clause, at + 1));
+    const objects = behind.length > 0 || clause.tokens.length > 1 ? behind : namedAlone(clauses[index - 1]);
+    for (const { name, meaning } of objects) commands.push({ doing, name, meaning });
   }
   return commands;
 }
@@ -96,6 +102,12 @@ export function commandsIn(clauses: readonly Clause[]): readonly Command[] {
 function closest(objects: ReturnType<typeof objectsOf>): ReturnType<typeof objectsOf> {
   const ids = objects.filter(({ meaning }) => meaning.as === 'id');
   return ids.length > 0 ? ids : objects;
+}
+
+/** The name before a colon: `K30: unplug`. */
+function namedAlone(clause: Clause | undefined): ReturnType<typeof objectsOf> {
+  const isAlone = clause?.tokens.every(({ meaning, word }) => meaning !== null || isDeterminer(word));
+  return clause !== undefined && isAlone === true ? objectsOf(clause, 0) : [];
 }
 
 /** `and K31` behind `Unplug K30`. */
@@ -111,41 +123,61 @@ export function objectsOf(
   from: number,
   which: 'any' | 'objects' = 'objects',
 ): readonly { readonly name: string; readonly meaning: Meaning }[] {
-  return tokens.slice(from).flatMap(({ meaning, spelled }, index) => {
-    const isDescribed = describing.has(tokens[from + index + 1]?.word ?? '');
-    return meaning === null || (isDescribed && which === 'objects') ? [] : [{ name: spelled, meaning }];
-  });
+  const behind = tokens.slice(from);
+  const described = behind.findIndex(
+    ({ meaning }, index) => meaning !== null && describing.has(behind[index + 1]?.word ?? ''),
+  );
+  // What stands behind a description belongs to it.
+  const end = which === 'any' || described < 0 ? behind.length : described;
+  return behind
+    .slice(0, end)
+    .flatMap(({ meaning, spelled }) => (meaning === null ? [] : [{ name: spelled, meaning }]));
 }
 
+/** These switch a source that is their object. */
 const switchingWords: ReadonlySet<string> = new Set(
-  'switch turn connect reconnect disconnect isolate energize energise plug unplug'.split(' '),
+  'switch turn connect reconnect disconnect isolate energize energise plug unplug attach reattach refit'.split(
+    ' ',
+  ),
 );
-/** These switch nothing but the ignition. */
-const starting: ReadonlySet<string> = new Set('start put flip cycle key activate power crank'.split(' '));
+/** These switch the ignition or the power where they have it for their object. */
+const starting: ReadonlySet<string> = new Set(
+  'start put flip cycle key activate power crank restore'.split(' '),
+);
 const ignitionWords: ReadonlySet<string> = new Set('ignition engine'.split(' '));
 
 /** Orders to switch the ignition or a source, in a text that is none of a switching step. */
 export function switchOrdersIn(clauses: readonly Clause[]): readonly SwitchOrder[] {
-  return clauses.flatMap((clause): SwitchOrder[] => {
+  return clauses.flatMap((clause, index): readonly SwitchOrder[] => {
+    const said = saidOn(clause, clauses[index + 1]);
+    if (said !== null) return [{ word: said, of: 'ignition' }];
     const { tokens } = clause;
-    const bare = tokens.map(({ word }) => word);
-    if (bare[0] === 'ignition' && (bare[1] === 'on' || bare[1] === 'off') && bare.slice(2).every(isAdverb))
-      return [{ word: `ignition ${bare[1]}`, of: 'ignition' }];
     let at = commandAt(clause);
     if (at < 0) {
       at = tokens.findIndex((token) => !isLeading(token) || starting.has(token.word));
       if (!starting.has(tokens[at]?.word ?? '') || at >= clause.passedFrom) return [];
     }
     const word = tokens[at]?.word ?? '';
-    const behind = tokens.slice(at + 1);
     const base = tokens[at]?.doing?.base ?? word;
     if (!switchingWords.has(base) && !starting.has(base)) return [];
-    const ignition = behind.find((token) => ignitionWords.has(token.word));
-    if (ignition !== undefined || (base !== 'start' && turnsKey(behind)))
+    const behind = tokens.slice(at + 1);
+    const isIgnition = behind.some((token) => ignitionWords.has(token.word));
+    if (isIgnition || (base !== 'start' && turnsKey(behind)))
       return [{ word: `${word} the ignition`, of: 'ignition' }];
+    const isSwitch = base === 'switch' || base === 'turn' || base === 'restore';
+    if (isSwitch && behind.some((token) => token.word === 'power'))
+      return [{ word: `${word} the power`, of: 'power' }];
     if (!switchingWords.has(base)) return [];
     return objectsOf(clause, at + 1).map(({ name, meaning }) => ({ word: `${word} ${name}`, of: meaning }));
   });
+}
+
+/** `Ignition on now`, `Key on, engine off`, `Ignition: on`; null: nothing of that kind. */
+function saidOn({ tokens }: Clause, next: Clause | undefined): string | null {
+  const [first, ...rest] = tokens.map(({ word }) => word);
+  if (first === undefined || (!ignitionWords.has(first) && first !== 'key')) return null;
+  const [way = '', ...others] = rest.length > 0 ? rest : (next?.tokens ?? []).map(({ word }) => word);
+  return (way === 'on' || way === 'off') && others.every(isAdverb) ? `${first} ${way}` : null;
 }
 
 function turnsKey(behind: readonly Token[]): boolean {

@@ -35,10 +35,19 @@ const table: readonly Row[] = [
   },
   { words: 'pull push press lift loosen tighten seat reseat clean cut', to: ['loads', ...inTheCircuit] },
   { words: 'screw unscrew unbolt fasten unfasten unhook unlatch dismantle disassemble', to: inTheCircuit },
-  { words: 'detach attach unclip undo release bridge jumper apply insert extract', to: inTheCircuit },
+  {
+    words:
+      'detach attach reattach clip unclip pop lever prise pry flex undo release bridge jumper apply insert extract',
+    to: inTheCircuit,
+  },
   { words: 'solder desolder crimp strip splice pierce', to: inTheCircuit },
   { words: 'switch turn', to: anything },
-  { words: 'open close take put hold grab grip pinch install test', to: anything, needsName: true },
+  {
+    words:
+      'open close take put hold grab grip pinch install test slide roll hook separate break short ground earth feed stick jump charge rotate carry',
+    to: anything,
+    needsName: true,
+  },
 ];
 
 const irregular: Readonly<Record<string, readonly string[]>> = {

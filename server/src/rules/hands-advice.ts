@@ -88,6 +88,6 @@ export function subjectOf({ name, meaning }: Pick<Command, 'name' | 'meaning'>):
 
 /** Whether a word can be done to what a name means. */
 export function isDoneTo(procedure: Procedure, { doing, meaning }: Command): boolean {
-  if (meaning.as === 'supply') return doing.to.includes('sources');
+  if (meaning.as === 'supply') return true;
   return meaning.ids.some((id) => doing.to.some((kind) => procedure[kind].has(id)));
 }

@@ -41,7 +41,7 @@ export function handsInNotes(
 export function isOwn(procedure: Procedure, step: Step, { as, ids }: Meaning): boolean {
   const own = namedBy(step);
   if (ids.some((id) => own.includes(id))) return true;
-  if (as !== 'people' || ids.some((id) => isStage(procedure.parts.get(id)))) return false;
+  if (as === 'id' || ids.some((id) => isStage(procedure.parts.get(id)))) return false;
   // The terminals of a source, and the points that probes touch, have no ids.
   const isSwitched = step.verb === 'disconnect' || step.verb === 'reconnect';
   return isSwitched || (step.verb === 'measure' && ids.some((id) => procedure.connectors.has(id)));

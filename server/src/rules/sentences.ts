@@ -4,11 +4,12 @@ import { clausesOf, isDeed } from './clauses.ts';
 import type { Clause, Token } from './clauses.ts';
 import { commandsIn, objectsOf, switchOrdersIn } from './commands-in.ts';
 import type { Command, SwitchOrder } from './commands-in.ts';
+import { isDeterminer } from './doing-words.ts';
 import type { DoingWord } from './doing-words.ts';
 import { piecesBy } from './text-names.ts';
 import type { Meaning } from './text-names.ts';
 
-/** A word of doing that a text has anywhere and in any form. */
+/** The first word of doing that a clause has anywhere and in any form. */
 export interface Deed {
   /** As it is written. */
   readonly said: string;
@@ -45,30 +46,39 @@ export const sentencesOf: (procedure: Procedure) => (text: string) => Said = rem
         names: both.flatMap((clause) => objectsOf(clause, 0, 'any')),
         commands: [...commandsIn(clauses), ...commandsIn(joined)],
         orders: [...switchOrdersIn(clauses), ...switchOrdersIn(joined)],
-        deeds: clauses.flatMap(deedsIn),
+        deeds: clauses.flatMap(deedIn),
       };
     }
   },
 );
 
-function deedsIn(clause: Clause): readonly Deed[] {
+/** The first deed of a clause. */
+function deedIn(clause: Clause): readonly Deed[] {
   const { tokens } = clause;
-  const deeds = tokens.flatMap(({ doing, spelled }, at): Deed[] => {
-    if (doing === null || !isDeed(clause, at)) return [];
-    const behind = objectsOf(clause, at + 1, 'any');
-    const isMeant = !doing.needsName || (behind.length > 0 && tokens[at + 1]?.word !== 'to');
-    return isMeant ? [{ said: spelled, doing, names: [...behind, ...objectsOf(clause, 0, 'any')] }] : [];
-  });
+  const lastName = tokens.findLastIndex(({ meaning }) => meaning !== null);
+  const at = tokens.findIndex(
+    ({ doing }, place) =>
+      doing !== null &&
+      isDeed(clause, place) &&
+      (!doing.needsName ||
+        (lastName > place &&
+          tokens[place + 1]?.word !== 'to' &&
+          !isDeterminer(tokens[place - 1]?.word ?? ''))),
+  );
+  if (at >= 0) {
+    const names = [...objectsOf(clause, at + 1, 'any'), ...objectsOf(clause, 0, 'any')];
+    return [{ said: tokens[at]?.spelled ?? '', doing: tokens[at]?.doing ?? null, names }];
+  }
   const held = heldAt(tokens);
-  if (deeds.length > 0 || held < 0 || held >= clause.passedFrom) return deeds;
+  if (held < 0 || held >= clause.passedFrom) return [];
   return [{ said: `with ${tokens[held]?.spelled ?? ''}`, doing: null, names: objectsOf(clause, 0, 'any') }];
 }
 
-/** `with an ohmmeter`: the place of the instrument; -1: none. */
+/** `with an ohmmeter`, `use a multimeter`: the place of the instrument; -1: none. */
 function heldAt(tokens: readonly Token[]): number {
   return tokens.findIndex(
     ({ word }, at) =>
       /^(?:ohm|multi|volt|am)meter$|^dmm$|^megger$/.test(word) &&
-      tokens.slice(Math.max(0, at - 4), at).some((before) => before.word === 'with'),
+      tokens.slice(Math.max(0, at - 4), at).some((before) => before.word === 'with' || before.word === 'use'),
   );
 }

@@ -50,6 +50,10 @@ interface Switched {
 function switchedBy(procedure: Procedure, { of, word }: SwitchOrder): Switched | null {
   if (of === 'ignition')
     return { sources: null, subject: 'ignition', advice: '`ignition: on` or `ignition: off`' };
+  if (of === 'power') {
+    const sources = [...procedure.sources.keys()];
+    return { sources, subject: 'power', advice: '`ignition`, `disconnect` or `reconnect`' };
+  }
   if (of.as === 'supply') {
     const advice =
       '`reconnect` of the source, with what is brought along as a source of the file that feeds what it feeds';

@@ -137,7 +137,7 @@ function peoplesNames(procedure: Procedure): readonly (readonly [names: string, 
   const named: [string, readonly Id[]][] = [
     [
       'airbag, airbags, air bag, initiator, initiators, squib, squibs, igniter, igniters, ignitor, stage, stages, ' +
-        'pretensioner, tensioner, inflator, gas generator, airbag module, airbag lead, airbag connector',
+        'pretensioner, tensioner, inflator, gas generator, airbag module, airbag lead, airbag connector, module, modules',
       of('initiator'),
     ],
     [
@@ -173,7 +173,7 @@ const namesOfOthers: readonly string[] = [
   'stage of the work',
 ];
 
-/** Sources that people bring along. */
+/** Sources that people bring along, and what takes one away without being in the file. */
 const supplies: readonly string[] = [
   'memory keeper',
   'memory saver',
@@ -186,4 +186,6 @@ const supplies: readonly string[] = [
   'lighter socket',
   'cigarette lighter',
   '12 V socket',
+  'fuse',
+  'fuses',
 ];

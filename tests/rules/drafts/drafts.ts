@@ -342,6 +342,7 @@ export const ways: readonly Draft[] = [
     story: 'a branch goes round for ever',
     text: draftText(`${readThen('{ within: next, else: look }')}  - stop: The loop is sound.
   - inspect: Has the lamp gone out?
+    at: nothing
     id: look
   - go: look
 `),
@@ -381,7 +382,7 @@ export const ways: readonly Draft[] = [
   {
     story: 'a defect that is seen goes on like none',
     text: draftText(
-      `${readOnly}  - inspect: Is the seat dry?\n    outcomes: { ok: next, defect: next }\n  - stop: Hand over.\n`,
+      `${readOnly}  - inspect: Is the seat dry?\n    at: nothing\n    outcomes: { ok: next, defect: next }\n  - stop: Hand over.\n`,
     ),
     must: ['warning 5 no-difference -'],
   },
@@ -398,6 +399,11 @@ export const ways: readonly Draft[] = [
   {
     story: 'hands are hidden in a sentence',
     text: draftText(`${readOnly}  - do: Unplug K30 and look at its pins.\n`),
-    must: ['warning 5 hands-in-text K30'],
+    must: ['error 5 touch-not-said -', 'warning 5 hands-in-text K30'],
+  },
+  {
+    story: 'hands are hidden in a sentence that says they touch nothing',
+    text: draftText(`${readOnly}  - do: Unplug K30 and look at its pins.\n    at: nothing\n`),
+    must: ['error 5 hands-in-text K30'],
   },
 ];
