@@ -28,6 +28,7 @@ import { loopNotVerified } from './loop-not-verified.ts';
 import { loadBridged } from './load-bridged.ts';
 import { loadOutOfWindow } from './load-out-of-window.ts';
 import { windowDiffers } from './window-differs.ts';
+import { windowNeedsValue } from './window-needs-value.ts';
 import { windowUndefined } from './window-undefined.ts';
 import { expectExcludesGood } from './expect-excludes-good.ts';
 import { inertStage } from './inert-stage.ts';
@@ -100,6 +101,7 @@ export const rules: readonly Rule[] = [
   loadOutOfWindow,
   windowDiffers,
   windowUndefined,
+  windowNeedsValue,
   expectExcludesGood,
   expectAdmitsFault,
   meterTooCoarse,
