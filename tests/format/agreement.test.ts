@@ -37,9 +37,10 @@ parts:
   c: { kind: cable, resistance: 50 mΩ }
   s: { kind: series, resistance: 50 mΩ }
   e: { kind: resistor, resistance: 2 Ω }
-  f: { kind: lamp, resistance: 2 Ω }
+  f: { kind: lamp, resistance: 2 Ω, hot: 20 Ω }
   g: { kind: lamp, rated: 12 V 21 W }
-  h: { kind: heater, resistance: 4 Ω }
+  h: { kind: heater, resistance: 4 Ω, hot: same }
+  h2: { kind: heater, rated: 12 V 120 W }
   i: { kind: switch, resistance: 20 mΩ }
   j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
   k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }

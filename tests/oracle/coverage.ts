@@ -53,6 +53,7 @@ export const ORACLE_RULES: readonly string[] = [
 export const WINDOW_RULES = [
   'window-differs',
   'window-undefined',
+  'window-needs-value',
   'expect-excludes-good',
   'load-out-of-window',
   'meter-too-coarse',

@@ -73,7 +73,7 @@ function reachable(edges: readonly Edge[], start: number): ReadonlySet<number> {
 }
 
 /** The operating point of all cards together: the voltage of each node, and the current into each source by `NAME#branch`. */
-function runDeck(cards: readonly string[]): ReadonlyMap<string, number> {
+export function runDeck(cards: readonly string[]): ReadonlyMap<string, number> {
   const deck = [
     'many networks',
     ...cards,

@@ -38,6 +38,7 @@ const without: Readonly<Record<string, string>> = {
   'load-out-of-window': 'another load, place or window is needed',
   'window-differs': 'which of the benches was meant is for the author to say',
   'window-undefined': 'which of the benches was meant is for the author to say',
+  'window-needs-value': 'what a part has under power only its maker or a measurement says',
   'expect-excludes-good': 'the stated window or the circuit may be wrong',
   'expect-admits-fault': 'the stated window or the circuit may be wrong',
   'meter-too-coarse': 'another instrument is needed',

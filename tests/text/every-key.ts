@@ -72,7 +72,7 @@ instruments:
     voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ }
 loads:
   plug-load: { kind: resistor, resistance: 2.2 Ω, series: E24, opens-shorting-bar: true }
-  cold-lamp: { kind: lamp, resistance: 3 Ω, opens-shorting-bar: false }
+  cold-lamp: { kind: lamp, resistance: 3 Ω, hot: 30 Ω, opens-shorting-bar: false }
   rated-lamp: { kind: lamp, rated: 13.5 V 5 W, opens-shorting-bar: true }
 parts:
   wire: { kind: cable, wire: AWG 20, length: 1 m, temperature: coolant }
@@ -81,14 +81,16 @@ parts:
   filter: { kind: series, resistance: 50 mΩ }
   stage: { kind: initiator, resistance: 1.7..2.3 Ω, live: true, no-fire: 400 mA }
   inverter: { kind: hv-section, voltage: 400 V, resistance: 100 kΩ, live: true }
-  seat-heater: { kind: heater, resistance: 4 Ω }
+  seat-heater: { kind: heater, resistance: 4 Ω, hot: same }
+  screen-heater: { kind: heater, rated: 12 V 120 W }
   buckle: { kind: switch, resistance: 20 mΩ }
   valve: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: coolant }
   sensor: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
   probe: { kind: thermistor, coefficients: [1.129148e-3, 2.34125e-4, 8.76741e-8], tolerance: 1 °C, temperature: coolant }
   platinum: { kind: rtd, r0: 100 Ω, class: AA, temperature: coolant }
   end-resistor: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
-  bulb: { kind: lamp, resistance: 2 Ω }
+  bulb: { kind: lamp, resistance: 2 Ω, hot: 20..25 Ω }
+  rated-bulb: { kind: lamp, rated: 12 V 21 W }
 connectors:
   K1:
     contact: 5 mΩ

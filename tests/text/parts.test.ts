@@ -34,6 +34,31 @@ describe('every kind of part is read', () => {
     });
   });
 
+  test.each(['lamp', 'heater'])('%s: cold, and hot as it is stated', (kind) => {
+    const hotOf = (written: string): unknown => {
+      const resistance = partOf(`{ kind: ${kind}, resistance: 4 Ω${written} }`)?.resistance;
+      return resistance?.kind === 'stated' ? resistance.hot : null;
+    };
+    expect(hotOf('')).toBe('unstated');
+    expect(hotOf(', hot: same')).toBeUndefined();
+    expect(hotOf(', hot: 30..34 Ω')).toEqual({ least: 30, nominal: 32, most: 34 });
+    expectMarked(
+      withMarked(
+        `{ kind: ${kind}, resistance: 4 Ω, hot: 0 Ω }`,
+        '0 Ω',
+        'quantity: This must be more than zero, also at its least.',
+      ),
+    );
+  });
+
+  test('heater by its rating', () => {
+    expect(partOf('{ kind: heater, rated: 12 V 120 W }')?.resistance).toEqual({
+      kind: 'heater-rating',
+      volts: 12,
+      watts: 120,
+    });
+  });
+
   test('coil, stated at 20 °C unless it says otherwise', () => {
     const coil = { kind: 'copper-coil', resistance: exactly(12), at: 20, temperature: 'ambient' };
     expect(partOf('{ kind: coil, resistance: 12 Ω }')?.resistance).toEqual(coil);

@@ -1,6 +1,6 @@
 import type { Id, MeterRange, Part, Procedure, Source } from '../text/procedure.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
-import { basisInWords } from '../readings/basis.ts';
+import { basisInWords, measuresVoltage } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import { isStage } from '../text/part-kinds.ts';
 import { grouped } from '../text/remembered.ts';
@@ -209,11 +209,12 @@ function shortingBars({ connectors }: Procedure): readonly Fact[] {
 }
 
 function parts(procedure: Procedure): readonly Fact[] {
+  const underPower = measuresVoltage(procedure);
   const said = [...procedure.parts.values()].flatMap((part) => {
     const value = valueText(part);
     return value === null
       ? []
-      : [[part.id, `${value}${basisText(part.resistance)}${noFireText(part)}`] as const];
+      : [[part.id, `${value}${basisText(part.resistance, underPower)}${noFireText(part)}`] as const];
   });
   return shared('Part', said);
 }
@@ -225,15 +226,16 @@ function noFireText({ noFire }: Part): string {
 
 /** Loads of which the resistance is estimated or usual: the others stand under what is needed. */
 function loads(procedure: Procedure): readonly Fact[] {
+  const underPower = measuresVoltage(procedure);
   return [...procedure.loads.values()].flatMap(({ id, resistance }): readonly Fact[] => {
-    const basis = basisText(resistance);
+    const basis = basisText(resistance, underPower);
     if (resistance === null || basis === '') return [];
     return [{ label: 'Load', words: [{ id }, `: ${resistanceInWords(resistance)}${basis}`] }];
   });
 }
 
-function basisText(resistance: Resistance | null): string {
-  const basis = resistance === null ? null : basisInWords(resistance);
+function basisText(resistance: Resistance | null, underPower: boolean): string {
+  const basis = resistance === null ? null : basisInWords(resistance, underPower);
   return basis === null ? '' : ` (${basis})`;
 }
 

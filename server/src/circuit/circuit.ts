@@ -10,7 +10,15 @@ export type { RangedIndication } from './instrument-ranges.ts';
 export { indicateInRanges } from './instrument-ranges.ts';
 export type { Voltmeter } from './instrument-voltage.ts';
 export { indicateVoltage, inputOf } from './instrument-voltage.ts';
-export { coldResistance, hotResistance, hotToCold } from './lamp.ts';
+export { heaterSpread, ratedHeaterResistance } from './heater.ts';
+export {
+  coldResistance,
+  filamentExponent,
+  filamentResistance,
+  hotResistance,
+  hotToCold,
+  ratedSpread,
+} from './lamp.ts';
 export { leakSeen, leakWindow } from './leak.ts';
 export { wireBasis } from './materials.ts';
 export type { Drawn } from './monte-carlo.ts';
@@ -31,7 +39,10 @@ export type { Edge } from './solver.ts';
 export { resistanceBetween } from './solver.ts';
 export type { Uncertain, UncertainReading } from './uncertain.ts';
 export { uncertainResistance } from './uncertain.ts';
+export { litVoltageBetween } from './under-power.ts';
+export type { VoltageBetween } from './unstated.ts';
+export { hotUnstated, windowOf } from './unstated.ts';
 export type { UncertainVoltage } from './uncertain-voltage.ts';
 export { sharesOfVoltage, uncertainVoltage } from './uncertain-voltage.ts';
+export { voltageWindow } from './lit-window.ts';
 export type { Source, VoltageWindow } from './voltage-window.ts';
-export { voltageWindow } from './voltage-window.ts';

@@ -22,6 +22,18 @@ const flexibleConductorLimits: ReadonlyMap<number, number> = new Map([
   [2.5, 8.21],
   [4, 5.09],
   [6, 3.39],
+  [10, 1.95],
+  [16, 1.24],
+  [25, 0.795],
+  [35, 0.565],
+  [50, 0.393],
+  [70, 0.277],
+  [95, 0.21],
+  [120, 0.164],
+  [150, 0.132],
+  [185, 0.108],
+  [240, 0.0817],
+  [300, 0.0654],
 ]);
 
 /** Resistance in ohms of a conductor: resistivity in Ω·mm²/m, length in metres, cross-section in mm². */
@@ -59,7 +71,7 @@ export type WireBasis = 'listed' | 'unlisted' | 'gauge';
 /** How far from the ideal resistance of its size a wire may be, as factors. */
 const spreads = {
   /**
-   * A size that IEC 60228 does not list. The limits of those it lists lie 16 to 19 % above the ideal; the copper of a
+   * A size that IEC 60228 does not list. The limits of those it lists lie 12 to 19 % above the ideal; the copper of a
    * cable may be somewhat more than its size says.
    */
   unlisted: { least: 0.95, most: 1.2 },

@@ -1,6 +1,7 @@
 import type { Span, Wire } from '../quantity/quantity.ts';
 import type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
 import { temperatureAt, temperatureWithin } from './conditions.ts';
+import { ratedHeaterResistance } from './heater.ts';
 import { coldResistance } from './lamp.ts';
 import { coilFactor, copper, copperPerMetre, temperatureFactor } from './materials.ts';
 import type { PlatinumClass } from './platinum.ts';
@@ -18,9 +19,12 @@ export type PartModel = ConstantModel | FollowingModel;
 
 /** The same at every temperature. */
 export type ConstantModel =
-  | { readonly kind: 'stated'; readonly resistance: Span }
+  /** `hot`: what it has under power, where that is another. */
+  | { readonly kind: 'stated'; readonly resistance: Span; readonly hot?: Span | 'unstated' }
   | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: PreferredSeries }
-  | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number };
+  /** Cold; under power it follows the voltage across it. */
+  | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number }
+  | { readonly kind: 'heater-rating'; readonly volts: number; readonly watts: number };
 
 /** Follows a temperature, always in one direction. */
 export type FollowingModel = { readonly temperature: Temperature } & (
@@ -81,6 +85,8 @@ function constant(model: ConstantModel): Span {
       return preferredResistance(model.resistance, model.series);
     case 'lamp-rating':
       return coldResistance(model.volts, model.watts);
+    case 'heater-rating':
+      return ratedHeaterResistance(model.volts, model.watts);
   }
 }
 

@@ -1,14 +1,16 @@
+import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
 import { errorOfVoltage, indicateVoltage, inputOf, withinVoltageRange } from './instrument-voltage.ts';
 import type { Voltmeter } from './instrument-voltage.ts';
 import type { Element, Network } from './network.ts';
 import { numbered } from './numbered.ts';
-import { voltageBetween } from './operating-point.ts';
 import type { Drive } from './operating-point.ts';
 import { resistanceAt, resistanceWithin } from './parts.ts';
 import type { Reckoned, Uncertain } from './uncertain.ts';
 import { between } from './uncertain.ts';
-import { voltageWindow } from './voltage-window.ts';
+import { filamentResistance } from './lamp.ts';
+import { voltageWindow } from './lit-window.ts';
+import { filamentsIn, litVoltageBetween, poweredNetwork } from './under-power.ts';
 import type { Source } from './voltage-window.ts';
 
 /** A reading of a voltage, with what is needed to say how likely its values are. */
@@ -36,7 +38,7 @@ export function uncertainVoltage(reading: UncertainVoltage): Uncertain {
 }
 
 function loaded({ network, meter, from, to }: UncertainVoltage): Network {
-  return [...network, inputOf(meter, from, to)];
+  return [...poweredNetwork(network), inputOf(meter, from, to)];
 }
 
 /** In volts; the quantities are the temperatures, the error of the instrument, each source, and each cause. */
@@ -49,6 +51,7 @@ function reckonedVoltage(reading: UncertainVoltage): Reckoned {
   const causesAt = sourcesAt + sources.length;
   const placeOf = network.map((element) => causesAt + causes.indexOf(causeOf(element)));
   const whole = numbered(network, from, to, sources);
+  const filaments = filamentsIn(network);
   const at = (places: ArrayLike<number>): number => {
     const conditions = {
       ambient: between(ranges.ambient, places[0]),
@@ -60,7 +63,11 @@ function reckonedVoltage(reading: UncertainVoltage): Reckoned {
     const drives = sources.map((source, index) =>
       driveOf(source, whole.numberOf, between(source.value, places[sourcesAt + index])),
     );
-    const volts = voltageBetween(edges, drives, whole.nodes, whole.from, whole.to);
+    const lit = filaments.map(({ at: place, rated }) => ({
+      at: place,
+      ohms: (volts: number) => between(filamentResistance(rated, volts), places[placeOf[place] ?? 0]),
+    }));
+    const volts = litVoltageBetween(edges, lit, drives, whole.nodes, whole.from, whole.to);
     const error = errorOfVoltage(volts, meter);
     return between({ least: volts - error, most: volts + error }, places[errorAt]);
   };
@@ -92,24 +99,25 @@ export function sharesOfVoltage(reading: UncertainVoltage): VoltageShares | null
   const { sources, from, to, ranges, meter } = reading;
   const network = loaded(reading);
   const whole = numbered(network, from, to, sources);
-  const nominal = (element: Element): number => resistanceWithin(element.part, ranges).nominal;
-  const volts = (
-    ohmsOf: (element: Element) => number,
-    voltsOf: (source: Source) => number = ({ value }) => value.nominal,
-  ): number => {
-    const drives = sources.map((source) => driveOf(source, whole.numberOf, voltsOf(source)));
-    return voltageBetween(whole.edgesWith(ohmsOf), drives, whole.nodes, whole.from, whole.to);
+  type End = keyof Span;
+  /** With one element or source at an end of its range, and all else nominal. */
+  const volts = (one: Element | Source | null, end: End): number => {
+    const endOf = (each: Element | Source): End => (each === one ? end : 'nominal');
+    const drives = sources.map((source) => driveOf(source, whole.numberOf, source.value[endOf(source)]));
+    const edges = whole.edgesWith((element) => resistanceWithin(element.part, ranges)[endOf(element)]);
+    const lit = filamentsIn(network).map(({ at, element, rated }) => ({
+      at,
+      ohms: (across: number) => filamentResistance(rated, across)[endOf(element)],
+    }));
+    return litVoltageBetween(edges, lit, drives, whole.nodes, whole.from, whole.to);
   };
-  const moved = (end: (name: 'least' | 'most') => number): number => Math.abs(end('most') - end('least'));
+  const moved = (one: Element | Source): number => Math.abs(volts(one, 'most') - volts(one, 'least'));
   const ofElements = network.map((element) => {
     const range = resistanceWithin(element.part, ranges);
-    if (range.least === range.most) return 0;
-    return moved((name) => volts((one) => (one === element ? range[name] : nominal(one))));
+    return range.least === range.most ? 0 : moved(element);
   });
-  const ofSources = sources.map((source) =>
-    moved((name) => volts(nominal, (one) => (one === source ? one.value[name] : one.value.nominal))),
-  );
-  const ofInstrument = 2 * errorOfVoltage(volts(nominal), meter) + (ofElements.at(-1) ?? 0);
+  const ofSources = sources.map(moved);
+  const ofInstrument = 2 * errorOfVoltage(volts(null, 'nominal'), meter) + (ofElements.at(-1) ?? 0);
   const elements = ofElements.slice(0, -1);
   const sum = [...elements, ...ofSources].reduce((total, each) => total + each, ofInstrument);
   if (!(sum > 0)) return null;

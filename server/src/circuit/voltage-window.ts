@@ -43,8 +43,11 @@ const mostHalvings = 40;
 /** For each end of a window, in the unit of `Patience`: what a network of some hundred nodes does not come near to. */
 const mostSearched = 5_000_000;
 
-/** The voltage of one node above another, for every value that parts, sources and temperatures may take. */
-export function voltageWindow(
+/**
+ * The voltage of one node above another, for every value that parts, sources and temperatures may take. Lamps count as
+ * they are cold: `voltageWindow` is for what is under power.
+ */
+export function fixedVoltageWindow(
   network: Network,
   sources: readonly Source[],
   from: string,

@@ -1,6 +1,6 @@
 import { owedBy } from '../bench/owed.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/quantity.ts';
-import { basisInWords } from '../readings/basis.ts';
+import { basisInWords, measuresVoltage } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type {
   Connector,
@@ -35,11 +35,11 @@ export function describeId(procedure: Procedure, written: string): string | null
 /** Everything but steps. null: nothing has this id. */
 function ofCircuit(procedure: Procedure, id: Id): string | null {
   const part = procedure.parts.get(id);
-  if (part !== undefined) return partInWords(part);
+  if (part !== undefined) return partInWords(part, measuresVoltage(procedure));
   const connector = procedure.connectors.get(id);
   if (connector !== undefined) return connectorInWords(connector);
   const load = procedure.loads.get(id);
-  if (load !== undefined) return loadInWords(load);
+  if (load !== undefined) return loadInWords(load, measuresVoltage(procedure));
   const loop = procedure.loops.get(id);
   if (loop !== undefined) return loopInWords(loop);
   const monitor = procedure.monitors.get(id);
@@ -89,16 +89,16 @@ function supplyInWords({ voltage, from, needsIgnition }: Regulated): string {
   return `regulated supply${volts}${behind}${needsIgnition ? ' and the ignition on' : ''}`;
 }
 
-function partInWords({ kind, form, resistance, live, voltage }: Part): string {
+function partInWords({ kind, form, resistance, live, voltage }: Part, underPower: boolean): string {
   const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
   const what = `${kind}${volts}${live ? ', live' : ''}`;
   if (resistance === null) return what;
   const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
-  return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance)}`;
+  return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance, underPower)}`;
 }
 
-function basis(resistance: Resistance): string {
-  const words = basisInWords(resistance);
+function basis(resistance: Resistance, underPower: boolean): string {
+  const words = basisInWords(resistance, underPower);
   return words === null ? '' : ` (${words})`;
 }
 
@@ -144,8 +144,9 @@ function whereSideIs({ network }: Procedure, { id, sides }: Connector, side: str
   return end === 0 ? 'the side towards the instrument' : 'the side away from the instrument';
 }
 
-function loadInWords({ kind, resistance, opensShortingBar }: Load): string {
-  const ohms = resistance === null ? '' : `, ${resistanceInWords(resistance)}${basis(resistance)}`;
+function loadInWords({ kind, resistance, opensShortingBar }: Load, underPower: boolean): string {
+  const ohms =
+    resistance === null ? '' : `, ${resistanceInWords(resistance)}${basis(resistance, underPower)}`;
   return `${kind}${ohms}${opensShortingBar ? ', opens the shorting bar on its side' : ''}`;
 }
 

@@ -11,9 +11,17 @@ const opensShortingBar = flag(
 
 const rated = quantity(
   'a rating of voltage and power',
-  'Its rating. The cold resistance is estimated from it, widely: measure it cold where you can.',
+  'Its rating. Under power its resistance follows from it and from the voltage across it. The cold resistance, which an ohmmeter shows, is estimated from it, widely.',
   '13.5 V 5 W',
 );
+
+/** For what is stated cold. */
+const hot = quantity(
+  'a resistance with its spread, or `same`',
+  'Its resistance under power, as hot as it gets there: voltages are computed with it. `same`: it has the same hot and cold. Not stated: a voltage that depends on it has no window.',
+  '6.2..7.4 Ω',
+  'same',
+).optional();
 
 const preferredSeries = keyword(
   ['E6', 'E12', 'E24', 'E48', 'E96', 'E192'],
@@ -33,6 +41,7 @@ const lampLoadByResistance = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp.'),
     resistance: resistance('Its resistance, measured cold.'),
+    hot,
     'opens-shorting-bar': opensShortingBar,
   })
   .meta({
@@ -116,12 +125,24 @@ const resistorPart = z
   })
   .meta({ id: 'resistor', description: 'A resistor that closes a loop.' });
 
-const heater = z
+const heaterByResistance = z
   .strictObject({
     kind: kind('heater', 'A heating element that closes a loop.'),
     resistance: resistance('Its resistance, cold.'),
+    hot,
   })
-  .meta({ id: 'heater', description: 'A heating element that closes a loop.' });
+  .meta({ id: 'heater-by-resistance', description: 'A heating element, measured cold, that closes a loop.' });
+
+const heaterByRating = z
+  .strictObject({
+    kind: kind('heater', 'A heating element that closes a loop.'),
+    rated: quantity(
+      'a rating of voltage and power',
+      'Its rating: volts squared by watts is its resistance, cold and at every voltage, within 12 %. A heater that regulates itself (PTC, glow plug) is stated by `resistance` and `hot`.',
+      '12 V 90 W',
+    ),
+  })
+  .meta({ id: 'heater-by-rating', description: 'A heating element of this rating that closes a loop.' });
 
 const switchPart = z
   .strictObject({
@@ -196,6 +217,7 @@ const lampByResistance = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp that closes a loop.'),
     resistance: resistance('Its resistance, measured cold.'),
+    hot,
   })
   .meta({ id: 'lamp-by-resistance', description: 'A filament lamp, measured cold, that closes a loop.' });
 
@@ -222,7 +244,8 @@ export const partDefinitions = {
   initiator,
   'hv-section': hvSection,
   resistor: resistorPart,
-  heater,
+  'heater-by-resistance': heaterByResistance,
+  'heater-by-rating': heaterByRating,
   switch: switchPart,
   coil,
   'thermistor-by-beta': thermistorByBeta,

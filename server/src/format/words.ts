@@ -92,7 +92,7 @@ const kinds = {
     initiator: { initiator: [] },
     'hv-section': { 'hv-section': [] },
     resistor: { resistor: [] },
-    heater: { heater: [] },
+    heater: { 'heater-by-resistance': ['resistance'], 'heater-by-rating': ['rated'] },
     switch: { switch: [] },
     coil: { coil: [] },
     thermistor: { 'thermistor-by-beta': ['r25', 'beta'], 'thermistor-by-coefficients': ['coefficients'] },

@@ -1,8 +1,8 @@
 import { dependenceOf } from '../circuit/circuit.ts';
 import type { Network } from '../circuit/circuit.ts';
 import { formatAccuracy, formatQuantity, formatSpan } from '../quantity/quantity.ts';
-import type { Procedure } from '../text/procedure.ts';
-import { basisOf } from './basis.ts';
+import type { Procedure, Quantity } from '../text/procedure.ts';
+import { basisOf, hotBasisOf } from './basis.ts';
 import type { ReadBy } from './instruments.ts';
 import { ownerOf } from './loop-network.ts';
 import { quantityFacts } from '../text/quantity-kinds.ts';
@@ -20,7 +20,7 @@ export function assumedOf(procedure: Procedure, network: Network, readBy: ReadBy
     ambient(procedure),
     ...entered(procedure, network),
     ...instrument(readBy),
-    ...materials(network),
+    ...materials(network, readBy.quantity),
     ...spreads,
   ];
 }
@@ -67,10 +67,11 @@ function instrument({ id, quantity, accuracy, range, leads }: ReadBy): readonly 
   ];
 }
 
-function materials(network: Network): readonly Assumed[] {
+function materials(network: Network, quantity: Quantity): readonly Assumed[] {
   const found = new Map<string, Assumed>();
   for (const element of network) {
-    const basis = basisOf(element.part);
+    const hot = quantity === 'voltage' ? hotBasisOf(element.part) : null;
+    const basis = hot ?? basisOf(element.part);
     if (basis !== null) found.set(ownerOf(element), { what: ownerOf(element), ...basis });
   }
   return [...found.values()];

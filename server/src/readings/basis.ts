@@ -1,7 +1,18 @@
-import { coldResistance, hotResistance, hotToCold, usualTolerance, wireBasis } from '../circuit/circuit.ts';
+import {
+  coldResistance,
+  filamentExponent,
+  heaterSpread,
+  hotResistance,
+  hotToCold,
+  ratedHeaterResistance,
+  ratedSpread,
+  usualTolerance,
+  wireBasis,
+} from '../circuit/circuit.ts';
 import type { PartModel } from '../circuit/circuit.ts';
 import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
+import type { Procedure } from '../text/procedure.ts';
 
 /** What a resistance rests on beyond the values that the file states. */
 export interface Basis {
@@ -21,7 +32,7 @@ export function basisOf(model: PartModel): Basis | null {
     case 'preferred': {
       const { least, most } = model.resistance;
       if (least < most) return null;
-      const tolerance = `± ${Number((100 * usualTolerance(model.series)).toPrecision(3))} %`;
+      const tolerance = `± ${percent(usualTolerance(model.series))}`;
       return { value: `${tolerance}, usual for ${model.series}`, source: 'IEC 60063' };
     }
     case 'lamp-rating': {
@@ -35,6 +46,13 @@ export function basisOf(model: PartModel): Basis | null {
         source: 'published filaments, 8.8 and 13.7 times',
       };
     }
+    case 'heater-rating': {
+      const ohms = formatSpan(toThreeDigits(ratedHeaterResistance(model.volts, model.watts)), 'resistance');
+      return {
+        value: `${ohms} cold and hot, volts squared by watts within ${percent(heaterSpread)}`,
+        source: 'common practice, no source',
+      };
+    }
     case 'thermistor':
       return { value: 'falls with temperature along its curve', source: 'stated in this file' };
     case 'platinum':
@@ -42,9 +60,26 @@ export function basisOf(model: PartModel): Basis | null {
   }
 }
 
-export function basisInWords(model: PartModel): string | null {
-  const basis = basisOf(model);
-  return basis === null ? null : `${basis.value}; ${basis.source}`;
+/** What the resistance under power rests on, of voltages, where that is another than the one an ohmmeter shows. */
+export function hotBasisOf(model: PartModel): Basis | null {
+  if (model.kind !== 'lamp-rating') return null;
+  const hot = formatQuantity(Number(hotResistance(model.volts, model.watts).toPrecision(3)), 'resistance');
+  const { least, most } = filamentExponent;
+  return {
+    value: `${hot} ± ${percent(ratedSpread)} hot at ${formatQuantity(model.volts, 'voltage')}, rising with the power ${least} to ${most} of the voltage`,
+    source: 'published rerating formulas of lamps',
+  };
+}
+
+/** `underPower`: with what a part has then. null: it is stated as it is. */
+export function basisInWords(model: PartModel, underPower: boolean): string | null {
+  const bases = [basisOf(model), underPower ? hotBasisOf(model) : null].filter((basis) => basis !== null);
+  return bases.length === 0 ? null : bases.map(({ value, source }) => `${value}; ${source}`).join('; ');
+}
+
+/** Whether a step of a procedure measures what parts have under power. */
+export function measuresVoltage({ steps }: Procedure): boolean {
+  return steps.some((step) => step.verb === 'measure' && step.quantity === 'voltage');
 }
 
 const wireSources = {
@@ -52,6 +87,10 @@ const wireSources = {
   unlisted: 'IEC 60028; 5 % less to 20 % more, since IEC 60228 does not list this size',
   gauge: 'IEC 60028, ASTM B258; 15 % less to 10 % more for its strands',
 } as const;
+
+function percent(part: number): string {
+  return `${Number((100 * part).toPrecision(3))} %`;
+}
 
 function toThreeDigits({ least, nominal, most }: Span): Span {
   const three = (value: number): number => Number(value.toPrecision(3));

@@ -3,19 +3,21 @@ import { hardwareKey } from '../bench/hardware.ts';
 import { nameGroups } from '../bench/name-groups.ts';
 import { powerKey } from '../bench/power.ts';
 import {
-  networkWindow,
+  hotUnstated,
   indicateVoltage,
   inputOf,
   leakSeen,
   leakWindow,
-  voltageWindow,
+  networkWindow,
+  windowOf,
 } from '../circuit/circuit.ts';
-import type { ConditionRanges, Indication } from '../circuit/circuit.ts';
+import type { ConditionRanges, Indication, VoltageBetween, VoltageWindow } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../text/procedure.ts';
 import { conditionsOf } from './conditions.ts';
 import { indicationOf, voltmeterOf } from './instruments.ts';
 import type { LoopBench } from './loop-bench.ts';
+import { ownerOf } from './loop-network.ts';
 import type { Seen, Subject } from './subject.ts';
 
 /** What a circuit without a fault reads on a bench. */
@@ -32,6 +34,14 @@ export interface Good {
   readonly floating: boolean;
   /** Voltage sources whose terminals are joined: they cannot be as stated, and nothing can be said. */
   readonly conflict: readonly string[];
+  /** Values that are not stated and on which the voltage depends: it is unknown then. */
+  readonly missing: readonly Missing[];
+}
+
+/** Of a lamp or heater what it has under power. */
+export interface Missing {
+  readonly value: 'hot';
+  readonly of: Id;
 }
 
 export type GoodReadings = (subject: Subject, bench: LoopBench) => Good;
@@ -43,6 +53,7 @@ const unknown: Good = {
   leak: 'never',
   floating: false,
   conflict: [],
+  missing: [],
 };
 
 /** Good readings of a procedure, each computed once for a bench. */
@@ -118,18 +129,31 @@ function goodVoltage(
 ): Good {
   const meter = instrument === null ? null : voltmeterOf(instrument);
   if (meter === null) return unknown;
-  const window = voltageWindow([...network, inputOf(meter, plus, minus)], sources, plus, minus, ranges);
+  const voltage: VoltageBetween = {
+    network: [...network, inputOf(meter, plus, minus)],
+    sources,
+    from: plus,
+    to: minus,
+    ranges,
+  };
+  const window = windowOf(voltage);
   switch (window.kind) {
     case 'conflict':
       return { ...unknown, conflict: window.sources };
     case 'floating':
       return unknown;
     case 'number': {
+      const missing = missingIn(voltage, window, meter.resolution);
+      if (missing.length > 0) return { ...unknown, missing };
       const { value, exact } = window;
       const floating = !areConnected([...network, ...sources], plus, minus);
       return { ...unknown, circuit: value, indication: indicateVoltage(value, meter), exact, floating };
     }
   }
+}
+
+function missingIn(voltage: VoltageBetween, window: VoltageWindow, step: number): readonly Missing[] {
+  return hotUnstated(voltage, window, step).map((element) => ({ value: 'hot', of: ownerOf(element) }));
 }
 
 function areConnected(

@@ -18,10 +18,11 @@ export function temperatureInWords(temperature: Temperature): string {
 function valueInWords(resistance: Resistance): string {
   switch (resistance.kind) {
     case 'stated':
-      return formatSpan(resistance.resistance, 'resistance');
+      return statedInWords(resistance);
     case 'preferred':
       return `${formatSpan(resistance.resistance, 'resistance')} (${resistance.series})`;
     case 'lamp-rating':
+    case 'heater-rating':
       return `${formatQuantity(resistance.volts, 'voltage')} ${formatQuantity(resistance.watts, 'power')}`;
     case 'copper-wire':
       return `${formatSpan(resistance.length, 'length')} of ${formatWire(resistance.wire)} copper`;
@@ -32,6 +33,13 @@ function valueInWords(resistance: Resistance): string {
     case 'platinum':
       return `platinum, ${formatQuantity(resistance.r0, 'resistance')} at 0 °C, class ${resistance.class}`;
   }
+}
+
+function statedInWords({ resistance, hot }: Extract<Resistance, { readonly kind: 'stated' }>): string {
+  const value = formatSpan(resistance, 'resistance');
+  return hot === undefined || hot === 'unstated'
+    ? value
+    : `${value} cold, ${formatSpan(hot, 'resistance')} hot`;
 }
 
 function curveInWords(curve: SensorCurve): string {

@@ -29,6 +29,7 @@ import { loopNotVerified } from './loop-not-verified.ts';
 import { loadBridged } from './load-bridged.ts';
 import { loadOutOfWindow } from './load-out-of-window.ts';
 import { windowDiffers } from './window-differs.ts';
+import { windowNeedsValue } from './window-needs-value.ts';
 import { windowUndefined } from './window-undefined.ts';
 import { expectExcludesGood } from './expect-excludes-good.ts';
 import { inertStage } from './inert-stage.ts';
@@ -103,6 +104,7 @@ export const rules: readonly Rule[] = [
   loadOutOfWindow,
   windowDiffers,
   windowUndefined,
+  windowNeedsValue,
   expectExcludesGood,
   expectAdmitsFault,
   nothingFlows,

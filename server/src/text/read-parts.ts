@@ -6,7 +6,7 @@ import { span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
-import { lampRating, ofSeries, readResistance, stated } from './read-resistance.ts';
+import { ofSeries, rated, readResistance, stated, statedCold } from './read-resistance.ts';
 import type { Reader } from './reader.ts';
 import type { Resistance } from './resistance.ts';
 
@@ -27,12 +27,12 @@ function readLoad(entry: RawEntry, { report }: Reader): Load | null {
     case null:
       return load(null);
     case 'lamp-load-by-resistance': {
-      const { values } = checkEntry(form, node, path, rules, report);
-      return load(stated(values.resistance, path, report), values['opens-shorting-bar']);
+      const checked = checkEntry(form, node, path, rules, report);
+      return load(statedCold(checked, path, report), checked.values['opens-shorting-bar']);
     }
     case 'lamp-load-by-rating': {
-      const { values } = checkEntry(form, node, path, rules, report);
-      return load(lampRating(values.rated, path, report), values['opens-shorting-bar']);
+      const checked = checkEntry(form, node, path, rules, report);
+      return load(rated('lamp-rating', checked, path, report), checked.values['opens-shorting-bar']);
     }
     case 'resistor-load': {
       const checked = checkEntry(form, node, path, rules, report);

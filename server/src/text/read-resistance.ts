@@ -33,13 +33,16 @@ export function readResistance(
       return null;
     case 'rotary-coupling':
     case 'series':
-    case 'heater':
     case 'switch':
     case 'cable-by-resistance':
-    case 'lamp-by-resistance':
       return stated(checkEntry(form, node, path, rules, report).values.resistance, path, report);
+    case 'lamp-by-resistance':
+    case 'heater-by-resistance':
+      return statedCold(checkEntry(form, node, path, rules, report), path, report);
     case 'lamp-by-rating':
-      return lampRating(checkEntry(form, node, path, rules, report).values.rated, path, report);
+      return rated('lamp-rating', checkEntry(form, node, path, rules, report), path, report);
+    case 'heater-by-rating':
+      return rated('heater-rating', checkEntry(form, node, path, rules, report), path, report);
     case 'resistor':
       return ofSeries(checkEntry(form, node, path, rules, report), path, report);
     case 'cable-by-size': {
@@ -83,9 +86,28 @@ export function stated(text: string | undefined, path: Path, report: Report): Re
   return resistance === null ? null : { kind: 'stated', resistance };
 }
 
-export function lampRating(text: string | undefined, path: Path, report: Report): Resistance | null {
-  const rated = rating(text, [...path, 'rated'], report);
-  return rated === null ? null : { kind: 'lamp-rating', ...rated };
+/** What gets hot under power: stated cold, and hot beside it, which may be `same`. */
+export function statedCold(
+  { values, bad }: CheckedEntry<{ readonly resistance?: string; readonly hot?: string | undefined }>,
+  path: Path,
+  report: Report,
+): Resistance | null {
+  const cold = stated(values.resistance, path, report);
+  if (cold?.kind !== 'stated' || bad.has('hot')) return null;
+  if (values.hot === 'same') return cold;
+  if (values.hot === undefined) return { ...cold, hot: 'unstated' };
+  const hot = aboveZero(values.hot, 'resistance', [...path, 'hot'], report);
+  return hot === null ? null : { ...cold, hot };
+}
+
+export function rated(
+  kind: 'lamp-rating' | 'heater-rating',
+  { values }: CheckedEntry<{ readonly rated?: string }>,
+  path: Path,
+  report: Report,
+): Resistance | null {
+  const found = rating(values.rated, [...path, 'rated'], report);
+  return found === null ? null : { kind, ...found };
 }
 
 /** A resistor, of a series or not. */

@@ -20,10 +20,12 @@ export type SensorCurve =
   | { readonly coefficients: readonly [a: number, b: number, c: number] };
 
 export type Resistance =
-  | { readonly kind: 'stated'; readonly resistance: Span }
+  /** `hot`: what it has under power, where that is another or not known. */
+  | { readonly kind: 'stated'; readonly resistance: Span; readonly hot?: Span | 'unstated' }
   /** Of a series of preferred values; without a spread it has the tolerance of the series. */
   | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: Series }
   | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number }
+  | { readonly kind: 'heater-rating'; readonly volts: number; readonly watts: number }
   | FollowingResistance;
 
 export type FollowingResistance = { readonly temperature: Temperature } & (

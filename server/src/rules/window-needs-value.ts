@@ -1,0 +1,48 @@
+import { example, readOnly } from './examples.ts';
+import type { Rule } from './rule.ts';
+import { windowNeedsValueFinder } from './window-needs-value-check.ts';
+
+const across = `${readOnly}
+- measure: voltage
+  across: [lamp-feed, lamp-return]
+  with: volt-meter
+`;
+
+const withLamp = (lamp: string) => ({
+  instruments: `instruments:
+  control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
+  volt-meter: { kind: multimeter, voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
+`,
+  parts: `parts:
+  coil-coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
+  stage-1: { kind: initiator, resistance: 1.7..2.3 Ω, no-fire: 400 mA, live: true }
+  reading-lamp: ${lamp}
+  feed-wire: { kind: cable, resistance: 80..100 mΩ }
+  return-wire: { kind: cable, resistance: 40..60 mΩ }
+`,
+  network: `network:
+  - { source: battery, between: [plus, ground] }
+  - { part: feed-wire, between: [plus, lamp-feed] }
+  - { part: reading-lamp, between: [lamp-feed, lamp-return] }
+  - { part: return-wire, between: [lamp-return, ground] }
+`,
+});
+
+export const windowNeedsValue: Rule = {
+  name: 'window-needs-value',
+  severity: 'error',
+  stage: 'windows',
+  meaning:
+    'A voltage depends on a value that is not stated: what a lamp or heater has under power, where only its cold resistance is stated.',
+  why: 'A filament has about ten times its cold resistance while it glows. A window computed with the cold one holds no sound circuit, and a sound one would be judged faulty.',
+  source: 'a consequence of the circuit as written',
+  finder: windowNeedsValueFinder,
+  examples: {
+    triggers: example(
+      'a lamp of which only the cold resistance is stated',
+      across,
+      withLamp('{ kind: lamp, resistance: 2.2..2.6 Ω }'),
+    ),
+    passes: example('a lamp with its rating', across, withLamp('{ kind: lamp, rated: 12 V 5 W }')),
+  },
+};
