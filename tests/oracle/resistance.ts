@@ -114,6 +114,7 @@ export function ohmsOf(procedure: Procedure, resistance: Resistance | null): Int
       return platinum(procedure, resistance);
     case 'copper-coil':
     case 'lamp-rating':
+    case 'fuse-rating':
     case undefined:
       return null;
   }

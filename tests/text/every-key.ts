@@ -88,6 +88,8 @@ parts:
   platinum: { kind: rtd, r0: 100 Ω, class: AA, temperature: coolant }
   end-resistor: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
   bulb: { kind: lamp, resistance: 2 Ω }
+  spare-fuse: { kind: fuse, resistance: 8 mΩ }
+  blade-fuse: { kind: fuse, rated: 7.5 A }
 connectors:
   K1:
     contact: 5 mΩ

@@ -10,6 +10,7 @@ export type { RangedIndication } from './instrument-ranges.ts';
 export { indicateInRanges } from './instrument-ranges.ts';
 export type { Voltmeter } from './instrument-voltage.ts';
 export { indicateVoltage, inputOf } from './instrument-voltage.ts';
+export { fuseResistance, fuseSpread } from './fuse.ts';
 export { coldResistance, hotResistance, hotToCold } from './lamp.ts';
 export { leakSeen, leakWindow } from './leak.ts';
 export { wireBasis } from './materials.ts';

@@ -1,6 +1,7 @@
 import type { Span, Wire } from '../quantity/quantity.ts';
 import type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
 import { temperatureAt, temperatureWithin } from './conditions.ts';
+import { fuseResistance } from './fuse.ts';
 import { coldResistance } from './lamp.ts';
 import { coilFactor, copper, copperPerMetre, temperatureFactor } from './materials.ts';
 import type { PlatinumClass } from './platinum.ts';
@@ -20,7 +21,8 @@ export type PartModel = ConstantModel | FollowingModel;
 export type ConstantModel =
   | { readonly kind: 'stated'; readonly resistance: Span }
   | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: PreferredSeries }
-  | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number };
+  | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number }
+  | { readonly kind: 'fuse-rating'; readonly amperes: number };
 
 /** Follows a temperature, always in one direction. */
 export type FollowingModel = { readonly temperature: Temperature } & (
@@ -81,6 +83,8 @@ function constant(model: ConstantModel): Span {
       return preferredResistance(model.resistance, model.series);
     case 'lamp-rating':
       return coldResistance(model.volts, model.watts);
+    case 'fuse-rating':
+      return fuseResistance(model.amperes);
   }
 }
 

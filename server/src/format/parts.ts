@@ -206,6 +206,24 @@ const lampByRating = z
   })
   .meta({ id: 'lamp-by-rating', description: 'A filament lamp of this rating that closes a loop.' });
 
+const fuseByResistance = z
+  .strictObject({
+    kind: kind('fuse', 'A fuse.'),
+    resistance: resistance('Its resistance, cold.'),
+  })
+  .meta({ id: 'fuse-by-resistance', description: 'A fuse of this resistance.' });
+
+const fuseByRating = z
+  .strictObject({
+    kind: kind('fuse', 'A fuse.'),
+    rated: quantity(
+      'a rated current of blade fuses',
+      'Its rated current. The resistance of a blade fuse is estimated from it, widely.',
+      '10 A',
+    ),
+  })
+  .meta({ id: 'fuse-by-rating', description: 'A blade fuse of this rated current.' });
+
 /** By name. The compiler asks for each that `words.ts` lists. */
 export const loadDefinitions = {
   'lamp-load-by-resistance': lampLoadByResistance,
@@ -230,4 +248,6 @@ export const partDefinitions = {
   rtd,
   'lamp-by-resistance': lampByResistance,
   'lamp-by-rating': lampByRating,
+  'fuse-by-resistance': fuseByResistance,
+  'fuse-by-rating': fuseByRating,
 } as const satisfies Readonly<Record<FormName<'parts', Kind<'parts'>>, z.ZodType>>;

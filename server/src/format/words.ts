@@ -98,6 +98,7 @@ const kinds = {
     thermistor: { 'thermistor-by-beta': ['r25', 'beta'], 'thermistor-by-coefficients': ['coefficients'] },
     rtd: { rtd: [] },
     lamp: { 'lamp-by-resistance': ['resistance'], 'lamp-by-rating': ['rated'] },
+    fuse: { 'fuse-by-resistance': ['resistance'], 'fuse-by-rating': ['rated'] },
   },
 } as const;
 

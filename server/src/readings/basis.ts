@@ -1,4 +1,12 @@
-import { coldResistance, hotResistance, hotToCold, usualTolerance, wireBasis } from '../circuit/circuit.ts';
+import {
+  coldResistance,
+  fuseResistance,
+  fuseSpread,
+  hotResistance,
+  hotToCold,
+  usualTolerance,
+  wireBasis,
+} from '../circuit/circuit.ts';
 import type { PartModel } from '../circuit/circuit.ts';
 import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
@@ -33,6 +41,13 @@ export function basisOf(model: PartModel): Basis | null {
       return {
         value: `estimated ${cold} cold, 1/${hotToCold.most} to 1/${hotToCold.least} of its ${hot} hot`,
         source: 'published filaments, 8.8 and 13.7 times',
+      };
+    }
+    case 'fuse-rating': {
+      const ohms = formatSpan(toThreeDigits(fuseResistance(model.amperes)), 'resistance');
+      return {
+        value: `estimated ${ohms}, ${fuseSpread.least} to ${fuseSpread.most} times that of usual cold blade fuses`,
+        source: 'as makers publish it, no standard',
       };
     }
     case 'thermistor':

@@ -87,6 +87,7 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
     case 'thermistor':
     case 'rtd':
     case 'lamp':
+    case 'fuse':
       return { ...part, resistance: readResistance(kind, entry, rules, reader, entries) };
   }
 }

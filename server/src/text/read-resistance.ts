@@ -2,6 +2,7 @@ import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
 import type { Entry, Id, PartKind } from './procedure.ts';
+import { valueAt } from './problem.ts';
 import { aboveZero, exact, positive, rating, span, wire } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
@@ -37,9 +38,12 @@ export function readResistance(
     case 'switch':
     case 'cable-by-resistance':
     case 'lamp-by-resistance':
+    case 'fuse-by-resistance':
       return stated(checkEntry(form, node, path, rules, report).values.resistance, path, report);
     case 'lamp-by-rating':
       return lampRating(checkEntry(form, node, path, rules, report).values.rated, path, report);
+    case 'fuse-by-rating':
+      return fuseRating(checkEntry(form, node, path, rules, report).values.rated, path, report);
     case 'resistor':
       return ofSeries(checkEntry(form, node, path, rules, report), path, report);
     case 'cable-by-size': {
@@ -86,6 +90,19 @@ export function stated(text: string | undefined, path: Path, report: Report): Re
 export function lampRating(text: string | undefined, path: Path, report: Report): Resistance | null {
   const rated = rating(text, [...path, 'rated'], report);
   return rated === null ? null : { kind: 'lamp-rating', ...rated };
+}
+
+/** The rated currents of blade fuses up to 40 A, in ampere (ISO 8820-3). */
+const fuseRatings = [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40];
+
+function fuseRating(text: string | undefined, path: Path, report: Report): Resistance | null {
+  const at = [...path, 'rated'];
+  const amperes = positive(text, 'current', at, report);
+  if (amperes === null) return null;
+  if (fuseRatings.includes(amperes)) return { kind: 'fuse-rating', amperes };
+  const message = `Blade fuses are rated ${fuseRatings.join(', ')} A. Measure any other fuse and state its \`resistance\`.`;
+  report({ rule: 'wrong-value', at: valueAt(at), message });
+  return null;
 }
 
 /** A resistor, of a series or not. */

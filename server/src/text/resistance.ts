@@ -24,6 +24,8 @@ export type Resistance =
   /** Of a series of preferred values; without a spread it has the tolerance of the series. */
   | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: Series }
   | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number }
+  /** A blade fuse by its rated current. */
+  | { readonly kind: 'fuse-rating'; readonly amperes: number }
   | FollowingResistance;
 
 export type FollowingResistance = { readonly temperature: Temperature } & (
