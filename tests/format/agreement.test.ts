@@ -31,6 +31,7 @@ entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments:
   m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
   h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA, further: [{ range: 0..4 kΩ, accuracy: 1 %, resolution: 1 Ω }] } }
+  h3: { kind: multimeter, insulation: { range: 0..2 GΩ, accuracy: 3 %, resolution: 10 kΩ, discharge: 10 s } }
   h2: { kind: multimeter, zeroed: true, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }
 loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:
@@ -42,7 +43,7 @@ parts:
   fr: { kind: fuse, resistance: 8 mΩ }
   ft: { kind: fuse, rated: 10 A }
   h: { kind: heater, resistance: 4 Ω }
-  i: { kind: switch, resistance: 20 mΩ }
+  i: { kind: switch, resistance: 20 mΩ, withstands: 500 V }
   j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
   k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
   n: { kind: thermistor, coefficients: [1.129148e-3, 2.34125e-4, 8.76741e-8], tolerance: 1 °C }
@@ -79,6 +80,12 @@ steps:
     expect: below 3 V
     windows: { other: 4..5 V }
     outcomes: { within: next, other: next-one, else: next }
+  - measure: insulation
+    across: [na, ground]
+    at-voltage: 500 V
+    with: h3
+    discharged: true
+    expect: above 1 MΩ
   - prove-dead: hv
     at: K1.end
     with: h2

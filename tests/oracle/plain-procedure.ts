@@ -137,6 +137,7 @@ function multimeter(plain: Entries[string]): Omit<Multimeter, 'id' | 'path'> {
     kind: 'multimeter',
     resistance: null,
     voltage: { ...meterRange(voltage), input: spanOrNull(voltage.input) },
+    insulation: null,
     leads: null,
     zeroed: false,
   };
@@ -165,6 +166,7 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
     statedInert: plain.live === false,
     noFire: spanOrNull(plain['no-fire']),
     voltage: spanOrNull(plain.voltage),
+    withstands: null,
   };
 }
 
@@ -175,6 +177,7 @@ function connector(plain: Entries[string]): Omit<Connector, 'id' | 'path'> {
     contact: spanOrNull(plain.contact),
     sides: ['monitor', 'end'],
     carries: list(plain.carries),
+    withstands: null,
     shortingBar:
       bar === undefined
         ? null
@@ -352,6 +355,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       kind: entry.kind as Load['kind'],
       resistance: plainResistance(entry),
       opensShortingBar: entry['opens-shorting-bar'] === true,
+      withstands: null,
     })),
     parts: table(plain.parts, 'parts', (_, entry) => part(entry)),
     connectors: table(plain.connectors, 'connectors', (_, entry) => connector(entry)),

@@ -52,7 +52,8 @@ function meter({ percent, constant, digits, resolution }: Scale, most = 600): Mu
     kind: 'multimeter',
     resistance: null,
     voltage,
-    leads: null,
+    insulation: null,
+  leads: null,
     zeroed: false,
   };
 }

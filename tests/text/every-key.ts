@@ -69,13 +69,16 @@ instruments:
     kind: multimeter
     zeroed: true
     voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ }
+  tester:
+    kind: multimeter
+    insulation: { range: 0..2 GΩ, accuracy: 3 % + 2 digits, resolution: 10 kΩ, discharge: 10 s }
 loads:
   plug-load: { kind: resistor, resistance: 2.2 Ω, series: E24, opens-shorting-bar: true }
   cold-lamp: { kind: lamp, resistance: 3 Ω, opens-shorting-bar: false }
-  rated-lamp: { kind: lamp, rated: 13.5 V 5 W, opens-shorting-bar: true }
+  rated-lamp: { kind: lamp, rated: 13.5 V 5 W, opens-shorting-bar: true, withstands: 100 V }
 parts:
   wire: { kind: cable, wire: AWG 20, length: 1 m, temperature: coolant }
-  harness: { kind: cable, resistance: 50 mΩ }
+  harness: { kind: cable, resistance: 50 mΩ, withstands: 100 V }
   coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
   filter: { kind: series, resistance: 50 mΩ }
   stage: { kind: initiator, resistance: 1.7..2.3 Ω, live: true, no-fire: 400 mA }
@@ -94,7 +97,7 @@ connectors:
   K1:
     contact: 5 mΩ
     shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [3, A2] }
-  K2: { contact: 2..15 mΩ, sides: [here, there] }
+  K2: { contact: 2..15 mΩ, sides: [here, there], withstands: 100 V }
   K7: { contact: 5 mΩ, carries: traction }
   K8: { contact: 5 mΩ, carries: [traction] }
   S1: { contact: 5 mΩ }
@@ -172,6 +175,13 @@ steps:
   - measure: resistance
     across: [K1.end.3, K1.end.A2]
     with: ohms
+  - measure: insulation
+    across: K2.there
+    at-voltage: 50 V
+    with: tester
+    discharged: true
+    expect: above 1 MΩ
+    outcomes: { within: next, else: last }
   - prove-dead: traction
     at: K7.end
     with: volts

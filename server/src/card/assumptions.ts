@@ -118,7 +118,7 @@ function inertStages(procedure: Procedure): readonly Fact[] {
 }
 
 function instruments(procedure: Procedure): readonly Fact[] {
-  return [...monitors(procedure), ...ohmmeters(procedure), ...voltmeters(procedure)];
+  return [...monitors(procedure), ...ohmmeters(procedure), ...voltmeters(procedure), ...testers(procedure)];
 }
 
 function ohmmeters({ multimeters }: Procedure): readonly Fact[] {
@@ -168,6 +168,17 @@ function voltmeters({ multimeters }: Procedure): readonly Fact[] {
     return figures.length === 0
       ? []
       : [{ label: 'Instrument', words: [{ id }, ` on volts: ${figures.join(', ')}`] }];
+  });
+}
+
+function testers({ multimeters }: Procedure): readonly Fact[] {
+  return [...multimeters.values()].flatMap(({ id, insulation }): readonly Fact[] => {
+    if (insulation === null) return [];
+    const { discharge } = insulation;
+    const discharges = discharge === null ? '' : `; it discharges in ${formatWait(discharge)}`;
+    return [
+      { label: 'Instrument', words: [{ id }, ` on insulation: ${ohmsInWords(insulation)}${discharges}`] },
+    ];
   });
 }
 

@@ -9,12 +9,14 @@ import {
   idsOr,
   group,
   keyword,
+  kind,
   place,
   probed,
   quantity,
   target,
   text,
   touched,
+  yes,
 } from './values.ts';
 import { quantities } from './words.ts';
 import type { Verb } from './words.ts';
@@ -171,7 +173,8 @@ const readOneStep = step('read', "The loop's monitor reads it.", {
   outcomes: outcomesOfOne,
 });
 
-const measureStep = step('measure', 'Measures with a hand-held instrument.', {
+/** What is measured between two points. */
+const measured = {
   measure: keyword(quantities, 'What is measured.', 'resistance', 'voltage'),
   across: across(
     'Where the probes go: a side of a connector, or two terminals or nodes; of a voltage the plus first.',
@@ -190,7 +193,26 @@ const measureStep = step('measure', 'Measures with a hand-held instrument.', {
   ).optional(),
   windows: windows('114..126 Ω', 'below 0.5 V'),
   outcomes: outcomesOfOne,
-});
+};
+
+const measureStep = step('measure', 'Measures with a hand-held instrument.', measured);
+
+const measureInsulationStep = step(
+  'measure-insulation',
+  'Measures how well something is insulated, with a voltage of the instrument.',
+  {
+    ...measured,
+    measure: kind('insulation', 'The resistance of insulation.'),
+    'at-voltage': quantity(
+      'an exact voltage',
+      'The voltage that the instrument puts between the probes.',
+      '500 V',
+    ),
+    discharged: yes(
+      'The instrument has taken away again what it charged, before the probes are lifted. Below 60 V only.',
+    ).optional(),
+  },
+);
 
 const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
   read: group(
@@ -319,6 +341,7 @@ export const stepDefinitions = {
   'step-read': readOneStep,
   'step-read-several': readSeveralStep,
   'step-measure': measureStep,
+  'step-measure-insulation': measureInsulationStep,
   'step-read-codes': readCodesStep,
   'step-clear-codes': clearCodesStep,
   'step-inspect': inspectStep,
@@ -328,4 +351,6 @@ export const stepDefinitions = {
   'step-go': goStep,
   'step-stop': stopStep,
   'step-run': runStep,
-} as const satisfies Readonly<Record<`step-${Verb}` | 'step-read-several', z.ZodType>>;
+} as const satisfies Readonly<
+  Record<`step-${Verb}` | 'step-read-several' | 'step-measure-insulation', z.ZodType>
+>;

@@ -63,9 +63,14 @@ export function isVerb(word: string): word is Verb {
 }
 
 /** What can be measured by hand. */
-export const quantities = ['resistance', 'voltage'] as const;
+export const quantities = ['resistance', 'voltage', 'insulation'] as const;
 
 export type Quantity = (typeof quantities)[number];
+
+/** The definition of a `measure` step: what is measured decides what else stands in it. */
+export function measureForm(quantity: string | undefined): 'step-measure' | 'step-measure-insulation' {
+  return quantity === 'insulation' ? 'step-measure-insulation' : 'step-measure';
+}
 
 /**
  * The kinds that each section knows, with the definitions that each can be written by. Where there are several, the keys

@@ -101,6 +101,7 @@ type Weigh = (seen: Seen, readBy: ReadBy, good: Good, ranges: ConditionRanges) =
 
 const weighedBy: Readonly<Record<Quantity, Weigh>> = {
   resistance: weighedOhms,
+  insulation: weighedOhms,
   voltage: (seen, readBy, _, ranges) => weighedVoltage(seen, readBy, ranges),
 };
 

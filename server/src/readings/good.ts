@@ -81,6 +81,7 @@ export function goodReading(subject: Subject, bench: LoopBench, ranges: Conditio
   if (seen === null) return unknown;
   switch (subject.quantity) {
     case 'resistance':
+    case 'insulation':
       return goodOhms(subject, seen, ranges);
     case 'voltage':
       return goodVoltage(subject, seen, ranges);

@@ -2,6 +2,7 @@ import { indicate, indicateInRanges } from '../circuit/circuit.ts';
 import type { Indication, Instrument, Voltmeter } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
 import type { Id, MeterRange, Monitor, Multimeter, Quantity } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** The instrument of a reading. What could not be read is null. */
 export interface ReadBy {
@@ -29,13 +30,15 @@ export function readByMonitor(monitor: Monitor): ReadBy {
 
 /** null: it has no range for the quantity. */
 export function readByMultimeter(meter: Multimeter, quantity: Quantity): ReadBy | null {
-  const { id, resistance, voltage, zeroed } = meter;
+  const { id, resistance, voltage, insulation, zeroed } = meter;
   const common = { id, quantity, leakBelow: null };
   switch (quantity) {
     case 'resistance': {
       const leads = zeroed ? null : meter.leads;
       return resistance && { ...overall([resistance, ...resistance.further]), ...common, leads, input: null };
     }
+    case 'insulation':
+      return insulation && { ...overall([insulation]), ...common, leads: null, input: null };
     case 'voltage':
       return voltage && { ...overall([voltage]), ...common, leads: null, input: voltage.input };
   }
@@ -61,7 +64,7 @@ export function instrumentOf(readBy: ReadBy, ohms = 0): Instrument | null {
 
 /** All of its ranges; null: a value could not be read. */
 function instrumentsOf({ quantity, ranges, leads }: ReadBy): readonly Instrument[] | null {
-  if (quantity !== 'resistance') return null;
+  if (quantityFacts[quantity].dimension !== 'resistance') return null;
   const read = ranges.flatMap(({ range, accuracy, resolution }): Instrument[] =>
     range === null || accuracy === null || resolution === null
       ? []

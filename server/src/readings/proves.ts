@@ -33,7 +33,7 @@ function tellsOpen(reading: Reading | undefined): boolean {
 /** Of a resistance: all that lies on some way between the probes as built, every source taken away. */
 function measuredBy(procedure: Procedure, readings: Readings, step: Step): ShownByHand | null {
   const asked = askedBy(step);
-  if (asked?.of !== 'points' || !quantityFacts[asked.step.quantity].byOwnCurrent) return null;
+  if (asked?.of !== 'points' || !quantityFacts[asked.step.quantity].showsCircuit) return null;
   const reading = readings.at(step.index, asked.step.of);
   if (!tellsOpen(reading)) return null;
   if (reading === undefined) return { things: 'unknown', connectors: [] };

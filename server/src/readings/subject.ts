@@ -9,6 +9,7 @@ import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { obstacleBetween } from './obstacles.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** What steps read or measure, and by what. */
 export interface Subject {
@@ -27,7 +28,7 @@ export interface Subject {
 
 /** What is read as people say it: `stage-1-loop`, or `the resistance across K4.end`. */
 export function subjectInWords({ of, loop, quantity }: Subject): string {
-  return loop === null ? `the ${quantity} across ${of}` : of;
+  return loop === null ? `the ${quantityFacts[quantity].named} across ${of}` : of;
 }
 
 /** What lies between two points. */

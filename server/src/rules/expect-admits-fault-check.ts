@@ -30,7 +30,7 @@ interface Admitted {
 
 function admitsFault(context: Context, reading: Reading): Seen | null {
   const { accepted, instrument, quantity } = reading;
-  if (!quantityFacts[quantity].byOwnCurrent || !expects(context, reading)) return null;
+  if (!quantityFacts[quantity].showsCircuit || !expects(context, reading)) return null;
   if (accepted === null || instrument === null) return null;
   const resolution = instrument.resolution ?? 0;
   const sides = known(reading);

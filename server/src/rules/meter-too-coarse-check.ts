@@ -15,8 +15,8 @@ export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 function tooCoarse(context: Context): readonly Seen[] {
   const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
-    // A voltage says little of a circuit by itself, and its sources are often stated without a spread.
-    if (!quantityFacts[reading.quantity].byOwnCurrent) return [];
+    // A voltage says little of a circuit by itself, and its sources are often stated without a spread; insulation is open.
+    if (!quantityFacts[reading.quantity].showsCircuit) return [];
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
     if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(

@@ -3,8 +3,11 @@ import type { Issue } from '../bench/issue.ts';
 import { owedByAll } from '../bench/owed.ts';
 import type { Power } from '../bench/power.ts';
 import type { Supply } from '../bench/supplies.ts';
-import { formatWait } from '../quantity/quantity.ts';
+import type { Tested } from '../bench/energy.ts';
+import type { Touch } from '../bench/touch.ts';
+import { formatQuantity, formatWait } from '../quantity/quantity.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import type { Path } from '../text/where.ts';
 import { listed } from './words.ts';
 
@@ -33,7 +36,7 @@ export function poweredMeasurement(
     subject: of,
     underline: ['across'],
     message:
-      `${poweredInWords(on)}: what ${meter} shows there is no ${quantity}, and ${meter} or what it is held to can be damaged. ` +
+      `${poweredInWords(on)}: what ${meter} shows there is no ${quantityFacts[quantity].named}, and ${meter} or what it is held to can be damaged. ` +
       `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged between them.`,
   };
 }
@@ -48,8 +51,42 @@ export function chargedMeasurement(
     subject: of,
     underline: ['across'],
     message:
-      `What ${meter} is held to can still be charged, and what it shows then is no ${quantity}: ${stillOwed(owed, whole)}. ` +
+      `What ${meter} is held to can still be charged, and what it shows then is no ${quantityFacts[quantity].named}: ${stillOwed(owed, whole)}. ` +
       `Needed before: \`wait: ${formatWait(owed)}\`.`,
+  };
+}
+
+export function testedElectronics(step: Measuring, volts: number, weak: readonly Id[]): Issue {
+  const tested = formatQuantity(volts, 'voltage');
+  const named = weak.slice(0, mostNamed);
+  const left = weak.length - named.length;
+  return {
+    rule: 'insulation-on-electronics',
+    subject: weak[0] ?? step.of,
+    underline: ['across'],
+    message:
+      `${step.with} puts ${tested} on ${listed([...named, ...(left > 0 ? [`${left} more`] : [])])} here, and nothing says that ${weak.length === 1 ? 'it bears' : 'they bear'} that: it destroys electronics. ` +
+      'Needed before: a connector unplugged that parts them from the probes. Of parts, connectors and loads that bear it state `withstands`.',
+  };
+}
+
+/** So many things are named in one message. */
+const mostNamed = 4;
+
+export function stillTested(step: Step, { id, place }: Touch, { volts, owed }: Tested): Issue {
+  const way =
+    owed < Infinity
+      ? `\`wait: ${formatWait(owed)}\`, the time in which the instrument takes it away, or \`discharged: true\` at the measurement`
+      : volts < 60
+        ? '`discharged: true` at the measurement, or a `prove-dead` there'
+        : 'a `prove-dead` there';
+  return {
+    rule: 'short-wait',
+    subject: id,
+    underline: place,
+    message:
+      `${id} can still hold the ${formatQuantity(volts, 'voltage')} of the insulation measurement before. ` +
+      `Needed before \`${step.verb}\`: ${way}.`,
   };
 }
 

@@ -38,6 +38,12 @@ function soundly(reading: Reading): string {
 function undefinedWindow(context: Context, reading: Reading): Seen | null {
   const unknown = cannotBe(reading);
   if (unknown !== null) return seen(context, reading, 'window-undefined', unknown, []);
+  if (isOpenInsulation(reading) && !expects(context, reading)) {
+    const message =
+      `${soundly(reading)} is open where it is sound, and no instrument shows that for certain. ` +
+      'State with `expect` from where it counts as sound, such as `above 500 kΩ`.';
+    return seen(context, reading, 'window-undefined', message, []);
+  }
   const mixed = mixture(reading);
   if (mixed === null || expects(context, reading)) return null;
   const [number, open] = mixed;
@@ -45,6 +51,12 @@ function undefinedWindow(context: Context, reading: Reading): Seen | null {
     `${soundly(reading)} reads a number here when ${benchInWords(number.arrival.state)}, ` +
     `and open when ${benchInWords(open.arrival.state)}: read it in two steps, or state \`expect\`.`;
   return seen(context, reading, 'window-undefined', message, mixed);
+}
+
+function isOpenInsulation(reading: Reading): boolean {
+  return (
+    reading.quantity === 'insulation' && known(reading).some(({ indication }) => showsOnlyOpen(indication))
+  );
 }
 
 /** Why nothing can be computed on one of the benches; null: there is no such reason. */

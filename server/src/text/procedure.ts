@@ -92,6 +92,13 @@ export interface Multimeter extends Defined {
         readonly input: Span | null;
       })
     | null;
+  /** Ohms, with a voltage of its own. */
+  readonly insulation:
+    | (MeterRange & {
+        /** Seconds in which it takes away again what it charged. null: not known. */
+        readonly discharge: number | null;
+      })
+    | null;
   /** Ohms of both leads together. null: not stated, or not readable. */
   readonly leads: Span | null;
   /** The leads are taken out of its readings. */
@@ -105,7 +112,13 @@ export interface MeterRange {
   readonly resolution: number | null;
 }
 
-export interface Load extends Defined {
+/** What an insulation tester may be held to. */
+interface Insulated extends Defined {
+  /** The volts that it bears. null: none are stated, or they could not be read. */
+  readonly withstands: number | null;
+}
+
+export interface Load extends Insulated {
   readonly kind: Kind<'loads'>;
   /** null: unreadable. */
   readonly resistance: Resistance | null;
@@ -125,7 +138,7 @@ export interface Entry extends Defined {
 
 export type PartKind = Kind<'parts'>;
 
-export interface Part extends Defined {
+export interface Part extends Insulated {
   readonly kind: PartKind;
   /** `two-conductor` parts stand inside a loop, per conductor; `end` parts close it. */
   readonly form: 'two-conductor' | 'end';
@@ -143,7 +156,7 @@ export interface Part extends Defined {
   readonly voltage: Span | null;
 }
 
-export interface Connector extends Defined {
+export interface Connector extends Insulated {
   readonly contact: Span | null;
   readonly shortingBar: ShortingBar | null;
   /** Its two halves; in a loop the first is nearer the monitor. */
@@ -320,6 +333,8 @@ export type Action =
       /** The same as people say it: `K30.monitor`, `bus-high..bus-low`. */
       readonly of: string;
       readonly with: Id;
+      /** Of insulation alone: the volts that the instrument puts there, and whether it has taken them away again. */
+      readonly tester: { readonly volts: number; readonly discharged: boolean } | null;
       readonly expect: Expect | null;
       readonly windows: readonly NamedWindow[];
       readonly outcomes: readonly Outcome[] | null;

@@ -1,12 +1,13 @@
 import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
-import { valueAt } from './problem.ts';
-import type { Action, NodeName, Probe } from './procedure.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Action, NodeName, Probe, Quantity } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
 import { namedNodes, pinsOf } from './read-network.ts';
+import { positive } from './quantities.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { areComplete } from './read-places.ts';
 import { someOf } from './some-of.ts';
@@ -18,25 +19,47 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
   const { report } = context.reader;
   const quantity = quantities.find((one) => one === values.measure);
   if (quantity === undefined) return null;
-  const across = acrossOf(values.across, [...path, 'across'], context);
+  const across = acrossOf(values.across, [...path, 'across'], quantity, context);
   const meter = meterOf(values.with, quantity, [...path, 'with'], context);
   const expected = typeof values.expect === 'string' ? values.expect : null;
   const expect = expected === null ? null : expectOf(expected, quantity, [...path, 'expect'], report);
+  const tester = quantity === 'insulation' ? testerOf(values, context) : null;
   const windows = windowsOf(values.windows, quantity, [...path, 'windows'], report);
   const outcomes = outcomesOfOne(context);
   if (across === null || meter === null || windows === null || (expected !== null && expect === null))
     return null;
-  return { verb: 'measure', quantity, ...across, with: meter, expect, windows, outcomes };
+  if (quantity === 'insulation' && tester === null) return null;
+  return { verb: 'measure', quantity, ...across, with: meter, tester, expect, windows, outcomes };
+}
+
+/** Volts. At this and above nobody's word is taken for it that something is discharged (ISO 6469-3, class B). */
+const provenFrom = 60;
+
+function testerOf(
+  values: Readonly<Record<string, unknown>>,
+  { path, reader: { report } }: ActionReader,
+): Extract<Action, { readonly verb: 'measure' }>['tester'] {
+  const written = values['at-voltage'];
+  const at = [...path, 'at-voltage'];
+  const volts = positive(typeof written === 'string' ? written : undefined, 'voltage', at, report);
+  if (volts === null) return null;
+  const discharged = values.discharged === true;
+  if (discharged && volts >= provenFrom) {
+    const message = `From ${provenFrom} V on this is no proof: what was charged counts as charged until a \`prove-dead\` there.`;
+    report({ rule: 'wrong-value', at: keyAt([...path, 'discharged']), message });
+    return null;
+  }
+  return { volts, discharged };
 }
 
 type Across = Pick<Extract<Action, { readonly verb: 'measure' }>, 'across' | 'of'>;
 
-function acrossOf(written: unknown, path: Path, context: ActionReader): Across | null {
+function acrossOf(written: unknown, path: Path, quantity: Quantity, context: ActionReader): Across | null {
   if (typeof written === 'string') return acrossSide(written, path, context);
   const [one, other] = Array.isArray(written) ? (written as unknown[]) : [];
   if (typeof one !== 'string' || typeof other !== 'string') return null;
-  const first = probeAt(one, [...path, 0], context);
-  const second = probeAt(other, [...path, 1], context);
+  const first = probeAt(one, [...path, 0], quantity, context);
+  const second = probeAt(other, [...path, 1], quantity, context);
   if (one === other) {
     const message = 'The probes touch two different points.';
     context.reader.report({ rule: 'wrong-value', at: valueAt([...path, 1]), message, subject: other });
@@ -76,10 +99,12 @@ function acrossSide(
   return null;
 }
 
-function probeAt(written: string, path: Path, context: ActionReader): Probe | null {
+function probeAt(written: string, path: Path, quantity: Quantity, context: ActionReader): Probe | null {
   const { bench, reader } = context;
   const { names, report } = reader;
   const [name = '', side, pin] = written.split('.');
+  // Insulation is measured to a ground to which nothing leads.
+  if (written === 'ground' && quantity === 'insulation') return { node: written };
   if (side === undefined || pin === undefined) return nodeAt(written, path, context);
   if (lookUp(names, name, ['connectors'], valueAt(path, [0, name.length]), report) === null) return null;
   const connector = bench.connectors.get(name);
