@@ -31,7 +31,7 @@ entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments:
   m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
   h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA, further: [{ range: 0..4 kΩ, accuracy: 1 %, resolution: 1 Ω }] } }
-  h3: { kind: multimeter, insulation: { range: 0..2 GΩ, accuracy: 3 %, resolution: 10 kΩ, discharge: 10 s } }
+  h3: { kind: multimeter, insulation: { range: 0..2 GΩ, accuracy: 3 %, resolution: 10 kΩ, discharge: 10 s }, current: { range: 0..10 A, accuracy: 1 %, resolution: 1 mA, burden: 20 mΩ }, clamp: { range: 0..60 A, accuracy: 2 %, resolution: 10 mA } }
   h2: { kind: multimeter, zeroed: true, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }
 loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:
@@ -86,6 +86,15 @@ steps:
     with: h3
     discharged: true
     expect: above 1 MΩ
+  - measure: current
+    around: k
+    with: h3
+    expect: below 1 A
+  - measure: current
+    in: [K2.a.1, K2.b.1]
+    with: h3
+    windows: { other: 4..5 A }
+    outcomes: { within: next, other: next-one, else: next }
   - prove-dead: hv
     at: K1.end
     with: h2

@@ -138,6 +138,8 @@ function multimeter(plain: Entries[string]): Omit<Multimeter, 'id' | 'path'> {
     resistance: null,
     voltage: { ...meterRange(voltage), input: spanOrNull(voltage.input) },
     insulation: null,
+    current: null,
+    clamp: null,
     leads: null,
     zeroed: false,
   };

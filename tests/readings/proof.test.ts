@@ -53,7 +53,9 @@ function meter({ percent, constant, digits, resolution }: Scale, most = 600): Mu
     resistance: null,
     voltage,
     insulation: null,
-  leads: null,
+    current: null,
+    clamp: null,
+    leads: null,
     zeroed: false,
   };
 }

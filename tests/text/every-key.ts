@@ -72,6 +72,8 @@ instruments:
   tester:
     kind: multimeter
     insulation: { range: 0..2 GΩ, accuracy: 3 % + 2 digits, resolution: 10 kΩ, discharge: 10 s }
+    current: { range: 0..10 A, accuracy: 1 % + 3 digits, resolution: 1 mA, burden: 20..50 mΩ }
+    clamp: { range: 0..60 A, accuracy: 2 % + 5 digits, resolution: 10 mA }
 loads:
   plug-load: { kind: resistor, resistance: 2.2 Ω, series: E24, opens-shorting-bar: true }
   cold-lamp: { kind: lamp, resistance: 3 Ω, opens-shorting-bar: false }
@@ -182,6 +184,16 @@ steps:
     discharged: true
     expect: above 1 MΩ
     outcomes: { within: next, else: last }
+  - measure: current
+    around: sensor
+    with: tester
+    expect: below 1 A
+    outcomes: { within: next, else: last }
+  - measure: current
+    in: [K2.here.1, K2.there.1]
+    with: tester
+    windows: { other: 4..5 A }
+    outcomes: { within: next, other: last, else: next }
   - prove-dead: traction
     at: K7.end
     with: volts

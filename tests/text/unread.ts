@@ -28,6 +28,8 @@ const absent: Readonly<Record<string, string>> = {
   'instruments voltage': 'voltage',
   'instruments insulation': 'insulation',
   'instruments insulation/discharge': 'insulation/discharge',
+  'instruments current': 'current',
+  'instruments clamp': 'clamp',
   'instruments leads': 'leads',
   'parts noFire': 'no-fire',
   'parts voltage': 'voltage',
@@ -50,6 +52,8 @@ const none: ReadonlySet<string> = new Set([
   // The connector stands in no loop.
   'steps at/loop',
   'steps to/loop',
+  // Not a current.
+  'steps carrying',
 ]);
 
 /** Everything in a typed procedure that could not be read, held against what the YAML library read. */

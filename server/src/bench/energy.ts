@@ -116,10 +116,10 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
   };
 
   /** Pieces share what they hold, and what is on fills them. */
-  const filled = (energy: Energy): Energy => {
+  const filled = (energy: Energy, joined = piecesOn(energy.hardware)): Energy => {
     const charges = [...energy.charges];
     const arcs = [...energy.arcs];
-    for (const piece of piecesOn(energy.hardware)) {
+    for (const piece of joined) {
       const on = suppliesIn(piece).filter((supply) => lasts(energy, supply) > 0);
       const levels = [
         [charges, on],
@@ -135,13 +135,13 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
         for (const index of piece) level[places.get(index) ?? -1] = charge.owed > 0 ? charge : uncharged;
       }
     }
-    return sharingTest({ ...energy, charges, arcs });
+    return sharingTest({ ...energy, charges, arcs }, joined);
   };
 
-  const sharingTest = (energy: Energy): Energy => {
+  const sharingTest = (energy: Energy, joined: readonly (readonly FragmentIndex[])[]): Energy => {
     if (energy.tested.every(({ volts }) => volts === 0)) return energy;
     const tested = [...energy.tested];
-    for (const piece of piecesOn(energy.hardware)) {
+    for (const piece of joined) {
       const shared = mostTested(piece.map((index) => tested[places.get(index) ?? -1] ?? untested));
       for (const index of piece) tested[places.get(index) ?? -1] = shared;
     }
@@ -215,6 +215,14 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
     return discharged ? energy : withTest(energy, probed(fragments, step), { volts, owed });
   };
 
+  /** What an instrument that carries a current joins is powered as one piece while it stands there. */
+  const afterJoining = (energy: Energy, step: Step): Energy => {
+    const asked = askedBy(step);
+    if (asked?.of !== 'points' || asked.step.carrying?.kind !== 'series') return energy;
+    const joined = piecesWith(energy, probed(fragments, step));
+    return joined.length === 0 ? energy : filled(energy, [joined]);
+  };
+
   const none = zone.fragments.map(() => uncharged);
   const isTested = procedure.steps.some(
     (step) =>
@@ -238,7 +246,7 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
       const before = stays ? energy : switched(energy, power, hardware);
       return changesTo('time', step).reduce(
         (after, { seconds }) => waited(after, seconds),
-        afterTest(before, step),
+        afterJoining(afterTest(before, step), step),
       );
     },
     piecesWith,

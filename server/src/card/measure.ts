@@ -28,6 +28,40 @@ export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
         ],
         blanks: [],
       };
+    case 'current':
+      return {
+        kind: 'read',
+        action:
+          step.carrying?.kind === 'clamp'
+            ? [
+                'Measure the current with the clamp of ',
+                ...meter,
+                ' around ',
+                { id: step.carrying.part },
+                ' alone, its arrow from ',
+                ...pointWords(first),
+                ' to ',
+                ...pointWords(second),
+                '.',
+              ]
+            : [
+                'Measure the current with ',
+                ...meter,
+                ' in series: red lead on ',
+                ...pointWords(first),
+                ', black lead on ',
+                ...pointWords(second),
+                '.',
+              ],
+        details: [
+          step.carrying?.kind === 'clamp'
+            ? ['Before: set the display to zero with the clamp closed and around nothing.']
+            : [
+                'Put the leads into the sockets for currents first. While they are there, touch nothing else with them.',
+              ],
+        ],
+        blanks: [],
+      };
     case 'insulation': {
       const volts = formatQuantity(step.tester?.volts ?? 0, 'voltage');
       return {

@@ -48,13 +48,24 @@ function monitorWords(monitor: Monitor): Words {
   ];
 }
 
-function multimeterWords({ id, resistance, voltage, insulation, leads, zeroed }: Multimeter): Words {
+function multimeterWords({
+  id,
+  resistance,
+  voltage,
+  insulation,
+  current,
+  clamp,
+  leads,
+  zeroed,
+}: Multimeter): Words {
   const figures = [
     ...(voltage === null ? [] : [`DC ${rangeText(voltage, 'voltage')}`]),
     ...(resistance === null
       ? []
       : [resistance, ...resistance.further].map((range) => rangeText(range, 'resistance'))),
     ...(insulation === null ? [] : [`insulation ${rangeText(insulation, 'insulation')}`]),
+    ...(current === null ? [] : [`current ${rangeText(current, 'current')}`]),
+    ...(clamp === null ? [] : [`clamp ${rangeText(clamp, 'current')}`]),
     ...(leads === null ? [] : [`leads ${formatSpan(leads, 'resistance')}`]),
     ...(zeroed ? ['leads zeroed'] : []),
   ].filter((figure) => figure !== '');

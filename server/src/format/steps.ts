@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { givenPattern, idPattern } from './ids.ts';
+import { givenPattern, idPattern, terminalPattern } from './ids.ts';
 import {
   across,
   each,
@@ -214,6 +214,27 @@ const measureInsulationStep = step(
   },
 );
 
+const { with: measuredWith, expect: measuredExpect, outcomes: measuredOutcomes } = measured;
+
+const measureCurrentStep = step('measure-current', 'Measures a direct current.', {
+  measure: kind('current', 'A direct current.'),
+  around: id(
+    'a part id',
+    'The part in the network, as one conductor, that the clamp is around. Its arrow points from the first node of `between` to the second.',
+    'ground-strap',
+  ).optional(),
+  in: group(
+    z.array(z.string().regex(terminalPattern)).min(2).max(2),
+    'both terminals of a pin',
+    'The two terminals of a pin of an unplugged connector between which the instrument stands, the more positive first.',
+    ['T1.battery.1', 'T1.harness.1'],
+  ).optional(),
+  with: measuredWith,
+  expect: measuredExpect,
+  windows: windows('0.1..0.5 A', 'below 20 mA'),
+  outcomes: measuredOutcomes,
+});
+
 const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
   read: group(
     each(id('a loop id', 'A loop that is read.', 'stage-1-loop')),
@@ -342,6 +363,7 @@ export const stepDefinitions = {
   'step-read-several': readSeveralStep,
   'step-measure': measureStep,
   'step-measure-insulation': measureInsulationStep,
+  'step-measure-current': measureCurrentStep,
   'step-read-codes': readCodesStep,
   'step-clear-codes': clearCodesStep,
   'step-inspect': inspectStep,
@@ -352,5 +374,5 @@ export const stepDefinitions = {
   'step-stop': stopStep,
   'step-run': runStep,
 } as const satisfies Readonly<
-  Record<`step-${Verb}` | 'step-read-several' | 'step-measure-insulation', z.ZodType>
+  Record<`step-${Verb}` | 'step-read-several' | 'step-measure-insulation' | 'step-measure-current', z.ZodType>
 >;

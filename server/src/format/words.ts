@@ -63,13 +63,15 @@ export function isVerb(word: string): word is Verb {
 }
 
 /** What can be measured by hand. */
-export const quantities = ['resistance', 'voltage', 'insulation'] as const;
+export const quantities = ['resistance', 'voltage', 'insulation', 'current'] as const;
 
 export type Quantity = (typeof quantities)[number];
 
 /** The definition of a `measure` step: what is measured decides what else stands in it. */
-export function measureForm(quantity: string | undefined): 'step-measure' | 'step-measure-insulation' {
-  return quantity === 'insulation' ? 'step-measure-insulation' : 'step-measure';
+export function measureForm(
+  quantity: string | undefined,
+): 'step-measure' | 'step-measure-insulation' | 'step-measure-current' {
+  return quantity === 'insulation' || quantity === 'current' ? `step-measure-${quantity}` : 'step-measure';
 }
 
 /**

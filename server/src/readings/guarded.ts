@@ -42,7 +42,12 @@ function onDisplay(
 }
 
 /** A resistance is never below zero, so zero is as good as no limit; a voltage may be. */
-const leastOf: Readonly<Record<Quantity, number>> = { resistance: 0, insulation: 0, voltage: -Infinity };
+const leastOf: Readonly<Record<Quantity, number>> = {
+  resistance: 0,
+  insulation: 0,
+  voltage: -Infinity,
+  current: -Infinity,
+};
 
 function limitsOf({ accepted, quantity }: Reading, { circuit, floating }: GoodOnBench): Span | null {
   if (circuit === 'open' || circuit === 'unknown' || accepted === null || accepted === 'open') return null;

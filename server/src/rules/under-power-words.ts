@@ -7,6 +7,7 @@ import type { Tested } from '../bench/energy.ts';
 import type { Touch } from '../bench/touch.ts';
 import { formatQuantity, formatWait } from '../quantity/quantity.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { whereMeasured } from '../text/step-in-words.ts';
 import { quantityFacts } from '../text/quantity-kinds.ts';
 import type { Path } from '../text/where.ts';
 import { listed } from './words.ts';
@@ -18,7 +19,7 @@ export function initiatorProbed(step: Measuring, stages: readonly Id[]): Issue {
   return {
     rule: 'meter-across-live',
     subject: stages[0] ?? step.of,
-    underline: ['across'],
+    underline: [whereMeasured(step.carrying)],
     message:
       `${listed(stages)} ${hangs} on ${step.of} here: an instrument that is held there by hand can fire ${stages.length === 1 ? 'it' : 'them'}. ` +
       'Needed before: a connector unplugged between the probes and the stage. To test its circuit, fit a load in its place and read the control unit.',
@@ -27,14 +28,14 @@ export function initiatorProbed(step: Measuring, stages: readonly Id[]): Issue {
 
 export function poweredMeasurement(
   procedure: Procedure,
-  { of, with: meter, quantity }: Measuring,
+  { of, with: meter, quantity, carrying }: Measuring,
   on: readonly Supply[],
   power: Power,
 ): Issue {
   return {
     rule: 'powered-measurement',
     subject: of,
-    underline: ['across'],
+    underline: [whereMeasured(carrying)],
     message:
       `${poweredInWords(on)}: what ${meter} shows there is no ${quantityFacts[quantity].named}, and ${meter} or what it is held to can be damaged. ` +
       `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged between them.`,
@@ -42,14 +43,14 @@ export function poweredMeasurement(
 }
 
 export function chargedMeasurement(
-  { of, with: meter, quantity }: Measuring,
+  { of, with: meter, quantity, carrying }: Measuring,
   owed: number,
   whole: number,
 ): Issue {
   return {
     rule: 'powered-measurement',
     subject: of,
-    underline: ['across'],
+    underline: [whereMeasured(carrying)],
     message:
       `What ${meter} is held to can still be charged, and what it shows then is no ${quantityFacts[quantity].named}: ${stillOwed(owed, whole)}. ` +
       `Needed before: \`wait: ${formatWait(owed)}\`.`,
@@ -63,7 +64,7 @@ export function testedElectronics(step: Measuring, volts: number, weak: readonly
   return {
     rule: 'insulation-on-electronics',
     subject: weak[0] ?? step.of,
-    underline: ['across'],
+    underline: [whereMeasured(step.carrying)],
     message:
       `${step.with} puts ${tested} on ${listed([...named, ...(left > 0 ? [`${left} more`] : [])])} here, and nothing says that ${weak.length === 1 ? 'it bears' : 'they bear'} that: it destroys electronics. ` +
       'Needed before: a connector unplugged that parts them from the probes. Of parts, connectors and loads that bear it state `withstands`.',

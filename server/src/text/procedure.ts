@@ -99,6 +99,15 @@ export interface Multimeter extends Defined {
         readonly discharge: number | null;
       })
     | null;
+  /** Amperes that flow through it. */
+  readonly current:
+    | (MeterRange & {
+        /** The ohms between its terminals. */
+        readonly burden: Span | null;
+      })
+    | null;
+  /** Amperes of a conductor that its clamp is around. */
+  readonly clamp: MeterRange | null;
   /** Ohms of both leads together. null: not stated, or not readable. */
   readonly leads: Span | null;
   /** The leads are taken out of its readings. */
@@ -227,6 +236,10 @@ export type Probe = Terminal | { readonly node: NodeName };
 
 export type { Quantity };
 
+/** How a current is measured. */
+export type Carrying =
+  { readonly kind: 'clamp'; readonly part: Id } | { readonly kind: 'series'; readonly connector: Id };
+
 /** A window beside the accepted one, with its name. */
 export interface NamedWindow {
   readonly name: string;
@@ -328,13 +341,15 @@ export type Action =
   | {
       readonly verb: 'measure';
       readonly quantity: Quantity;
-      /** Of a voltage the plus first. */
+      /** Of a voltage the plus first; of a current the way that counts as positive. */
       readonly across: readonly [Probe, Probe];
       /** The same as people say it: `K30.monitor`, `bus-high..bus-low`. */
       readonly of: string;
       readonly with: Id;
       /** Of insulation alone: the volts that the instrument puts there, and whether it has taken them away again. */
       readonly tester: { readonly volts: number; readonly discharged: boolean } | null;
+      /** Of a current alone: a part that the clamp is around, or an unplugged connector that the instrument bridges. */
+      readonly carrying: Carrying | null;
       readonly expect: Expect | null;
       readonly windows: readonly NamedWindow[];
       readonly outcomes: readonly Outcome[] | null;

@@ -4,8 +4,8 @@ import type { Quantity } from './procedure.ts';
 interface QuantityFacts {
   /** Behind an article: `no insulation resistance`. */
   readonly named: string;
-  readonly dimension: 'resistance' | 'voltage';
-  readonly unit: 'Ω' | 'V';
+  readonly dimension: 'resistance' | 'voltage' | 'current';
+  readonly unit: 'Ω' | 'V' | 'A';
   /** It lies on either side of zero. */
   readonly isSigned: boolean;
   /** The instrument sends a current of its own through the circuit: it says something only where nothing else drives one. */
@@ -30,6 +30,15 @@ export const quantityFacts: Readonly<Record<Quantity, QuantityFacts>> = {
     named: 'voltage',
     dimension: 'voltage',
     unit: 'V',
+    isSigned: true,
+    byOwnCurrent: false,
+    showsCircuit: false,
+    beyond: 'no number',
+  },
+  current: {
+    named: 'current',
+    dimension: 'current',
+    unit: 'A',
     isSigned: true,
     byOwnCurrent: false,
     showsCircuit: false,

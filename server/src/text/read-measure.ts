@@ -2,7 +2,7 @@ import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, NodeName, Probe, Quantity } from './procedure.ts';
+import type { Action, Carrying, NodeName, Probe, Quantity } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
@@ -19,8 +19,14 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
   const { report } = context.reader;
   const quantity = quantities.find((one) => one === values.measure);
   if (quantity === undefined) return null;
-  const across = acrossOf(values.across, [...path, 'across'], quantity, context);
-  const meter = meterOf(values.with, quantity, [...path, 'with'], context);
+  const carried = quantity === 'current' ? carriedOf(values, context) : null;
+  const across =
+    quantity === 'current'
+      ? (carried?.across ?? null)
+      : acrossOf(values.across, [...path, 'across'], quantity, context);
+  const carrying = carried?.carrying ?? null;
+  const key = carrying?.kind === 'clamp' ? 'clamp' : quantity;
+  const meter = meterOf(values.with, key, [...path, 'with'], context);
   const expected = typeof values.expect === 'string' ? values.expect : null;
   const expect = expected === null ? null : expectOf(expected, quantity, [...path, 'expect'], report);
   const tester = quantity === 'insulation' ? testerOf(values, context) : null;
@@ -29,7 +35,7 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
   if (across === null || meter === null || windows === null || (expected !== null && expect === null))
     return null;
   if (quantity === 'insulation' && tester === null) return null;
-  return { verb: 'measure', quantity, ...across, with: meter, tester, expect, windows, outcomes };
+  return { verb: 'measure', quantity, ...across, with: meter, tester, carrying, expect, windows, outcomes };
 }
 
 /** Volts. At this and above nobody's word is taken for it that something is discharged (ISO 6469-3, class B). */
@@ -66,6 +72,63 @@ function acrossOf(written: unknown, path: Path, quantity: Quantity, context: Act
     return null;
   }
   return first === null || second === null ? null : { across: [first, second], of: `${one}..${other}` };
+}
+
+interface Carried {
+  readonly across: Across;
+  readonly carrying: Carrying;
+}
+
+/** Where a current is measured: around one conductor, or between the terminals of an unplugged pin. */
+function carriedOf(values: Readonly<Record<string, unknown>>, context: ActionReader): Carried | null {
+  const { path } = context;
+  const { around, in: between } = values;
+  if ((around === undefined) === (between === undefined)) {
+    const message =
+      'A current is measured either `around:` a part with a clamp, or `in:` both terminals of a pin of an unplugged connector.';
+    const at = keyAt(around === undefined ? path : [...path, 'in']);
+    context.reader.report({ rule: around === undefined ? 'missing-key' : 'wrong-value', at, message });
+    return null;
+  }
+  if (typeof around === 'string') return clampedOf(around, [...path, 'around'], context);
+  return Array.isArray(between) ? inSeries(between as unknown[], [...path, 'in'], context) : null;
+}
+
+/** Around one conductor; what has two in a loop reads zero in a clamp. */
+function clampedOf(part: string, path: Path, { bench, reader }: ActionReader): Carried | null {
+  const { names, report } = reader;
+  if (lookUp(names, part, ['parts'], valueAt(path), report) === null) return null;
+  const element = bench.network.elements.find(({ kind, id }) => kind === 'part' && id === part);
+  if (element !== undefined) {
+    const [from, to] = element.between;
+    const across = [probeOfNode(from), probeOfNode(to)] as const;
+    return { across: { across, of: part }, carrying: { kind: 'clamp', part } };
+  }
+  if (!bench.network.complete) return null;
+  const isPair = [...bench.loops.values()].some(({ elements }) => elements.some(({ id }) => id === part));
+  const message = isPair
+    ? `A clamp around \`${part}\` is around both conductors of its loop and reads zero. It goes around one conductor: a part of the network.`
+    : `\`${part}\` stands nowhere in the network: nothing flows there.`;
+  report({ rule: 'wrong-id', at: valueAt(path), message, subject: part });
+  return null;
+}
+
+function probeOfNode(node: NodeName): Probe {
+  const [connector = '', side, pin] = node.split('.');
+  return side === undefined || pin === undefined ? { node } : { connector, side, pin };
+}
+
+function inSeries(written: readonly unknown[], path: Path, context: ActionReader): Carried | null {
+  const found = acrossOf(written, path, 'current', context);
+  if (found === null) return null;
+  const [one, other] = found.across;
+  const isOnePin =
+    !('node' in one) && !('node' in other) && one.connector === other.connector && one.pin === other.pin;
+  if (isOnePin) return { across: found, carrying: { kind: 'series', connector: one.connector } };
+  const message =
+    'The instrument takes the place of one pin of an unplugged connector: both terminals are of that pin, one on each side.';
+  context.reader.report({ rule: 'wrong-value', at: valueAt([...path, 1]), message });
+  return null;
 }
 
 /** Both poles of a side, where it is plain which pins these are. */
