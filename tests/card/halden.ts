@@ -74,6 +74,7 @@ export function connector(id: Id, shortingBar: Connector['shortingBar'] = null):
     shortingBar,
     sides: ['monitor', 'end'],
     carries: [],
+    withstands: null,
   };
 }
 
@@ -89,6 +90,7 @@ export function part(id: Id, kind: Part['kind'], resistance: Part['resistance'],
     statedInert: false,
     noFire: null,
     voltage: null,
+    withstands: null,
   };
 }
 
@@ -289,6 +291,7 @@ export const procedure: Procedure = {
       kind: 'lamp',
       resistance: stated(2.85, 3.15),
       opensShortingBar: false,
+      withstands: null,
     },
     {
       id: 'load-plug',
@@ -296,6 +299,7 @@ export const procedure: Procedure = {
       kind: 'resistor',
       resistance: stated(2.178, 2.222),
       opensShortingBar: true,
+      withstands: null,
     },
   ]),
   parts: byId([

@@ -16,7 +16,12 @@ describe('keys', () => {
   });
 
   test('of an entry, by its kind, also inside braces and half typed', () => {
-    expect(labels('loads:\n  lamp: { kind: lamp, |')).toEqual(['resistance', 'opens-shorting-bar', 'rated']);
+    expect(labels('loads:\n  lamp: { kind: lamp, |')).toEqual([
+      'resistance',
+      'opens-shorting-bar',
+      'withstands',
+      'rated',
+    ]);
     expect(labels('connectors:\n  K30: { contact: 2..15 mΩ, shorting-bar: { side: end, | } }')).toEqual(
       expect.arrayContaining(['closes', 'resistance']),
     );

@@ -31,6 +31,7 @@ entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments:
   m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }
   h1: { kind: multimeter, leads: 0.1 Ω, resistance: { range: 0..400 Ω, accuracy: 1 %, resolution: 0.1 Ω, test-current: 1 mA, further: [{ range: 0..4 kΩ, accuracy: 1 %, resolution: 1 Ω }] } }
+  h3: { kind: multimeter, insulation: { range: 0..2 GΩ, accuracy: 3 %, resolution: 10 kΩ, discharge: 10 s }, current: { range: 0..10 A, accuracy: 1 %, resolution: 1 mA, burden: 20 mΩ }, clamp: { range: 0..60 A, accuracy: 2 %, resolution: 10 mA } }
   h2: { kind: multimeter, zeroed: true, voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ } }
 loads: { r: { kind: resistor, resistance: 2 Ω, opens-shorting-bar: true }, l: { kind: lamp, resistance: 3 Ω }, b: { kind: lamp, rated: 13.5 V 5 W } }
 parts:
@@ -39,9 +40,11 @@ parts:
   e: { kind: resistor, resistance: 2 Ω }
   f: { kind: lamp, resistance: 2 Ω, hot: 20 Ω }
   g: { kind: lamp, rated: 12 V 21 W }
+  fr: { kind: fuse, resistance: 8 mΩ }
+  ft: { kind: fuse, rated: 10 A }
   h: { kind: heater, resistance: 4 Ω, hot: same }
   h2: { kind: heater, rated: 12 V 120 W }
-  i: { kind: switch, resistance: 20 mΩ }
+  i: { kind: switch, resistance: 20 mΩ, withstands: 500 V }
   j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
   k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
   n: { kind: thermistor, coefficients: [1.129148e-3, 2.34125e-4, 8.76741e-8], tolerance: 1 °C }
@@ -77,6 +80,21 @@ steps:
     with: h2
     expect: below 3 V
     windows: { other: 4..5 V }
+    outcomes: { within: next, other: next-one, else: next }
+  - measure: insulation
+    across: [na, ground]
+    at-voltage: 500 V
+    with: h3
+    discharged: true
+    expect: above 1 MΩ
+  - measure: current
+    around: k
+    with: h3
+    expect: below 1 A
+  - measure: current
+    in: [K2.a.1, K2.b.1]
+    with: h3
+    windows: { other: 4..5 A }
     outcomes: { within: next, other: next-one, else: next }
   - prove-dead: hv
     at: K1.end
@@ -267,7 +285,7 @@ test('each compiled validator accepts exactly what its definition accepts', () =
         expect(validators[name](mutant), name).toBe(byZod);
       }
     }),
-    { numRuns: 2000, seed: 71_004 },
+    { numRuns: 3000, seed: 71_004 },
   );
   expect([...seen].sort()).toEqual([...names].sort());
 });

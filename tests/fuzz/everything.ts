@@ -42,6 +42,7 @@ parts:
   platinum: { kind: rtd, r0: 100 Ω, class: B, temperature: 20..30 °C }
   pull-up: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
   lamp: { kind: lamp, rated: 12 V 5 W }
+  blade-fuse: { kind: fuse, rated: 10 A }
 connectors:
   K30: { contact: 2..15 mΩ, shorting-bar: { side: end, closes: unlocked, resistance: 0.2..0.4 Ω } }
   K40: { contact: 5 mΩ }

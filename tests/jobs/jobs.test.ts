@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { bus } from './bus.ts';
 import { heater } from './heater.ts';
+import { insulation } from './insulation.ts';
 import { foundIn, mutated } from './job.ts';
 import { link48 } from './link-48.ts';
+import { parasitic } from './parasitic.ts';
 
-describe.each([bus, link48, heater])('$name', (job) => {
+describe.each([bus, link48, heater, insulation, parasitic])('$name', (job) => {
   test('has no finding as it is written', () => {
     expect(foundIn(job.text)).toEqual([]);
   });

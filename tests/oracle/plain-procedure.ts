@@ -138,6 +138,9 @@ function multimeter(plain: Entries[string]): Omit<Multimeter, 'id' | 'path'> {
     kind: 'multimeter',
     resistance: null,
     voltage: { ...meterRange(voltage), input: spanOrNull(voltage.input) },
+    insulation: null,
+    current: null,
+    clamp: null,
     leads: null,
     zeroed: false,
   };
@@ -166,6 +169,7 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
     statedInert: plain.live === false,
     noFire: spanOrNull(plain['no-fire']),
     voltage: spanOrNull(plain.voltage),
+    withstands: null,
   };
 }
 
@@ -176,6 +180,7 @@ function connector(plain: Entries[string]): Omit<Connector, 'id' | 'path'> {
     contact: spanOrNull(plain.contact),
     sides: ['monitor', 'end'],
     carries: list(plain.carries),
+    withstands: null,
     shortingBar:
       bar === undefined
         ? null
@@ -357,6 +362,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
       kind: entry.kind as Load['kind'],
       resistance: plainResistance(entry),
       opensShortingBar: entry['opens-shorting-bar'] === true,
+      withstands: null,
     })),
     parts: table(plain.parts, 'parts', (_, entry) => part(entry)),
     connectors: table(plain.connectors, 'connectors', (_, entry) => connector(entry)),

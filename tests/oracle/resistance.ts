@@ -115,6 +115,7 @@ export function ohmsOf(procedure: Procedure, resistance: Resistance | null): Int
     case 'copper-coil':
     case 'lamp-rating':
     case 'heater-rating':
+    case 'fuse-rating':
     case undefined:
       return null;
   }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
-  indicateVoltage,
+  indicateSigned,
   inputOf,
   leakSeen,
   leakWindow,
@@ -119,13 +119,13 @@ describe('worked examples of meter makers for voltages, ± (percent of reading +
       resolution,
       input: exact(10e6),
     };
-    const { value, canBeOpen } = indicateVoltage(exact(reading), meter);
+    const { value, canBeOpen } = indicateSigned(exact(reading), meter);
     expect(canBeOpen).toBe(false);
     expect(value?.least).toBeCloseTo(Number(least), 12);
     expect(value?.most).toBeCloseTo(Number(most), 12);
-    expect(indicateVoltage(exact(700), meter)).toEqual({ value: null, canBeOpen: true });
-    expect(indicateVoltage(exact(-700), meter)).toEqual({ value: null, canBeOpen: true });
-    expect(indicateVoltage(exact(600), meter).canBeOpen).toBe(true);
+    expect(indicateSigned(exact(700), meter)).toEqual({ value: null, canBeOpen: true });
+    expect(indicateSigned(exact(-700), meter)).toEqual({ value: null, canBeOpen: true });
+    expect(indicateSigned(exact(600), meter).canBeOpen).toBe(true);
   });
 });
 

@@ -52,6 +52,9 @@ function meter({ percent, constant, digits, resolution }: Scale, most = 600): Mu
     kind: 'multimeter',
     resistance: null,
     voltage,
+    insulation: null,
+    current: null,
+    clamp: null,
     leads: null,
     zeroed: false,
   };

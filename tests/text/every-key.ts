@@ -70,13 +70,18 @@ instruments:
     kind: multimeter
     zeroed: true
     voltage: { range: 0..600 V, accuracy: 1 %, resolution: 1 V, input: 10 MΩ }
+  tester:
+    kind: multimeter
+    insulation: { range: 0..2 GΩ, accuracy: 3 % + 2 digits, resolution: 10 kΩ, discharge: 10 s }
+    current: { range: 0..10 A, accuracy: 1 % + 3 digits, resolution: 1 mA, burden: 20..50 mΩ }
+    clamp: { range: 0..60 A, accuracy: 2 % + 5 digits, resolution: 10 mA }
 loads:
   plug-load: { kind: resistor, resistance: 2.2 Ω, series: E24, opens-shorting-bar: true }
   cold-lamp: { kind: lamp, resistance: 3 Ω, hot: 30 Ω, opens-shorting-bar: false }
-  rated-lamp: { kind: lamp, rated: 13.5 V 5 W, opens-shorting-bar: true }
+  rated-lamp: { kind: lamp, rated: 13.5 V 5 W, opens-shorting-bar: true, withstands: 100 V }
 parts:
   wire: { kind: cable, wire: AWG 20, length: 1 m, temperature: coolant }
-  harness: { kind: cable, resistance: 50 mΩ }
+  harness: { kind: cable, resistance: 50 mΩ, withstands: 100 V }
   coupling: { kind: rotary-coupling, resistance: 0.05..0.15 Ω }
   filter: { kind: series, resistance: 50 mΩ }
   stage: { kind: initiator, resistance: 1.7..2.3 Ω, live: true, no-fire: 400 mA }
@@ -91,11 +96,13 @@ parts:
   end-resistor: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
   bulb: { kind: lamp, resistance: 2 Ω, hot: 20..25 Ω }
   rated-bulb: { kind: lamp, rated: 12 V 21 W }
+  spare-fuse: { kind: fuse, resistance: 8 mΩ }
+  blade-fuse: { kind: fuse, rated: 7.5 A }
 connectors:
   K1:
     contact: 5 mΩ
     shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [3, A2] }
-  K2: { contact: 2..15 mΩ, sides: [here, there] }
+  K2: { contact: 2..15 mΩ, sides: [here, there], withstands: 100 V }
   K7: { contact: 5 mΩ, carries: traction }
   K8: { contact: 5 mΩ, carries: [traction] }
   S1: { contact: 5 mΩ }
@@ -173,6 +180,23 @@ steps:
   - measure: resistance
     across: [K1.end.3, K1.end.A2]
     with: ohms
+  - measure: insulation
+    across: K2.there
+    at-voltage: 50 V
+    with: tester
+    discharged: true
+    expect: above 1 MΩ
+    outcomes: { within: next, else: last }
+  - measure: current
+    around: sensor
+    with: tester
+    expect: below 1 A
+    outcomes: { within: next, else: last }
+  - measure: current
+    in: [K2.here.1, K2.there.1]
+    with: tester
+    windows: { other: 4..5 A }
+    outcomes: { within: next, other: last, else: next }
   - prove-dead: traction
     at: K7.end
     with: volts

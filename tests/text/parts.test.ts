@@ -102,6 +102,14 @@ describe('every kind of part is read', () => {
     });
   });
 
+  test('fuse, by its resistance and by its rating', () => {
+    expect(partOf('{ kind: fuse, resistance: 8 mΩ }')?.resistance).toMatchObject({ kind: 'stated' });
+    expect(partOf('{ kind: fuse, rated: 7.5 A }')).toMatchObject({
+      form: 'end',
+      resistance: { kind: 'fuse-rating', amperes: 7.5 },
+    });
+  });
+
   test('lamp by its rating, as a part and as a load', () => {
     const rating = { kind: 'lamp-rating', volts: 13.5, watts: 5 };
     expect(partOf('{ kind: lamp, rated: 13.5 V 5 W }')?.resistance).toEqual(rating);
@@ -265,6 +273,13 @@ describe('findings at the exact characters', () => {
     ['{ kind: resistor, resistance: 0 Ω, series: E24 }', '0 Ω', 3, 'quantity: This must be more than zero'],
     ['{ kind: lamp, rated: 13.5 V }', 'V }', 1, 'quantity: expected a rating'],
     ['{ kind: lamp, rated: 13.5 V 0 W }', '0 W', 3, 'quantity: A rating is above zero.'],
+    [
+      '{ kind: fuse, rated: 12 A }',
+      '12 A',
+      4,
+      'wrong-value: Blade fuses are rated 1, 2, 3, 4, 5, 7.5, 10, 15,',
+    ],
+    ['{ kind: fuse, rated: 0 A }', '0 A', 3, 'quantity: This must be more than zero.'],
     ['{ kind: rtd, r0: 0 Ω, class: B }', '0 Ω', 3, 'quantity: This must be more than zero.'],
     [
       '{ kind: thermistor, coefficients: [1e-3, -2e-4, 1e-7], tolerance: 3 % }',

@@ -26,15 +26,23 @@ const absent: Readonly<Record<string, string>> = {
   'instruments resistance': 'resistance',
   'instruments resistance/testCurrent': 'resistance/test-current',
   'instruments voltage': 'voltage',
+  'instruments insulation': 'insulation',
+  'instruments insulation/discharge': 'insulation/discharge',
+  'instruments current': 'current',
+  'instruments clamp': 'clamp',
   'instruments leads': 'leads',
   'parts noFire': 'no-fire',
   'parts voltage': 'voltage',
+  'parts withstands': 'withstands',
+  'loads withstands': 'withstands',
   'parts resistance/tolerance': 'tolerance',
   'connectors shortingBar': 'shorting-bar',
+  'connectors withstands': 'withstands',
   'connectors shortingBar/pins': 'shorting-bar/pins',
   'waivers step': 'step',
   'steps expect': 'expect',
   'steps outcomes': 'outcomes',
+  'steps tester': 'at-voltage',
 };
 
 /** What is null because there is none, whatever is written. */
@@ -44,6 +52,8 @@ const none: ReadonlySet<string> = new Set([
   // The connector stands in no loop.
   'steps at/loop',
   'steps to/loop',
+  // Not a current.
+  'steps carrying',
 ]);
 
 /** Everything in a typed procedure that could not be read, held against what the YAML library read. */

@@ -1,7 +1,9 @@
 import { greatestOf } from '../quantity/extremes.ts';
+import type { Taken } from '../text/finding.ts';
 import type { Procedure, Regulated, Step } from '../text/procedure.ts';
+import { askedBy } from './asked.ts';
 import { changesTo } from './changes.ts';
-import { fragmentsOf } from './fragments.ts';
+import { fragmentsOf, probed, provenAt } from './fragments.ts';
 import type { FragmentIndex } from './fragments.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
@@ -33,7 +35,22 @@ export interface Energy {
   readonly charges: readonly Charge[];
   /** The same of sources above `arcing` alone, high voltage aside. */
   readonly arcs: readonly Charge[];
+  /** What an insulation tester has charged; empty where none is held to the zone. */
+  readonly tested: readonly Tested[];
 }
+
+/** What an insulation tester put on a fragment. */
+export interface Tested {
+  /** 0: nothing. */
+  readonly volts: number;
+  /** Seconds until it has taken it away again; Infinity: only a proof tells. */
+  readonly owed: number;
+}
+
+const untested: Tested = { volts: 0, owed: 0 };
+
+/** Volts. What was charged to this and above is proven dead, whatever was waited (ISO 6469-3, voltage class B). */
+const provenFrom = 60;
 
 /** Volts DC. Contacts that part above it can draw an arc (common practice, no source). */
 export const arcing = 30;
@@ -51,10 +68,17 @@ export interface EnergyOf {
   readonly poweredBy: (energy: Energy, some: readonly FragmentIndex[]) => readonly Supply[];
   /** The longest charge of these fragments. */
   readonly charge: (energy: Energy, some: readonly FragmentIndex[], of: 'charges' | 'arcs') => Charge;
+  /** What an insulation tester left on these fragments. */
+  readonly tested: (energy: Energy, some: readonly FragmentIndex[]) => Tested;
+  /** Nothing of that any more, on all that hangs together with these. */
+  readonly withoutTest: (energy: Energy, some: readonly FragmentIndex[]) => Energy;
+  /** The energy after a way out of a step: `dead` proves that a tester left nothing there. */
+  readonly taken: (energy: Energy, step: Step, taken: Taken) => Energy;
 }
 
 export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
-  const { pieces } = fragmentsOf(procedure);
+  const fragments = fragmentsOf(procedure);
+  const { pieces } = fragments;
   const wholeRest = zone.sources.map((id) => {
     const source = procedure.sources.get(id);
     return source === undefined ? 0 : owedBy(source).seconds;
@@ -92,10 +116,10 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
   };
 
   /** Pieces share what they hold, and what is on fills them. */
-  const filled = (energy: Energy): Energy => {
+  const filled = (energy: Energy, joined = piecesOn(energy.hardware)): Energy => {
     const charges = [...energy.charges];
     const arcs = [...energy.arcs];
-    for (const piece of piecesOn(energy.hardware)) {
+    for (const piece of joined) {
       const on = suppliesIn(piece).filter((supply) => lasts(energy, supply) > 0);
       const levels = [
         [charges, on],
@@ -111,7 +135,17 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
         for (const index of piece) level[places.get(index) ?? -1] = charge.owed > 0 ? charge : uncharged;
       }
     }
-    return { ...energy, charges, arcs };
+    return sharingTest({ ...energy, charges, arcs }, joined);
+  };
+
+  const sharingTest = (energy: Energy, joined: readonly (readonly FragmentIndex[])[]): Energy => {
+    if (energy.tested.every(({ volts }) => volts === 0)) return energy;
+    const tested = [...energy.tested];
+    for (const piece of joined) {
+      const shared = mostTested(piece.map((index) => tested[places.get(index) ?? -1] ?? untested));
+      for (const index of piece) tested[places.get(index) ?? -1] = shared;
+    }
+    return { ...energy, tested };
   };
 
   const waited = (energy: Energy, seconds: number): Energy => {
@@ -143,7 +177,11 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
     const rest = energy.rest.map((left, at) =>
       isOff(power, zone.sources[at] ?? '') ? less(left, seconds) : left,
     );
-    return { ...energy, charges, arcs, runs, rest };
+    const tested = energy.tested.map((left) => {
+      const owed = less(left.owed, seconds);
+      return owed === 0 ? untested : { ...left, owed };
+    });
+    return { ...energy, charges, arcs, tested, runs, rest };
   };
 
   const switched = (energy: Energy, power: Power, hardware: Hardware): Energy => {
@@ -154,7 +192,42 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
     return filled({ ...energy, power, hardware, runs, rest });
   };
 
+  const piecesWith = (energy: Energy, some: readonly FragmentIndex[]): readonly FragmentIndex[] => {
+    const pieceOf = pieces(energy.hardware);
+    const wanted = new Set(some.map((index) => pieceOf[index]));
+    return zone.fragments.filter((index) => wanted.has(pieceOf[index]));
+  };
+  const withTest = (energy: Energy, some: readonly FragmentIndex[], test: Tested): Energy => {
+    const inside = new Set(piecesWith(energy, some));
+    const tested = energy.tested.map((one, at) => {
+      const fragment = zone.fragments[at];
+      return fragment !== undefined && inside.has(fragment) ? test : one;
+    });
+    return { ...energy, tested };
+  };
+  /** What a tester leaves behind at a step. */
+  const afterTest = (energy: Energy, step: Step): Energy => {
+    const asked = askedBy(step);
+    if (asked?.of !== 'points' || asked.step.tester === null || energy.tested.length === 0) return energy;
+    const { volts, discharged } = asked.step.tester;
+    const discharge = procedure.multimeters.get(asked.step.with)?.insulation?.discharge ?? null;
+    const owed = volts >= provenFrom || discharge === null ? Infinity : discharge;
+    return discharged ? energy : withTest(energy, probed(fragments, step), { volts, owed });
+  };
+
+  /** What an instrument that carries a current joins is powered as one piece while it stands there. */
+  const afterJoining = (energy: Energy, step: Step): Energy => {
+    const asked = askedBy(step);
+    if (asked?.of !== 'points' || asked.step.carrying?.kind !== 'series') return energy;
+    const joined = piecesWith(energy, probed(fragments, step));
+    return joined.length === 0 ? energy : filled(energy, [joined]);
+  };
+
   const none = zone.fragments.map(() => uncharged);
+  const isTested = procedure.steps.some(
+    (step) =>
+      'tester' in step && step.tester !== null && probed(fragments, step).some((index) => places.has(index)),
+  );
   const start = filled({
     power: powerAtStart,
     hardware: hardwareAtStart,
@@ -162,6 +235,7 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
     runs: wholeRuns,
     charges: none,
     arcs: none,
+    tested: isTested ? zone.fragments.map(() => untested) : [],
   });
   return {
     start,
@@ -170,15 +244,22 @@ export function energyOf(procedure: Procedure, zone: Zone): EnergyOf {
       const hardware = hardwareAfter(energy.hardware, step, zone);
       const stays = power === energy.power && hardware === energy.hardware;
       const before = stays ? energy : switched(energy, power, hardware);
-      return changesTo('time', step).reduce((after, { seconds }) => waited(after, seconds), before);
+      return changesTo('time', step).reduce(
+        (after, { seconds }) => waited(after, seconds),
+        afterJoining(afterTest(before, step), step),
+      );
     },
-    piecesWith: (energy, some) => {
-      const pieceOf = pieces(energy.hardware);
-      const wanted = new Set(some.map((index) => pieceOf[index]));
-      return zone.fragments.filter((index) => wanted.has(pieceOf[index]));
-    },
+    piecesWith,
     poweredBy: (energy, some) => suppliesIn(some).filter((supply) => lasts(energy, supply) > 0),
     charge: (energy, some, of) => most(some.map((index) => energy[of][places.get(index) ?? -1] ?? uncharged)),
+    tested: (energy, some) =>
+      mostTested(some.map((index) => energy.tested[places.get(index) ?? -1] ?? untested)),
+    withoutTest: (energy, some) => withTest(energy, some, untested),
+    taken: (energy, step, taken) => {
+      if (step.verb !== 'prove-dead' || energy.tested.length === 0) return energy;
+      if (taken.kind !== 'outcome' || taken.outcome !== 'dead') return energy;
+      return withTest(energy, provenAt(fragments, step.at), untested);
+    },
   };
 }
 
@@ -207,17 +288,31 @@ function most(charges: readonly Charge[]): Charge {
   };
 }
 
-export function energyKey({ power, hardware, rest, runs, charges, arcs }: Energy): string {
+function mostTested(tests: readonly Tested[]): Tested {
+  const most = (of: keyof Tested): number =>
+    greatestOf(
+      tests.map((one) => one[of]),
+      0,
+    );
+  return { volts: most('volts'), owed: most('owed') };
+}
+
+export function energyKey({ power, hardware, rest, runs, charges, arcs, tested }: Energy): string {
   const held = [...charges, ...arcs].map(({ owed, whole }) => `${owed}/${whole}`);
-  return [powerKey(power), hardwareKey(hardware), rest.join(), runs.join(), held.join()].join('|');
+  const left = tested.map(({ volts, owed }) => `${volts}/${owed}`);
+  return [powerKey(power), hardwareKey(hardware), rest.join(), runs.join(), held.join(), left.join()].join(
+    '|',
+  );
 }
 
 /** Whether all that one bench owes another owes too: then it need not be followed. */
 export function owesAsMuch(seen: Energy, state: Energy): boolean {
   const atLeast = (one: readonly number[], other: readonly number[]): boolean =>
     one.every((value, at) => value >= (other[at] ?? 0));
-  const owed = ({ charges, arcs }: Energy): readonly number[] =>
-    [...charges, ...arcs].flatMap((charge) => [charge.owed, charge.whole]);
+  const owed = ({ charges, arcs, tested }: Energy): readonly number[] => [
+    ...[...charges, ...arcs].flatMap((charge) => [charge.owed, charge.whole]),
+    ...tested.flatMap(({ volts, owed: left }) => [volts, left]),
+  ];
   return (
     powerKey(seen.power) === powerKey(state.power) &&
     hardwareKey(seen.hardware) === hardwareKey(state.hardware) &&

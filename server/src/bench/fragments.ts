@@ -1,10 +1,21 @@
 import { grouped, remembered } from '../text/remembered.ts';
-import type { Connector, Id, Loop, NodeName, Place, Procedure, Side } from '../text/procedure.ts';
+import type {
+  Connector,
+  Id,
+  Loop,
+  NodeName,
+  Place,
+  Probed,
+  Procedure,
+  Side,
+  Step,
+} from '../text/procedure.ts';
+import { askedBy } from './asked.ts';
 import { changesTo } from './changes.ts';
 import { barIsClosed, stateOf } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
 import { nameGroups } from './name-groups.ts';
-import { sameNodes } from './same-nodes.ts';
+import { nodeOf, sameNodes } from './same-nodes.ts';
 
 /*
  * What hangs together on a bench, ground taken out and whatever the values. Fragments never come apart: wires, parts and
@@ -210,4 +221,19 @@ function isClosed(procedure: Procedure, { connector, by }: Joint, hardware: Hard
       return found !== undefined && barIsClosed(procedure, found, hardware);
     }
   }
+}
+
+/** Where a multimeter is held by hand, ground aside. */
+export function probed(fragments: Fragments, step: Step): readonly FragmentIndex[] {
+  const asked = askedBy(step);
+  if (asked?.of !== 'points') return [];
+  return asked.step.across.map((probe) => fragments.at(nodeOf(probe))).filter((index) => index !== null);
+}
+
+/** Where a proof is taken. */
+export function provenAt(fragments: Fragments, at: Probed): readonly FragmentIndex[] {
+  if ('connector' in at) return fragments.onSide(at.connector, at.side);
+  return at
+    .map(({ connector, side, pin }) => fragments.at(`${connector}.${side}.${pin}`))
+    .filter((index) => index !== null);
 }

@@ -1,7 +1,7 @@
 import type { Id, Probed, Procedure } from '../text/procedure.ts';
 import { remembered } from '../text/remembered.ts';
 import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
-import { fragmentsOf } from './fragments.ts';
+import { fragmentsOf, provenAt } from './fragments.ts';
 import type { FragmentIndex } from './fragments.ts';
 import { hardwareAtStart } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
@@ -66,11 +66,7 @@ export function withProof(
 ): Proofs {
   const fragments = fragmentsOf(procedure);
   const pieces = fragments.pieces(hardware);
-  const probed =
-    'connector' in at
-      ? fragments.onSide(at.connector, at.side)
-      : at.map(({ connector, side, pin }) => fragments.at(`${connector}.${side}.${pin}`));
-  const wanted = new Set(probed.map((index) => (index === null ? undefined : pieces[index])));
+  const wanted = new Set(provenAt(fragments, at).map((index) => pieces[index]));
   const reached = reachOf(procedure).get(source)?.fragments ?? [];
   const shown = [...reached].filter((index) => wanted.has(pieces[index]));
   return new Map(proofs).set(source, new Set([...(proofs.get(source) ?? []), ...shown, 'carried']));

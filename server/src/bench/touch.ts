@@ -1,5 +1,6 @@
 import { thingsAt } from '../text/mentioned.ts';
 import type { Id, Mentioned, Place, Probe, Side, Step } from '../text/procedure.ts';
+import { whereMeasured } from '../text/step-in-words.ts';
 import type { Path } from '../text/where.ts';
 
 /** Hands on something: a connector, part, monitor or node, with the place in the step that names it. */
@@ -36,7 +37,7 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
       return connector === null ? [] : [{ ...at(connector, verb), switches: source }];
     }
     case 'measure':
-      return pointsTouched(step.across);
+      return pointsTouched(step.across, whereMeasured(step.carrying));
     case 'replace':
       return step.what.flatMap((what) => handsOn(what, true));
     case 'do':
@@ -67,9 +68,9 @@ function sideOf({ connector, side }: Place, key: string): Touch {
 }
 
 /** The sides of connectors and the nodes that probes touch, each once. */
-function pointsTouched(across: readonly Probe[]): readonly Touch[] {
+function pointsTouched(across: readonly Probe[], key: string): readonly Touch[] {
   const touches = across.map((probe) =>
-    'node' in probe ? at(probe.node, 'across') : { ...at(probe.connector, 'across'), side: probe.side },
+    'node' in probe ? at(probe.node, key) : { ...at(probe.connector, key), side: probe.side },
   );
   return [...new Map(touches.map((touch) => [`${touch.id}.${touch.side ?? ''}`, touch])).values()];
 }

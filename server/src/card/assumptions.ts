@@ -118,7 +118,13 @@ function inertStages(procedure: Procedure): readonly Fact[] {
 }
 
 function instruments(procedure: Procedure): readonly Fact[] {
-  return [...monitors(procedure), ...ohmmeters(procedure), ...voltmeters(procedure)];
+  return [
+    ...monitors(procedure),
+    ...ohmmeters(procedure),
+    ...voltmeters(procedure),
+    ...testers(procedure),
+    ...ammeters(procedure),
+  ];
 }
 
 function ohmmeters({ multimeters }: Procedure): readonly Fact[] {
@@ -168,6 +174,37 @@ function voltmeters({ multimeters }: Procedure): readonly Fact[] {
     return figures.length === 0
       ? []
       : [{ label: 'Instrument', words: [{ id }, ` on volts: ${figures.join(', ')}`] }];
+  });
+}
+
+function testers({ multimeters }: Procedure): readonly Fact[] {
+  return [...multimeters.values()].flatMap(({ id, insulation }): readonly Fact[] => {
+    if (insulation === null) return [];
+    const { discharge } = insulation;
+    const discharges = discharge === null ? '' : `; it discharges in ${formatWait(discharge)}`;
+    return [
+      { label: 'Instrument', words: [{ id }, ` on insulation: ${ohmsInWords(insulation)}${discharges}`] },
+    ];
+  });
+}
+
+function ammeters({ multimeters }: Procedure): readonly Fact[] {
+  return [...multimeters.values()].flatMap(({ id, current, clamp }): readonly Fact[] => {
+    const burden = current?.burden ?? null;
+    const ways = [
+      ['amperes', current, burden === null ? null : `${formatSpan(burden, 'resistance')} between its leads`],
+      ['amperes, by its clamp', clamp, null],
+    ] as const;
+    return ways.flatMap(([on, range, beside]) => {
+      if (range === null) return [];
+      const { accuracy, resolution } = range;
+      const figures = [
+        accuracy === null ? null : `error at most ${formatAccuracy(accuracy, 'current')}`,
+        resolution === null ? null : `last digit ${digitText(resolution, 'A')}`,
+        beside,
+      ].filter((figure) => figure !== null);
+      return [{ label: 'Instrument', words: [{ id }, ` on ${on}: ${figures.join(', ')}`] }];
+    });
   });
 }
 

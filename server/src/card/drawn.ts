@@ -148,6 +148,7 @@ export const kindText: Readonly<Record<PartKind, KindText>> = {
   thermistor: anywhere('temperature sensor (NTC)'),
   rtd: anywhere('temperature sensor (platinum)'),
   lamp: anywhere('lamp'),
+  fuse: anywhere('fuse'),
 };
 
 /** The value of a part; of each conductor where it has two, but a cable is given by its length. */

@@ -1,4 +1,5 @@
 import type { Measuring } from '../bench/asked.ts';
+import { formatQuantity } from '../quantity/quantity.ts';
 import type { Probe, Procedure } from '../text/procedure.ts';
 import type { Words } from './model.ts';
 import type { Said } from './sentences.ts';
@@ -27,6 +28,56 @@ export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
         ],
         blanks: [],
       };
+    case 'current':
+      return {
+        kind: 'read',
+        action:
+          step.carrying?.kind === 'clamp'
+            ? [
+                'Measure the current with the clamp of ',
+                ...meter,
+                ' around ',
+                { id: step.carrying.part },
+                ' alone, its arrow from ',
+                ...pointWords(first),
+                ' to ',
+                ...pointWords(second),
+                '.',
+              ]
+            : [
+                'Measure the current with ',
+                ...meter,
+                ' in series: red lead on ',
+                ...pointWords(first),
+                ', black lead on ',
+                ...pointWords(second),
+                '.',
+              ],
+        details: [
+          step.carrying?.kind === 'clamp'
+            ? ['Before: set the display to zero with the clamp closed and around nothing.']
+            : [
+                'Put the leads into the sockets for currents first. While they are there, touch nothing else with them.',
+              ],
+        ],
+        blanks: [],
+      };
+    case 'insulation': {
+      const volts = formatQuantity(step.tester?.volts ?? 0, 'voltage');
+      return {
+        kind: 'read',
+        action: [`Measure the insulation at ${volts} with `, ...meter, ...betweenWords(first, second), '.'],
+        details: [
+          [`${volts} lie on all that hangs on the probes: keep hands and other people away from it.`],
+          [
+            step.tester?.discharged === true
+              ? 'Hold the probes there until the instrument shows that what it charged is discharged.'
+              : 'It stays charged when the probes are lifted.',
+          ],
+        ],
+        blanks: [],
+      };
+    }
     case 'resistance': {
       const zeroed = multimeters.get(step.with)?.zeroed === true;
       return {

@@ -48,12 +48,24 @@ function monitorWords(monitor: Monitor): Words {
   ];
 }
 
-function multimeterWords({ id, resistance, voltage, leads, zeroed }: Multimeter): Words {
+function multimeterWords({
+  id,
+  resistance,
+  voltage,
+  insulation,
+  current,
+  clamp,
+  leads,
+  zeroed,
+}: Multimeter): Words {
   const figures = [
     ...(voltage === null ? [] : [`DC ${rangeText(voltage, 'voltage')}`]),
     ...(resistance === null
       ? []
       : [resistance, ...resistance.further].map((range) => rangeText(range, 'resistance'))),
+    ...(insulation === null ? [] : [`insulation ${rangeText(insulation, 'insulation')}`]),
+    ...(current === null ? [] : [`current ${rangeText(current, 'current')}`]),
+    ...(clamp === null ? [] : [`clamp ${rangeText(clamp, 'current')}`]),
     ...(leads === null ? [] : [`leads ${formatSpan(leads, 'resistance')}`]),
     ...(zeroed ? ['leads zeroed'] : []),
   ].filter((figure) => figure !== '');
@@ -64,8 +76,10 @@ function multimeterWords({ id, resistance, voltage, leads, zeroed }: Multimeter)
 /** `0..400 Ω, an error up to 0.8 % + 3 digits, steps of 0.1 Ω`. */
 function rangeText({ range, accuracy, resolution }: MeterRange, quantity: Quantity): string {
   const figures = [
-    range === null ? null : formatSpan(range, quantity),
-    accuracy === null ? null : `an error up to ${formatAccuracy(accuracy, quantity)}`,
+    range === null ? null : formatSpan(range, quantityFacts[quantity].dimension),
+    accuracy === null
+      ? null
+      : `an error up to ${formatAccuracy(accuracy, quantityFacts[quantity].dimension)}`,
     resolution === null ? null : `steps of ${digitText(resolution, quantityFacts[quantity].unit)}`,
   ];
   return figures.filter((figure) => figure !== null).join(', ');

@@ -3,6 +3,7 @@ import type { LoopReading, Measuring } from '../bench/asked.ts';
 import type { OutcomeName } from '../text/finding.ts';
 import { formatLimit, formatSpan } from '../quantity/print.ts';
 import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { stepNumber } from '../text/where.ts';
 import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
 import { canShow, classShort, classWords, windowOf } from './windows.ts';
@@ -206,9 +207,9 @@ function oneWords(
 function windowText(step: Reading, name: string | undefined): string {
   const window = step.windows.find((one) => one.name === name)?.window;
   if (window === undefined) return 'a window that is not in the file';
-  const quantity = 'quantity' in step ? step.quantity : 'resistance';
+  const { dimension } = quantityFacts['quantity' in step ? step.quantity : 'resistance'];
   const isLimit = 'below' in window || 'above' in window;
-  return `${isLimit ? formatLimit(window, quantity) : formatSpan(window, quantity)} (${name ?? ''})`;
+  return `${isLimit ? formatLimit(window, dimension) : formatSpan(window, dimension)} (${name ?? ''})`;
 }
 
 function capital(text: string): string {

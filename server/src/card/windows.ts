@@ -59,14 +59,20 @@ export function printedWindow(large: string, quantity: Quantity): PrintedWindow 
   return { ...window, large: `${large}, or ${noNumber[quantity].short}`, least: value, openIsWithin: true };
 }
 
+const noReading = {
+  alone: 'no number (beyond its range)',
+  reads: 'shows no number (beyond its range)',
+  short: 'no number',
+};
+
+const open = { alone: 'open (no number)', reads: 'reads open (no number)', short: 'open' };
+
 /** What a display shows that has no number: an ohmmeter then says open, a voltmeter only that it is beyond its range. */
 const noNumber: Readonly<Record<Quantity, Record<'alone' | 'reads' | 'short', string>>> = {
-  resistance: { alone: 'open (no number)', reads: 'reads open (no number)', short: 'open' },
-  voltage: {
-    alone: 'no number (beyond its range)',
-    reads: 'shows no number (beyond its range)',
-    short: 'no number',
-  },
+  resistance: open,
+  insulation: open,
+  voltage: noReading,
+  current: noReading,
 };
 
 /** A class of reading as what the display shows. */

@@ -75,6 +75,6 @@ export function closed(text: string): string {
 }
 
 /** A display step in the unit that the display shows: `0.01 Ω`, never `10 mΩ`. */
-export function digitText(value: number, unit: 'Ω' | 'V' = 'Ω'): string {
+export function digitText(value: number, unit: 'Ω' | 'V' | 'A' = 'Ω'): string {
   return `${plainText(decimalFromNumber(value))} ${unit}`;
 }

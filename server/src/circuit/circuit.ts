@@ -8,8 +8,11 @@ export type { Indication, Instrument } from './instrument.ts';
 export { indicate } from './instrument.ts';
 export type { RangedIndication } from './instrument-ranges.ts';
 export { indicateInRanges } from './instrument-ranges.ts';
-export type { Voltmeter } from './instrument-voltage.ts';
-export { indicateVoltage, inputOf } from './instrument-voltage.ts';
+export type { SignedMeter, Voltmeter } from './instrument-voltage.ts';
+export { indicateSigned, inputOf } from './instrument-voltage.ts';
+export { currentWindow, hotUnstatedFor } from './current-window.ts';
+export type { InCurrent } from './current-window.ts';
+export { fuseResistance, fuseSpread } from './fuse.ts';
 export { heaterSpread, ratedHeaterResistance } from './heater.ts';
 export {
   coldResistance,

@@ -17,6 +17,7 @@ export function curvatureOf(model: PartModel): Curvature {
     case 'preferred':
     case 'lamp-rating':
     case 'heater-rating':
+    case 'fuse-rating':
     case 'copper-wire':
     case 'copper-coil':
       // Copper is a straight line down to where it would have no resistance, far below any workshop.

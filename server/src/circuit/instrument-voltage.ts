@@ -2,12 +2,16 @@ import type { Accuracy, Span } from '../quantity/quantity.ts';
 import type { Indication } from './instrument.ts';
 import type { Element } from './network.ts';
 
-/** An instrument that reads voltage. Volts; the digits of the accuracy count steps of the resolution. */
-export interface Voltmeter {
+/** An instrument that reads on either side of zero. Volts or amperes; the digits of the accuracy count steps of the resolution. */
+export interface SignedMeter {
   /** The same on either side of zero. */
   readonly range: Span;
   readonly accuracy: Accuracy;
   readonly resolution: number;
+}
+
+/** An instrument that reads voltage. */
+export interface Voltmeter extends SignedMeter {
   /** Ohms between its terminals. */
   readonly input: Span;
 }
@@ -18,10 +22,10 @@ export function inputOf({ input }: Voltmeter, from: string, to: string): Element
 }
 
 /**
- * Error first, then range: V volts are shown from V - (p|V| + c) to V + (p|V| + c). Beyond the range, either side, no
+ * Error first, then range: V volts (or amperes) are shown from V - (p|V| + c) to V + (p|V| + c). Beyond the range, either side, no
  * number is shown; that is told as open, as of a resistance.
  */
-export function indicateVoltage(volts: Span, meter: Voltmeter): Indication {
+export function indicateSigned(volts: Span, meter: SignedMeter): Indication {
   const { range } = meter;
   const least = volts.least - errorOfVoltage(volts.least, meter);
   const most = volts.most + errorOfVoltage(volts.most, meter);
@@ -35,12 +39,12 @@ export function indicateVoltage(volts: Span, meter: Voltmeter): Indication {
 }
 
 /** The error limit at so many volts, in volts. */
-export function errorOfVoltage(volts: number, { accuracy, resolution }: Voltmeter): number {
+export function errorOfVoltage(volts: number, { accuracy, resolution }: SignedMeter): number {
   return accuracy.fraction * Math.abs(volts) + accuracy.constant + accuracy.digits * resolution;
 }
 
 /** What the display can say of a number of volts inside its range. */
-export function withinVoltageRange(volts: number, { range }: Voltmeter): number {
+export function withinVoltageRange(volts: number, { range }: SignedMeter): number {
   return Math.min(Math.max(volts, -range.most), range.most);
 }
 

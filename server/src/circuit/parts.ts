@@ -2,6 +2,7 @@ import type { Span, Wire } from '../quantity/quantity.ts';
 import type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
 import { temperatureAt, temperatureWithin } from './conditions.ts';
 import { ratedHeaterResistance } from './heater.ts';
+import { fuseResistance } from './fuse.ts';
 import { coldResistance } from './lamp.ts';
 import { coilFactor, copper, copperPerMetre, temperatureFactor } from './materials.ts';
 import type { PlatinumClass } from './platinum.ts';
@@ -24,7 +25,8 @@ export type ConstantModel =
   | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: PreferredSeries }
   /** Cold; under power it follows the voltage across it. */
   | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number }
-  | { readonly kind: 'heater-rating'; readonly volts: number; readonly watts: number };
+  | { readonly kind: 'heater-rating'; readonly volts: number; readonly watts: number }
+  | { readonly kind: 'fuse-rating'; readonly amperes: number };
 
 /** Follows a temperature, always in one direction. */
 export type FollowingModel = { readonly temperature: Temperature } & (
@@ -87,6 +89,8 @@ function constant(model: ConstantModel): Span {
       return coldResistance(model.volts, model.watts);
     case 'heater-rating':
       return ratedHeaterResistance(model.volts, model.watts);
+    case 'fuse-rating':
+      return fuseResistance(model.amperes);
   }
 }
 

@@ -1,6 +1,6 @@
 import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
-import { errorOfVoltage, indicateVoltage, inputOf, withinVoltageRange } from './instrument-voltage.ts';
+import { errorOfVoltage, indicateSigned, inputOf, withinVoltageRange } from './instrument-voltage.ts';
 import type { Voltmeter } from './instrument-voltage.ts';
 import type { Element, Network } from './network.ts';
 import { numbered } from './numbered.ts';
@@ -28,7 +28,7 @@ export interface UncertainVoltage {
 export function uncertainVoltage(reading: UncertainVoltage): Uncertain {
   const { network, sources, from, to, ranges, meter } = reading;
   const window = voltageWindow(loaded(reading), sources, from, to, ranges);
-  const worst = window.kind === 'number' ? indicateVoltage(window.value, meter).value : null;
+  const worst = window.kind === 'number' ? indicateSigned(window.value, meter).value : null;
   return {
     worst,
     reckoned: reckonedVoltage({ ...reading, network }),

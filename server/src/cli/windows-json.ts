@@ -13,7 +13,12 @@ import { jsonNumber, placesOf, printJson } from './json.ts';
 import { readingsAsked } from './windows-asked.ts';
 import type { Asked } from './windows-asked.ts';
 
-const units: Readonly<Record<Quantity, string>> = { resistance: 'ohm', voltage: 'volt' };
+const units: Readonly<Record<Quantity, string>> = {
+  resistance: 'ohm',
+  voltage: 'volt',
+  insulation: 'ohm',
+  current: 'ampere',
+};
 
 export function windowsJson(analysis: Analysis, readings: Readings, complete: boolean, asked: Asked): string {
   const places = placesOf(analysis);

@@ -199,6 +199,8 @@ function besideVerb(
       return described(procedure, batteries);
     case 'to':
       return sides();
+    case 'around':
+      return described(procedure, ids.parts);
     case 'across':
       return [...(part === 'item' ? nodesOf(procedure) : []), ...sides()];
     case 'at':
@@ -259,7 +261,10 @@ function metersFor(
   const written = entry.has('prove-dead') ? 'voltage' : entry.get('measure');
   const wanted = quantities.find((one) => one === written);
   if (wanted === undefined) return ids;
-  return ids.filter((id) => multimeters.get(id)?.[wanted] !== null);
+  return ids.filter((id) => {
+    const meter = multimeters.get(id);
+    return meter?.[wanted] !== null || (wanted === 'current' && meter.clamp !== null);
+  });
 }
 
 const usualSides = ['monitor', 'end'] as const;

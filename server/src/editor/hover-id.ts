@@ -170,13 +170,15 @@ function monitorInWords({ range, accuracy, resolution }: Monitor): string {
   return words.join(', ');
 }
 
-function multimeterInWords({ resistance, voltage }: Multimeter): string {
+function multimeterInWords({ resistance, voltage, insulation }: Multimeter): string {
   const ohms = resistance?.range ?? null;
   const volts = voltage?.range ?? null;
+  const tested = insulation?.range ?? null;
   const words = [
     'multimeter',
     ...(ohms === null ? [] : [formatSpan(ohms, 'resistance')]),
     ...(volts === null ? [] : [`DC ${formatSpan(volts, 'voltage')}`]),
+    ...(tested === null ? [] : [`insulation ${formatSpan(tested, 'resistance')}`]),
   ];
   return words.join(', ');
 }

@@ -1,3 +1,5 @@
+import { quantityFacts } from '../text/quantity-kinds.ts';
+import { whereMeasured } from '../text/step-in-words.ts';
 import type { Work } from '../bench/work.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
@@ -28,8 +30,9 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
   return blocks.flat();
 }
 
-function headOf({ of, loop, quantity }: Reading): Markdown {
-  return loop === null ? markdown`The ${quantity} across **${of}**` : markdown`**${of}**`;
+function headOf({ of, loop, quantity, carrying }: Reading): Markdown {
+  if (loop !== null) return markdown`**${of}**`;
+  return markdown`The ${quantityFacts[quantity].named} ${whereMeasured(carrying)} **${of}**`;
 }
 
 function origin({ accepted, exact }: Reading): string {

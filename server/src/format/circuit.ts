@@ -60,6 +60,11 @@ export const connector = z
       'Sources that it leads past the pins of its loops: hands on it are hands on them.',
       ['traction'],
     ).optional(),
+    withstands: quantity(
+      'an exact voltage',
+      'The voltage of an insulation tester that it bears between its pins and ground. Not stated: none.',
+      '1000 V',
+    ).optional(),
   })
   .meta({
     id: 'connector',

@@ -103,12 +103,71 @@ const multimeter = z
       'The range in which it measures DC voltage.',
       { range: '0..600 V', accuracy: '0.5 % + 2 digits', resolution: '0.1 V', input: '10 MΩ' },
     ).optional(),
+    insulation: group(
+      z.strictObject({
+        range: quantity(
+          'a resistance range',
+          'What it can show. Beyond the upper end it reads "open".',
+          '0..2 GΩ',
+        ),
+        accuracy: quantity(
+          'an accuracy',
+          'Its error limit: percent of the reading plus digits or a constant.',
+          '3 % + 5 digits',
+        ),
+        resolution: quantity('an exact resistance', 'The step of its display.', '10 kΩ'),
+        discharge: quantity(
+          'an exact time',
+          'How long it takes, held where it measured, to take away again what it charged.',
+          '10 s',
+        ).optional(),
+      }),
+      'the keys of a range for insulation',
+      'The range in which it measures insulation, with a voltage of its own.',
+      { range: '0..2 GΩ', accuracy: '3 % + 5 digits', resolution: '10 kΩ', discharge: '10 s' },
+    ).optional(),
+    current: group(
+      z.strictObject({
+        range: quantity('a current range', 'What it can carry and show.', '0..10 A'),
+        accuracy: quantity(
+          'an accuracy of a current',
+          'Its error limit: percent of the reading plus digits or a constant.',
+          '1 % + 3 digits',
+        ),
+        resolution: quantity('an exact current', 'The step of its display.', '1 mA'),
+        burden: quantity(
+          'a resistance',
+          'The resistance between its terminals, with its leads and its fuse.',
+          '20..50 mΩ',
+        ),
+      }),
+      'the keys of a range for currents',
+      'The range in which it measures a direct current that flows through it.',
+      { range: '0..10 A', accuracy: '1 % + 3 digits', resolution: '1 mA', burden: '20..50 mΩ' },
+    ).optional(),
+    clamp: group(
+      z.strictObject({
+        range: quantity('a current range', 'What it can show.', '0..60 A'),
+        accuracy: quantity(
+          'an accuracy of a current',
+          'Its error limit: percent of the reading plus digits or a constant.',
+          '2 % + 5 digits',
+        ),
+        resolution: quantity('an exact current', 'The step of its display.', '10 mA'),
+      }),
+      'the keys of a clamp for direct currents',
+      'The clamp with which it measures a direct current from outside.',
+      { range: '0..60 A', accuracy: '2 % + 5 digits', resolution: '10 mA' },
+    ).optional(),
     leads: resistance(
       'The resistance of both leads together, part of every resistance that it shows.',
     ).optional(),
     zeroed: yes('The leads are taken out of the reading before it is used.').optional(),
   })
-  .meta({ id: 'multimeter', description: 'A hand-held instrument for resistance, voltage or both.' });
+  .meta({
+    id: 'multimeter',
+    description: 'A hand-held instrument for resistance, voltage, insulation or current.',
+  });
 
 /** By name. The compiler asks for each that `words.ts` lists. */
 export const instrumentDefinitions = {

@@ -9,6 +9,12 @@ const opensShortingBar = flag(
   true,
 ).optional();
 
+const withstands = quantity(
+  'an exact voltage',
+  'The voltage of an insulation tester that it bears between any of its conductors and ground. Not stated: none.',
+  '1000 V',
+).optional();
+
 const rated = quantity(
   'a rating of voltage and power',
   'Its rating. Under power its resistance follows from it and from the voltage across it. The cold resistance, which an ohmmeter shows, is estimated from it, widely.',
@@ -43,6 +49,7 @@ const lampLoadByResistance = z
     resistance: resistance('Its resistance, measured cold.'),
     hot,
     'opens-shorting-bar': opensShortingBar,
+    withstands,
   })
   .meta({
     id: 'lamp-load-by-resistance',
@@ -54,6 +61,7 @@ const lampLoadByRating = z
     kind: kind('lamp', 'A filament lamp.'),
     rated,
     'opens-shorting-bar': opensShortingBar,
+    withstands,
   })
   .meta({
     id: 'lamp-load-by-rating',
@@ -66,6 +74,7 @@ const resistorLoad = z
     resistance: resistance('Its resistance.'),
     series: preferredSeries,
     'opens-shorting-bar': opensShortingBar,
+    withstands,
   })
   .meta({ id: 'resistor-load', description: "A resistor that is fitted in a part's place." });
 
@@ -75,6 +84,7 @@ const cableBySize = z
     wire: quantity('a wire size', 'The cross-section of each conductor, copper.', '0.5 mm²', 'AWG 20'),
     length: quantity('a length', 'The length of each of the two conductors.', '1.2 m'),
     temperature,
+    withstands,
   })
   .meta({ id: 'cable-by-size', description: 'A pair of copper conductors of this size and length.' });
 
@@ -82,6 +92,7 @@ const cableByResistance = z
   .strictObject({
     kind: kind('cable', 'A pair of conductors.'),
     resistance: resistance('The resistance of each of the two conductors.'),
+    withstands,
   })
   .meta({ id: 'cable-by-resistance', description: 'A pair of conductors of this resistance each.' });
 
@@ -89,6 +100,7 @@ const rotaryCoupling = z
   .strictObject({
     kind: kind('rotary-coupling', 'The coiled flat cable between steering column and wheel.'),
     resistance: resistance('The resistance of each of its two conductors.'),
+    withstands,
   })
   .meta({ id: 'rotary-coupling', description: 'The coiled flat cable between steering column and wheel.' });
 
@@ -96,6 +108,7 @@ const series = z
   .strictObject({
     kind: kind('series', 'Any other part with two conductors.'),
     resistance: resistance('The resistance of each of its two conductors.'),
+    withstands,
   })
   .meta({ id: 'series', description: 'Any other part with two conductors: a filter, a splice pack.' });
 
@@ -114,6 +127,7 @@ const hvSection = z
     voltage: quantity('a voltage', 'The voltage between its poles while it is fed.', '400 V', '320..410 V'),
     resistance: resistance('The resistance between its poles.'),
     live: yes('It is live whenever it is fed. The word stands here so that everybody sees it.'),
+    withstands,
   })
   .meta({ id: 'hv-section', description: 'A section above the voltage that is safe to touch.' });
 
@@ -122,6 +136,7 @@ const resistorPart = z
     kind: kind('resistor', 'A resistor that closes a loop.'),
     resistance: resistance('Its resistance.'),
     series: preferredSeries,
+    withstands,
   })
   .meta({ id: 'resistor', description: 'A resistor that closes a loop.' });
 
@@ -130,6 +145,7 @@ const heaterByResistance = z
     kind: kind('heater', 'A heating element that closes a loop.'),
     resistance: resistance('Its resistance, cold.'),
     hot,
+    withstands,
   })
   .meta({ id: 'heater-by-resistance', description: 'A heating element, measured cold, that closes a loop.' });
 
@@ -148,6 +164,7 @@ const switchPart = z
   .strictObject({
     kind: kind('switch', 'A switch that closes a loop. It counts as closed.'),
     resistance: resistance('Its resistance while it is closed.'),
+    withstands,
   })
   .meta({ id: 'switch', description: 'A switch that closes a loop. It counts as closed.' });
 
@@ -161,6 +178,7 @@ const coil = z
       '20 °C',
     ).optional(),
     temperature,
+    withstands,
   })
   .meta({ id: 'coil', description: 'A coil wound of copper: its resistance rises with its temperature.' });
 
@@ -178,6 +196,7 @@ const thermistorByBeta = z
     beta: quantity('a temperature in kelvin', 'Its B value.', '3380 K', '3380 K ± 1 %'),
     tolerance: thermistorTolerance.optional(),
     temperature,
+    withstands,
   })
   .meta({
     id: 'thermistor-by-beta',
@@ -198,6 +217,7 @@ const thermistorByCoefficients = z
     ),
     tolerance: thermistorTolerance,
     temperature,
+    withstands,
   })
   .meta({
     id: 'thermistor-by-coefficients',
@@ -210,6 +230,7 @@ const rtd = z
     r0: quantity('an exact resistance', 'Its resistance at 0 °C.', '100 Ω', '1 kΩ'),
     class: keyword(['AA', 'A', 'B'], 'Its tolerance class (IEC 60751).', 'B'),
     temperature,
+    withstands,
   })
   .meta({ id: 'rtd', description: 'A platinum temperature sensor: its resistance rises with temperature.' });
 
@@ -218,6 +239,7 @@ const lampByResistance = z
     kind: kind('lamp', 'A filament lamp that closes a loop.'),
     resistance: resistance('Its resistance, measured cold.'),
     hot,
+    withstands,
   })
   .meta({ id: 'lamp-by-resistance', description: 'A filament lamp, measured cold, that closes a loop.' });
 
@@ -225,8 +247,29 @@ const lampByRating = z
   .strictObject({
     kind: kind('lamp', 'A filament lamp that closes a loop.'),
     rated,
+    withstands,
   })
   .meta({ id: 'lamp-by-rating', description: 'A filament lamp of this rating that closes a loop.' });
+
+const fuseByResistance = z
+  .strictObject({
+    kind: kind('fuse', 'A fuse.'),
+    resistance: resistance('Its resistance, cold.'),
+    withstands,
+  })
+  .meta({ id: 'fuse-by-resistance', description: 'A fuse of this resistance.' });
+
+const fuseByRating = z
+  .strictObject({
+    kind: kind('fuse', 'A fuse.'),
+    rated: quantity(
+      'a current',
+      'Its rated current. The resistance of a blade fuse is estimated from it, widely.',
+      '10 A',
+    ),
+    withstands,
+  })
+  .meta({ id: 'fuse-by-rating', description: 'A blade fuse of this rated current.' });
 
 /** By name. The compiler asks for each that `words.ts` lists. */
 export const loadDefinitions = {
@@ -253,4 +296,6 @@ export const partDefinitions = {
   rtd,
   'lamp-by-resistance': lampByResistance,
   'lamp-by-rating': lampByRating,
+  'fuse-by-resistance': fuseByResistance,
+  'fuse-by-rating': fuseByRating,
 } as const satisfies Readonly<Record<FormName<'parts', Kind<'parts'>>, z.ZodType>>;

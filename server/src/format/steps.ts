@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { givenPattern, idPattern } from './ids.ts';
+import { givenPattern, idPattern, terminalPattern } from './ids.ts';
 import {
   across,
   each,
@@ -9,6 +9,7 @@ import {
   idsOr,
   group,
   keyword,
+  kind,
   place,
   probed,
   quantity,
@@ -16,6 +17,7 @@ import {
   target,
   text,
   touched,
+  yes,
 } from './values.ts';
 import { quantities } from './words.ts';
 import type { Verb } from './words.ts';
@@ -172,7 +174,8 @@ const readOneStep = step('read', "The loop's monitor reads it.", {
   outcomes: outcomesOfOne,
 });
 
-const measureStep = step('measure', 'Measures with a hand-held instrument.', {
+/** What is measured between two points. */
+const measured = {
   measure: keyword(quantities, 'What is measured.', 'resistance', 'voltage'),
   across: across(
     'Where the probes go: a side of a connector, or two terminals or nodes; of a voltage the plus first.',
@@ -191,6 +194,46 @@ const measureStep = step('measure', 'Measures with a hand-held instrument.', {
   ).optional(),
   windows: windows('114..126 Ω', 'below 0.5 V'),
   outcomes: outcomesOfOne,
+};
+
+const measureStep = step('measure', 'Measures with a hand-held instrument.', measured);
+
+const measureInsulationStep = step(
+  'measure-insulation',
+  'Measures how well something is insulated, with a voltage of the instrument.',
+  {
+    ...measured,
+    measure: kind('insulation', 'The resistance of insulation.'),
+    'at-voltage': quantity(
+      'an exact voltage',
+      'The voltage that the instrument puts between the probes.',
+      '500 V',
+    ),
+    discharged: yes(
+      'The instrument has taken away again what it charged, before the probes are lifted. Below 60 V only.',
+    ).optional(),
+  },
+);
+
+const { with: measuredWith, expect: measuredExpect, outcomes: measuredOutcomes } = measured;
+
+const measureCurrentStep = step('measure-current', 'Measures a direct current.', {
+  measure: kind('current', 'A direct current.'),
+  around: id(
+    'a part id',
+    'The part in the network, as one conductor, that the clamp is around. Its arrow points from the first node of `between` to the second.',
+    'ground-strap',
+  ).optional(),
+  in: group(
+    z.array(z.string().regex(terminalPattern)).min(2).max(2),
+    'both terminals of a pin',
+    'The two terminals of a pin of an unplugged connector between which the instrument stands, the more positive first.',
+    ['T1.battery.1', 'T1.harness.1'],
+  ).optional(),
+  with: measuredWith,
+  expect: measuredExpect,
+  windows: windows('0.1..0.5 A', 'below 20 mA'),
+  outcomes: measuredOutcomes,
 });
 
 const readSeveralStep = step('read-several', 'The monitors of several loops read them.', {
@@ -333,6 +376,8 @@ export const stepDefinitions = {
   'step-read': readOneStep,
   'step-read-several': readSeveralStep,
   'step-measure': measureStep,
+  'step-measure-insulation': measureInsulationStep,
+  'step-measure-current': measureCurrentStep,
   'step-read-codes': readCodesStep,
   'step-clear-codes': clearCodesStep,
   'step-inspect': inspectStep,
@@ -342,4 +387,6 @@ export const stepDefinitions = {
   'step-go': goStep,
   'step-stop': stopStep,
   'step-run': runStep,
-} as const satisfies Readonly<Record<`step-${Verb}` | 'step-read-several', z.ZodType>>;
+} as const satisfies Readonly<
+  Record<`step-${Verb}` | 'step-read-several' | 'step-measure-insulation' | 'step-measure-current', z.ZodType>
+>;

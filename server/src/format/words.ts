@@ -63,9 +63,16 @@ export function isVerb(word: string): word is Verb {
 }
 
 /** What can be measured by hand. */
-export const quantities = ['resistance', 'voltage'] as const;
+export const quantities = ['resistance', 'voltage', 'insulation', 'current'] as const;
 
 export type Quantity = (typeof quantities)[number];
+
+/** The definition of a `measure` step: what is measured decides what else stands in it. */
+export function measureForm(
+  quantity: string | undefined,
+): 'step-measure' | 'step-measure-insulation' | 'step-measure-current' {
+  return quantity === 'insulation' || quantity === 'current' ? `step-measure-${quantity}` : 'step-measure';
+}
 
 /**
  * The kinds that each section knows, with the definitions that each can be written by. Where there are several, the keys
@@ -98,6 +105,7 @@ const kinds = {
     thermistor: { 'thermistor-by-beta': ['r25', 'beta'], 'thermistor-by-coefficients': ['coefficients'] },
     rtd: { rtd: [] },
     lamp: { 'lamp-by-resistance': ['resistance'], 'lamp-by-rating': ['rated'] },
+    fuse: { 'fuse-by-resistance': ['resistance'], 'fuse-by-rating': ['rated'] },
   },
 } as const;
 

@@ -14,6 +14,7 @@ import type { Step } from '../text/procedure.ts';
 import { grouped } from '../text/remembered.ts';
 import type { Analysis } from './analysis.ts';
 import { nameOf, wayTo } from './file-names.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 export interface CardOptions {
   /** As it is to be printed. */
@@ -102,5 +103,5 @@ function cardReading(reading: Reading, step: Step | undefined): readonly CardRea
 /** To the last digit of the display, as the window beside it. */
 function nominalOf(amount: number | null, { instrument, quantity, accepted }: Reading): string | null {
   if (amount === null || accepted === null) return null;
-  return formatOnDisplay(amount, stepShowing(instrument, accepted), quantity);
+  return formatOnDisplay(amount, stepShowing(instrument, accepted), quantityFacts[quantity].dimension);
 }

@@ -4,6 +4,7 @@ import { formatWindow, roundOutward } from '../quantity/quantity.ts';
 import type { Expect, Quantity } from '../text/procedure.ts';
 import { resolutionAt } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** The window in which a reading is accepted, ohms or volts. A bound that is null does not exist; open lies above every number. */
 export type Accepted =
@@ -64,5 +65,5 @@ export function stepShowing(instrument: ReadBy | null, accepted: Accepted): numb
 
 /** The one text that hints, cards and the command line print. */
 export function printedWindow(accepted: Accepted, resolution: number, quantity: Quantity): string {
-  return formatWindow(accepted, resolution, quantity);
+  return formatWindow(accepted, resolution, quantityFacts[quantity].dimension);
 }

@@ -58,7 +58,7 @@ function instrument({ id, quantity, accuracy, range, leads }: ReadBy): readonly 
   return [
     {
       what: `error of ${id}`,
-      value: `at most ${formatAccuracy(accuracy, quantity)}, ${quantityFacts[quantity].beyond} beyond ${formatQuantity(range.most, quantity)}`,
+      value: `at most ${formatAccuracy(accuracy, quantityFacts[quantity].dimension)}, ${quantityFacts[quantity].beyond} beyond ${formatQuantity(range.most, quantityFacts[quantity].dimension)}`,
       source: inFile,
     },
     ...(leads === null

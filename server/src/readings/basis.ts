@@ -1,6 +1,8 @@
 import {
   coldResistance,
   filamentExponent,
+  fuseResistance,
+  fuseSpread,
   heaterSpread,
   hotResistance,
   hotToCold,
@@ -51,6 +53,13 @@ export function basisOf(model: PartModel): Basis | null {
       return {
         value: `${ohms} cold and hot, volts squared by watts within ${percent(heaterSpread)}`,
         source: 'common practice, no source',
+      };
+    }
+    case 'fuse-rating': {
+      const ohms = formatSpan(toThreeDigits(fuseResistance(model.amperes)), 'resistance');
+      return {
+        value: `estimated ${ohms}, ${fuseSpread.least} to ${fuseSpread.most} times that of usual cold blade fuses`,
+        source: 'as makers publish it, no standard',
       };
     }
     case 'thermistor':

@@ -101,6 +101,9 @@ type Weigh = (seen: Seen, readBy: ReadBy, good: Good, ranges: ConditionRanges) =
 
 const weighedBy: Readonly<Record<Quantity, Weigh>> = {
   resistance: weighedOhms,
+  insulation: weighedOhms,
+  // Where most sound circuits read a current is not told.
+  current: () => null,
   voltage: (seen, readBy, _, ranges) => weighedVoltage(seen, readBy, ranges),
 };
 

@@ -3,19 +3,29 @@ import { hardwareKey } from '../bench/hardware.ts';
 import { nameGroups } from '../bench/name-groups.ts';
 import { powerKey } from '../bench/power.ts';
 import {
+  currentWindow,
   hotUnstated,
-  indicateVoltage,
+  hotUnstatedFor,
+  indicateSigned,
   inputOf,
   leakSeen,
   leakWindow,
   networkWindow,
   windowOf,
 } from '../circuit/circuit.ts';
-import type { ConditionRanges, Indication, VoltageBetween, VoltageWindow } from '../circuit/circuit.ts';
+import type {
+  ConditionRanges,
+  Element,
+  InCurrent,
+  Indication,
+  VoltageBetween,
+  VoltageWindow,
+} from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Carrying, Id, Procedure } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { conditionsOf } from './conditions.ts';
-import { indicationOf, voltmeterOf } from './instruments.ts';
+import { ammeterOf, indicationOf, voltmeterOf } from './instruments.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { ownerOf } from './loop-network.ts';
 import type { Seen, Subject } from './subject.ts';
@@ -77,7 +87,7 @@ export function goodReadings(procedure: Procedure, { spend }: Effort): GoodReadi
 export function workOf({ island, quantity, loop }: Subject): number {
   const size = island.loops.reduce((sum, { elements }) => sum + elements.length, island.elements.length);
   const sources = island.elements.filter(({ kind }) => kind === 'source').length;
-  const perElement = loop !== null ? 20 : quantity === 'voltage' ? 20 * (sources + 2) : 50;
+  const perElement = loop !== null ? 20 : !quantityFacts[quantity].byOwnCurrent ? 20 * (sources + 2) : 50;
   return size * perElement;
 }
 
@@ -96,9 +106,12 @@ export function goodReading(subject: Subject, bench: LoopBench, ranges: Conditio
 export function readingOf(subject: Subject, seen: Seen, ranges: ConditionRanges): Good {
   switch (subject.quantity) {
     case 'resistance':
+    case 'insulation':
       return goodOhms(subject, seen, ranges);
     case 'voltage':
       return goodVoltage(subject, seen, ranges);
+    case 'current':
+      return goodCurrent(subject, seen, ranges);
   }
 }
 
@@ -147,13 +160,50 @@ function goodVoltage(
       if (missing.length > 0) return { ...unknown, missing };
       const { value, exact } = window;
       const floating = !areConnected([...network, ...sources], plus, minus);
-      return { ...unknown, circuit: value, indication: indicateVoltage(value, meter), exact, floating };
+      return { ...unknown, circuit: value, indication: indicateSigned(value, meter), exact, floating };
     }
   }
 }
 
 function missingIn(voltage: VoltageBetween, window: VoltageWindow, step: number): readonly Missing[] {
-  return hotUnstated(voltage, window, step).map((element) => ({ value: 'hot', of: ownerOf(element) }));
+  return hotUnstated(voltage, window, step).map(hotOf);
+}
+
+function hotOf(element: Element): Missing {
+  return { value: 'hot', of: ownerOf(element) };
+}
+
+function goodCurrent(
+  { instrument, carrying }: Subject,
+  { network, sources, probes }: Seen,
+  ranges: ConditionRanges,
+): Good {
+  const meter = instrument === null ? null : ammeterOf(instrument);
+  const through = throughMeter(carrying, probes, instrument?.burden ?? null);
+  if (meter === null || through === null) return unknown;
+  const window = currentWindow(network, sources, through, ranges);
+  switch (window.kind) {
+    case 'conflict':
+      return { ...unknown, conflict: window.sources };
+    case 'floating':
+      return unknown;
+    case 'number': {
+      const missing = hotUnstatedFor(network, sources, through, ranges, meter.resolution).map(hotOf);
+      if (missing.length > 0) return { ...unknown, missing };
+      const { value, exact } = window;
+      return { ...unknown, circuit: value, indication: indicateSigned(value, meter), exact };
+    }
+  }
+}
+
+/** null: the ohms of the instrument could not be read. */
+function throughMeter(
+  carrying: Carrying | null,
+  nodes: readonly [string, string],
+  burden: Span | null,
+): InCurrent | null {
+  if (carrying?.kind === 'clamp') return { kind: 'around', element: carrying.part };
+  return burden === null ? null : { kind: 'between', nodes, burden };
 }
 
 function areConnected(

@@ -42,7 +42,12 @@ function onDisplay(
 }
 
 /** A resistance is never below zero, so zero is as good as no limit; a voltage may be. */
-const leastOf: Readonly<Record<Quantity, number>> = { resistance: 0, voltage: -Infinity };
+const leastOf: Readonly<Record<Quantity, number>> = {
+  resistance: 0,
+  insulation: 0,
+  voltage: -Infinity,
+  current: -Infinity,
+};
 
 function limitsOf({ accepted, quantity }: Reading, { circuit, floating }: GoodOnBench): Span | null {
   if (circuit === 'open' || circuit === 'unknown' || accepted === null || accepted === 'open') return null;
@@ -65,6 +70,10 @@ export function guardedInWords(reading: Reading): string | null {
   const guarded = nearest === undefined ? null : guardedOf(reading, nearest);
   if (guarded === null) return null;
   if (guarded === 'empty') return 'no reading proves the circuit itself good: the instrument is too coarse';
-  const printed = formatWindow(guarded, reading.instrument?.resolution ?? 0, reading.quantity);
+  const printed = formatWindow(
+    guarded,
+    reading.instrument?.resolution ?? 0,
+    quantityFacts[reading.quantity].dimension,
+  );
   return `${printed} proves the circuit itself good`;
 }

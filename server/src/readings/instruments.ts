@@ -1,7 +1,8 @@
 import { indicate, indicateInRanges } from '../circuit/circuit.ts';
-import type { Indication, Instrument, Voltmeter } from '../circuit/circuit.ts';
+import type { Indication, Instrument, SignedMeter, Voltmeter } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Id, MeterRange, Monitor, Multimeter, Quantity } from '../text/procedure.ts';
+import type { Carrying, Id, MeterRange, Monitor, Multimeter, Quantity } from '../text/procedure.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** The instrument of a reading. What could not be read is null. */
 export interface ReadBy {
@@ -18,26 +19,45 @@ export interface ReadBy {
   readonly leads: Span | null;
   /** Of a voltmeter, the ohms between its terminals. */
   readonly input: Span | null;
+  /** Of what carries a current, the ohms between its terminals. */
+  readonly burden: Span | null;
   /** A monitor that sees paths to ground or a supply below this many ohms. */
   readonly leakBelow: number | null;
 }
 
 export function readByMonitor(monitor: Monitor): ReadBy {
   const { id, leakBelow } = monitor;
-  return { ...overall([monitor]), id, quantity: 'resistance', leads: null, input: null, leakBelow };
+  return {
+    ...overall([monitor]),
+    id,
+    quantity: 'resistance',
+    leads: null,
+    input: null,
+    burden: null,
+    leakBelow,
+  };
 }
 
 /** null: it has no range for the quantity. */
-export function readByMultimeter(meter: Multimeter, quantity: Quantity): ReadBy | null {
-  const { id, resistance, voltage, zeroed } = meter;
-  const common = { id, quantity, leakBelow: null };
+export function readByMultimeter(
+  meter: Multimeter,
+  quantity: Quantity,
+  carrying: Carrying | null = null,
+): ReadBy | null {
+  const { id, resistance, voltage, insulation, current, clamp, zeroed } = meter;
+  const common = { id, quantity, leads: null, input: null, burden: null, leakBelow: null };
   switch (quantity) {
     case 'resistance': {
       const leads = zeroed ? null : meter.leads;
-      return resistance && { ...overall([resistance, ...resistance.further]), ...common, leads, input: null };
+      return resistance && { ...overall([resistance, ...resistance.further]), ...common, leads };
     }
+    case 'insulation':
+      return insulation && { ...overall([insulation]), ...common };
+    case 'current':
+      if (carrying?.kind === 'clamp') return clamp && { ...overall([clamp]), ...common };
+      return current && { ...overall([current]), ...common, burden: current.burden };
     case 'voltage':
-      return voltage && { ...overall([voltage]), ...common, leads: null, input: voltage.input };
+      return voltage && { ...overall([voltage]), ...common, input: voltage.input };
   }
 }
 
@@ -61,7 +81,7 @@ export function instrumentOf(readBy: ReadBy, ohms = 0): Instrument | null {
 
 /** All of its ranges; null: a value could not be read. */
 function instrumentsOf({ quantity, ranges, leads }: ReadBy): readonly Instrument[] | null {
-  if (quantity !== 'resistance') return null;
+  if (quantityFacts[quantity].dimension !== 'resistance') return null;
   const read = ranges.flatMap(({ range, accuracy, resolution }): Instrument[] =>
     range === null || accuracy === null || resolution === null
       ? []
@@ -89,4 +109,10 @@ export function resolutionAt({ ranges, resolution }: ReadBy, amount: number): nu
 export function voltmeterOf({ quantity, range, accuracy, resolution, input }: ReadBy): Voltmeter | null {
   if (quantity !== 'voltage' || range === null || accuracy === null) return null;
   return resolution === null || input === null ? null : { range, accuracy, resolution, input };
+}
+
+/** What reads a current; null: a value could not be read. */
+export function ammeterOf({ quantity, range, accuracy, resolution }: ReadBy): SignedMeter | null {
+  if (quantity !== 'current' || range === null || accuracy === null) return null;
+  return resolution === null ? null : { range, accuracy, resolution };
 }

@@ -1,3 +1,4 @@
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { askedBy } from '../bench/asked.ts';
 import type { Proves } from '../bench/verification.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
@@ -40,7 +41,7 @@ function connectorsAround(
   thing: Id,
 ): readonly Id[] | null {
   const asked = askedBy(step);
-  if (asked?.of !== 'points') return null;
+  if (asked?.of !== 'points' || !quantityFacts[asked.step.quantity].showsCircuit) return null;
   const reading = readings.at(step.index, asked.step.of);
   // What could not be read may hold anything.
   if (reading === undefined) return [];

@@ -24,6 +24,8 @@ function valueInWords(resistance: Resistance): string {
     case 'lamp-rating':
     case 'heater-rating':
       return `${formatQuantity(resistance.volts, 'voltage')} ${formatQuantity(resistance.watts, 'power')}`;
+    case 'fuse-rating':
+      return `rated ${formatQuantity(resistance.amperes, 'current')}`;
     case 'copper-wire':
       return `${formatSpan(resistance.length, 'length')} of ${formatWire(resistance.wire)} copper`;
     case 'copper-coil':

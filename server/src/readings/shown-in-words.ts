@@ -2,6 +2,7 @@ import type { Indication } from '../circuit/circuit.ts';
 import { formatDigits } from '../quantity/quantity.ts';
 import type { Quantity } from '../text/procedure.ts';
 import type { Good } from './good.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** What an instrument can show, for people: `1.65 Ω to 2.81 Ω`, `open`, or both. To four digits. */
 export function shownInWords(indication: Indication | null, quantity: Quantity = 'resistance'): string {
@@ -18,7 +19,7 @@ export function ohmsInWords(ohms: number): string {
 
 /** Ohms or volts, to four digits. */
 export function amountInWords(amount: number, quantity: Quantity): string {
-  return formatDigits(amount, 4, quantity);
+  return formatDigits(amount, 4, quantityFacts[quantity].dimension);
 }
 
 /** What is to be known of a good reading behind what it shows: ` (an outer bound)`; often nothing. */

@@ -1,7 +1,8 @@
 import type { Measuring } from '../bench/asked.ts';
 import { nodeOf } from '../bench/same-nodes.ts';
 import type { Network, Source } from '../circuit/circuit.ts';
-import type { Loop, Procedure, Quantity } from '../text/procedure.ts';
+import { whereMeasured } from '../text/step-in-words.ts';
+import type { Carrying, Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork } from './island-network.ts';
@@ -9,6 +10,7 @@ import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { obstacleBetween } from './obstacles.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 
 /** What steps read or measure, and by what. */
 export interface Subject {
@@ -21,13 +23,15 @@ export interface Subject {
   readonly island: Island;
   /** The points between which it is measured; null: a monitor reads its own. */
   readonly probes: readonly [string, string] | null;
+  /** Of a current: how it is measured. */
+  readonly carrying: Carrying | null;
   /** What lies between the two points on a bench; null: a value could not be read, or something is in the way. */
   readonly seen: (bench: LoopBench) => Seen | null;
 }
 
 /** What is read as people say it: `stage-1-loop`, or `the resistance across K4.end`. */
-export function subjectInWords({ of, loop, quantity }: Subject): string {
-  return loop === null ? `the ${quantity} across ${of}` : of;
+export function subjectInWords({ of, loop, quantity, carrying }: Subject): string {
+  return loop === null ? `the ${quantityFacts[quantity].named} ${whereMeasured(carrying)} ${of}` : of;
 }
 
 /** What lies between two points. */
@@ -46,6 +50,7 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
     instrument: monitor === undefined ? null : readByMonitor(monitor),
     island: islandsOf(procedure).ofLoop(loop),
     probes: null,
+    carrying: null,
     seen: (bench) => {
       const compiled = loopNetwork(procedure, loop, bench);
       return compiled === null ? null : { ...compiled, sources: [] };
@@ -54,7 +59,7 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
 }
 
 export function measuredSubject(procedure: Procedure, step: Measuring): Subject {
-  const { across, quantity, of } = step;
+  const { across, quantity, of, carrying } = step;
   const island = islandsOf(procedure).ofProbes(across);
   const meter = procedure.multimeters.get(step.with);
   const probes = [nodeOf(across[0]), nodeOf(across[1])] as const;
@@ -62,9 +67,10 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
     of,
     quantity,
     loop: null,
-    instrument: meter === undefined ? null : readByMultimeter(meter, quantity),
+    instrument: meter === undefined ? null : readByMultimeter(meter, quantity, carrying),
     island,
     probes,
+    carrying,
     seen: (bench) => {
       const compiled = islandNetwork(procedure, island, bench);
       if (compiled === null || obstacleBetween(island, compiled, probes, quantity) !== null) return null;

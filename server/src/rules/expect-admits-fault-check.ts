@@ -1,3 +1,4 @@
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { acceptedWindow } from '../readings/accepted.ts';
 import type { Accepted } from '../readings/accepted.ts';
 import { classesShown } from '../readings/classes.ts';
@@ -30,8 +31,9 @@ interface Admitted {
 }
 
 function admitsFault(context: Context, reading: Reading): Seen | null {
-  const { accepted, instrument } = reading;
-  if (!expects(context, reading) || showsAbsence(reading)) return null;
+  const { accepted, instrument, quantity } = reading;
+  if (!quantityFacts[quantity].showsCircuit || !expects(context, reading) || showsAbsence(reading))
+    return null;
   if (accepted === null || instrument === null) return null;
   const resolution = instrument.resolution ?? 0;
   const sides = known(reading);

@@ -1,13 +1,16 @@
 import { formatSpan } from '../quantity/quantity.ts';
 import { proofLimit, unfitFor } from '../readings/proof.ts';
 import type { HighVoltage, Multimeter, Procedure, Source } from '../text/procedure.ts';
+import { overloaded } from './overload-check.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { isHighVoltage } from '../text/source-kinds.ts';
 
 /* Guards of high voltage: a source that no touch would be held against, and instruments that could never prove anything. */
 
 export const unguardedSourceFinder: Finder = { check: unguardedSources };
-export const unfitMeterFinder: Finder = { check: unfitMeters };
+export const unfitMeterFinder: Finder = {
+  check: (context) => [...unfitMeters(context), ...overloaded(context)],
+};
 
 function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
   if (!everyLoopIsRead(procedure)) return [];

@@ -37,6 +37,7 @@ function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
     ...item,
     step: (hardware, step, report) => {
       for (const issue of connectorIssues(procedure, id, hardware, step)) report(issue);
+      for (const issue of seriesIssues(id, hardware, step)) report(issue);
       return item.step(hardware, step, report);
     },
   };
@@ -58,6 +59,17 @@ function connectorIssues(procedure: Procedure, id: Id, hardware: Hardware, step:
         return [];
     }
   });
+}
+
+/** An instrument that carries a current stands in the place of a contact. */
+function seriesIssues(id: Id, hardware: Hardware, step: Step): readonly Issue[] {
+  const asked = askedBy(step);
+  const carrying = asked?.of === 'points' ? asked.step.carrying : null;
+  if (carrying?.kind !== 'series' || carrying.connector !== id) return [];
+  const state = stateOf(hardware, id);
+  if (state === 'unplugged') return [];
+  const message = `${id} is ${state} here: the current flows through its contact, not through the instrument. Unplug it first.`;
+  return [{ ...impossible(id, message), underline: ['in'] }];
 }
 
 /** Whether the connector of a source is open already is told of the source. */

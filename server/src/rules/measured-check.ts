@@ -3,6 +3,7 @@ import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { barIsClosed } from '../bench/hardware.ts';
 import type { Issue } from '../bench/issue.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
+import { whereMeasured } from '../text/step-in-words.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 
 /* What is measured by hand past a monitor, or across a closed shorting bar. */
@@ -23,7 +24,7 @@ function byMeasurement({ procedure, explorer, readings }: Context, look: Look): 
         return [
           {
             index: reading.index,
-            issue: { underline: ['across'], ...issue },
+            issue: { underline: [whereMeasured(reading.carrying)], ...issue },
             way: bench.arrival.way,
           },
         ];

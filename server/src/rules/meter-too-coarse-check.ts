@@ -1,3 +1,4 @@
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import { guardedOf } from '../readings/guarded.ts';
 import { amountInWords } from '../readings/shown-in-words.ts';
 import type { Reading } from '../readings/reading.ts';
@@ -15,7 +16,7 @@ export const meterTooCoarseFinder: Finder = { check: tooCoarse };
 function tooCoarse(context: Context): readonly Seen[] {
   const told = new Set<Id>();
   return context.readings.readings.flatMap((reading): Seen[] => {
-    if (showsAbsence(reading)) return [];
+    if (showsAbsence(reading) || !quantityFacts[reading.quantity].showsCircuit) return [];
     // The limits of a stated window are the author's; what comes of circuit and instrument is the same at every step.
     if (reading.instrument === null || expects(context, reading) || told.has(reading.of)) return [];
     const side = known(reading).find(

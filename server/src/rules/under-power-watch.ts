@@ -1,12 +1,14 @@
 import { changesTo } from '../bench/changes.ts';
 import { drawsArcs, energyKey, energyOf, owesAsMuch } from '../bench/energy.ts';
-import type { Energy, EnergyOf } from '../bench/energy.ts';
+import type { Energy, EnergyOf, Tested } from '../bench/energy.ts';
 import type { Watcher } from '../bench/explore.ts';
-import { fragmentsOf } from '../bench/fragments.ts';
-import type { FragmentIndex, Fragments } from '../bench/fragments.ts';
+import { fragmentsOf, probed } from '../bench/fragments.ts';
+import type { FragmentIndex } from '../bench/fragments.ts';
 import type { Issue } from '../bench/issue.ts';
+import type { Hardware } from '../bench/hardware.ts';
 import { running } from '../bench/run.ts';
-import { nodeOf } from '../bench/same-nodes.ts';
+import { touchesOf } from '../bench/touch.ts';
+import type { Touch } from '../bench/touch.ts';
 import { zonesOf } from '../bench/supplies.ts';
 import type { Zone } from '../bench/supplies.ts';
 import { askedBy } from '../bench/asked.ts';
@@ -23,6 +25,8 @@ import {
   initiatorProbed,
   poweredMeasurement,
   replacedUnderPower,
+  stillTested,
+  testedElectronics,
 } from './under-power-words.ts';
 
 /*
@@ -59,16 +63,12 @@ function watchZone(context: Context, zone: Zone): Watcher<Energy> {
     covers: owesAsMuch,
     step: (state, step, report) => {
       for (const issue of judge(state, step)) report(issue);
-      return energy.after(state, step);
+      // One mistake, one finding: what was touched in spite of it counts as discharged from there on.
+      const touched = testTouched(context.procedure, energy, state, step).flatMap(({ at }) => at);
+      return energy.after(touched.length === 0 ? state : energy.withoutTest(state, touched), step);
     },
+    take: (state, step, { taken }) => energy.taken(state, step, taken),
   };
-}
-
-/** Where probes touch by hand, ground aside. */
-function probed(fragments: Fragments, step: Step): readonly FragmentIndex[] {
-  const asked = askedBy(step);
-  if (asked?.of !== 'points') return [];
-  return asked.step.across.map((probe) => fragments.at(nodeOf(probe))).filter((index) => index !== null);
 }
 
 /** Connectors, loads and things that a step works at. */
@@ -78,6 +78,30 @@ function worked(step: Step): readonly Id[] {
     ...changesTo('things', step).flatMap(({ replaced }) => membersOf(replaced)),
     ...changesTo('load', step).flatMap(({ at }) => (at === null ? [] : [at.connector])),
   ];
+}
+
+/** What hands touch although an insulation tester left its voltage there. */
+interface TestTouched {
+  readonly touch: Touch;
+  readonly at: readonly FragmentIndex[];
+  readonly test: Tested;
+}
+
+function testTouched(
+  procedure: Procedure,
+  energy: EnergyOf,
+  state: Energy,
+  step: Step,
+): readonly TestTouched[] {
+  if (state.tested.every(({ volts }) => volts === 0)) return [];
+  const fragments = fragmentsOf(procedure);
+  const touches = touchesOf(step, (load) => state.hardware.loads.get(load));
+  return touches.flatMap((touch): readonly TestTouched[] => {
+    const { id, side } = touch;
+    const at = side === undefined ? fragments.of(id) : fragments.onSide(id, side);
+    const test = energy.tested(state, at);
+    return test.volts === 0 ? [] : [{ touch, at, test }];
+  });
 }
 
 function judgeOf(
@@ -96,6 +120,11 @@ function judgeOf(
       .flatMap((index) => fragments.all[index]?.parts ?? [])
       .filter((id) => isStage(procedure.parts.get(id)));
     const issues: Issue[] = stages.length > 0 ? [initiatorProbed(step, [...new Set(stages)])] : [];
+    // An initiator there is told of already, and is the graver.
+    if (step.tester !== null && stages.length === 0) {
+      const weak = notBearing(procedure, piece, state.hardware, step.tester.volts);
+      if (weak.length > 0) issues.push(testedElectronics(step, step.tester.volts, weak));
+    }
     if (!quantityFacts[step.quantity].byOwnCurrent || piece.length === 0) return issues;
     const on = energy.poweredBy(state, piece);
     if (on.length > 0) issues.push(poweredMeasurement(procedure, step, on, state.power));
@@ -136,8 +165,10 @@ function judgeOf(
     );
 
   return (state, step) => {
+    const [left] = testTouched(procedure, energy, state, step);
+    const issues = left === undefined ? [] : [stillTested(step, left.touch, left.test)];
     const asked = askedBy(step);
-    if (asked?.of === 'points') return measuring(state, asked.step);
+    if (asked?.of === 'points') return [...issues, ...measuring(state, asked.step)];
     const ofConnectors = changesTo('connector', step)
       .filter(({ to, source }) => to !== 'unlocked' && source === null)
       .flatMap(({ id }) => opening(state, step, id, fragments.of(id)));
@@ -148,8 +179,30 @@ function judgeOf(
       const places = [...left, ...(at === null ? [] : [at])];
       return opening(state, step, id, places.flatMap(fragments.under));
     });
-    return [...ofConnectors, ...ofLoads, ...replacing(state, step)];
+    return [...issues, ...ofConnectors, ...ofLoads, ...replacing(state, step)];
   };
+}
+
+/** What hangs in a piece and does not bear so many volts of an insulation tester; electronics and sources bear none. */
+function notBearing(
+  procedure: Procedure,
+  piece: readonly FragmentIndex[],
+  { loads }: Hardware,
+  volts: number,
+): readonly Id[] {
+  const { parts, connectors, monitors, sources, regulated } = procedure;
+  const fragments = fragmentsOf(procedure);
+  const inside = new Set(piece);
+  const members = piece.flatMap((index) => [...(fragments.all[index]?.members ?? [])]);
+  const fitted = [...loads].flatMap(([id, place]) =>
+    fragments.under(place).some((index) => inside.has(index)) ? [id] : [],
+  );
+  const bears = (id: Id): boolean => {
+    if (monitors.has(id) || sources.has(id) || regulated.has(id)) return false;
+    const thing = parts.get(id) ?? connectors.get(id) ?? procedure.loads.get(id);
+    return thing === undefined || (thing.withstands ?? 0) >= volts;
+  };
+  return [...new Set([...members, ...fitted])].filter((id) => !bears(id));
 }
 
 function isMadeToBeChanged({ parts }: Procedure, id: Id): boolean {

@@ -3,8 +3,12 @@ import type { Issue } from '../bench/issue.ts';
 import { owedByAll } from '../bench/owed.ts';
 import type { Power } from '../bench/power.ts';
 import type { Supply } from '../bench/supplies.ts';
-import { formatWait } from '../quantity/quantity.ts';
+import type { Tested } from '../bench/energy.ts';
+import type { Touch } from '../bench/touch.ts';
+import { formatQuantity, formatWait } from '../quantity/quantity.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
+import { whereMeasured } from '../text/step-in-words.ts';
+import { quantityFacts } from '../text/quantity-kinds.ts';
 import type { Path } from '../text/where.ts';
 import { listed } from './words.ts';
 
@@ -15,7 +19,7 @@ export function initiatorProbed(step: Measuring, stages: readonly Id[]): Issue {
   return {
     rule: 'meter-across-live',
     subject: stages[0] ?? step.of,
-    underline: ['across'],
+    underline: [whereMeasured(step.carrying)],
     message:
       `${listed(stages)} ${hangs} on ${step.of} here: an instrument that is held there by hand can fire ${stages.length === 1 ? 'it' : 'them'}. ` +
       'Needed before: a connector unplugged between the probes and the stage. To test its circuit, fit a load in its place and read the control unit.',
@@ -24,7 +28,7 @@ export function initiatorProbed(step: Measuring, stages: readonly Id[]): Issue {
 
 export function poweredMeasurement(
   procedure: Procedure,
-  { of, with: meter, quantity }: Measuring,
+  { of, with: meter, quantity, carrying }: Measuring,
   on: readonly Supply[],
   power: Power,
 ): Issue {
@@ -32,25 +36,59 @@ export function poweredMeasurement(
     rule: 'powered-measurement',
     subject: of,
     cause: causeOf(on),
-    underline: ['across'],
+    underline: [whereMeasured(carrying)],
     message:
-      `${poweredInWords(on)}: what ${meter} shows there is no ${quantity}, and ${meter} or what it is held to can be damaged. ` +
+      `${poweredInWords(on)}: what ${meter} shows there is no ${quantityFacts[quantity].named}, and ${meter} or what it is held to can be damaged. ` +
       `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged between them.`,
   };
 }
 
 export function chargedMeasurement(
-  { of, with: meter, quantity }: Measuring,
+  { of, with: meter, quantity, carrying }: Measuring,
   owed: number,
   whole: number,
 ): Issue {
   return {
     rule: 'powered-measurement',
     subject: of,
-    underline: ['across'],
+    underline: [whereMeasured(carrying)],
     message:
-      `What ${meter} is held to can still be charged, and what it shows then is no ${quantity}: ${stillOwed(owed, whole)}. ` +
+      `What ${meter} is held to can still be charged, and what it shows then is no ${quantityFacts[quantity].named}: ${stillOwed(owed, whole)}. ` +
       `Needed before: \`wait: ${formatWait(owed)}\`.`,
+  };
+}
+
+export function testedElectronics(step: Measuring, volts: number, weak: readonly Id[]): Issue {
+  const tested = formatQuantity(volts, 'voltage');
+  const named = weak.slice(0, mostNamed);
+  const left = weak.length - named.length;
+  return {
+    rule: 'insulation-on-electronics',
+    subject: weak[0] ?? step.of,
+    underline: [whereMeasured(step.carrying)],
+    message:
+      `${step.with} puts ${tested} on ${listed([...named, ...(left > 0 ? [`${left} more`] : [])])} here, and nothing says that ${weak.length === 1 ? 'it bears' : 'they bear'} that: it destroys electronics. ` +
+      'Needed before: a connector unplugged that parts them from the probes. Of parts, connectors and loads that bear it state `withstands`.',
+  };
+}
+
+/** So many things are named in one message. */
+const mostNamed = 4;
+
+export function stillTested(step: Step, { id, place }: Touch, { volts, owed }: Tested): Issue {
+  const way =
+    owed < Infinity
+      ? `\`wait: ${formatWait(owed)}\`, the time in which the instrument takes it away, or \`discharged: true\` at the measurement`
+      : volts < 60
+        ? '`discharged: true` at the measurement, or a `prove-dead` there'
+        : 'a `prove-dead` there';
+  return {
+    rule: 'short-wait',
+    subject: id,
+    underline: place,
+    message:
+      `${id} can still hold the ${formatQuantity(volts, 'voltage')} of the insulation measurement before. ` +
+      `Needed before \`${step.verb}\`: ${way}.`,
   };
 }
 

@@ -39,6 +39,12 @@ function undefinedWindow(context: Context, reading: Reading): Seen | null {
   const unknown = cannotBe(reading);
   if (unknown !== null) return seen(context, reading, 'window-undefined', unknown, []);
   if (expects(context, reading)) return null;
+  if (isOpenInsulation(reading)) {
+    const message =
+      `${soundly(reading)} is open where it is sound, and no instrument shows that for certain. ` +
+      'State with `expect` from where it counts as sound, such as `above 500 kΩ`.';
+    return seen(context, reading, 'window-undefined', message, []);
+  }
   const open = openThroughout(context, reading);
   if (open !== null) {
     const message =
@@ -65,6 +71,12 @@ function undefinedMixture(context: Context, reading: Reading, mixed: readonly [S
     `${soundly(reading)} reads a number here when ${benchInWords(number.arrival.state)}, ` +
     `and open when ${benchInWords(open.arrival.state)}: read it in two steps, or state \`expect\`.`;
   return seen(context, reading, 'window-undefined', message, mixed);
+}
+
+function isOpenInsulation(reading: Reading): boolean {
+  return (
+    reading.quantity === 'insulation' && known(reading).some(({ indication }) => showsOnlyOpen(indication))
+  );
 }
 
 /** Why nothing can be computed on one of the benches; null: there is no such reason. */

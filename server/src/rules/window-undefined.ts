@@ -7,7 +7,7 @@ export const windowUndefined: Rule = {
   severity: 'error',
   stage: 'windows',
   meaning:
-    'A sound circuit reads a number on one path and open on another, and no `expect` says which; or it cannot be as it is written, with sources against each other or a leak.',
+    'A sound circuit reads a number on one path and open on another, and no `expect` says which; insulation that is sound where it is open has no `expect`; or it cannot be as it is written, with sources against each other or a leak.',
   why: 'There is no window that could be printed for the step.',
   source: 'a consequence of the circuit as written',
   finder: windowUndefinedFinder,

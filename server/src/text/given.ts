@@ -44,6 +44,8 @@ const namedBeside: ReadonlyMap<string, Naming> = new Map([
   ['known', 'as-given'],
   ['with', 'as-given'],
   ['across', 'as-given'],
+  ['around', 'as-given'],
+  ['in', 'as-given'],
   ['at', 'as-given'],
   ['of', 'as-given'],
   ['to', 'as-given'],

@@ -22,7 +22,11 @@ export function namedInStep(step: Step): readonly Id[] {
     case 'read':
       return step.loops;
     case 'measure':
-      return [step.with, ...step.across.flatMap(connectorAt)];
+      return [
+        step.with,
+        ...(step.carrying?.kind === 'clamp' ? [step.carrying.part] : []),
+        ...step.across.flatMap(connectorAt),
+      ];
     case 'read-codes':
     case 'clear-codes':
       return [step.monitor];

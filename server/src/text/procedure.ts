@@ -92,6 +92,22 @@ export interface Multimeter extends Defined {
         readonly input: Span | null;
       })
     | null;
+  /** Ohms, with a voltage of its own. */
+  readonly insulation:
+    | (MeterRange & {
+        /** Seconds in which it takes away again what it charged. null: not known. */
+        readonly discharge: number | null;
+      })
+    | null;
+  /** Amperes that flow through it. */
+  readonly current:
+    | (MeterRange & {
+        /** The ohms between its terminals. */
+        readonly burden: Span | null;
+      })
+    | null;
+  /** Amperes of a conductor that its clamp is around. */
+  readonly clamp: MeterRange | null;
   /** Ohms of both leads together. null: not stated, or not readable. */
   readonly leads: Span | null;
   /** The leads are taken out of its readings. */
@@ -105,7 +121,13 @@ export interface MeterRange {
   readonly resolution: number | null;
 }
 
-export interface Load extends Defined {
+/** What an insulation tester may be held to. */
+interface Insulated extends Defined {
+  /** The volts that it bears. null: none are stated, or they could not be read. */
+  readonly withstands: number | null;
+}
+
+export interface Load extends Insulated {
   readonly kind: Kind<'loads'>;
   /** null: unreadable. */
   readonly resistance: Resistance | null;
@@ -125,7 +147,7 @@ export interface Entry extends Defined {
 
 export type PartKind = Kind<'parts'>;
 
-export interface Part extends Defined {
+export interface Part extends Insulated {
   readonly kind: PartKind;
   /** `two-conductor` parts stand inside a loop, per conductor; `end` parts close it. */
   readonly form: 'two-conductor' | 'end';
@@ -143,7 +165,7 @@ export interface Part extends Defined {
   readonly voltage: Span | null;
 }
 
-export interface Connector extends Defined {
+export interface Connector extends Insulated {
   readonly contact: Span | null;
   readonly shortingBar: ShortingBar | null;
   /** Its two halves; in a loop the first is nearer the monitor. */
@@ -213,6 +235,10 @@ export interface Terminal {
 export type Probe = Terminal | { readonly node: NodeName };
 
 export type { Quantity };
+
+/** How a current is measured. */
+export type Carrying =
+  { readonly kind: 'clamp'; readonly part: Id } | { readonly kind: 'series'; readonly connector: Id };
 
 /** A window beside the accepted one, with its name. */
 export interface NamedWindow {
@@ -318,11 +344,15 @@ export type Action =
   | {
       readonly verb: 'measure';
       readonly quantity: Quantity;
-      /** Of a voltage the plus first. */
+      /** Of a voltage the plus first; of a current the way that counts as positive. */
       readonly across: readonly [Probe, Probe];
       /** The same as people say it: `K30.monitor`, `bus-high..bus-low`. */
       readonly of: string;
       readonly with: Id;
+      /** Of insulation alone: the volts that the instrument puts there, and whether it has taken them away again. */
+      readonly tester: { readonly volts: number; readonly discharged: boolean } | null;
+      /** Of a current alone: a part that the clamp is around, or an unplugged connector that the instrument bridges. */
+      readonly carrying: Carrying | null;
       readonly expect: Expect | null;
       readonly windows: readonly NamedWindow[];
       readonly outcomes: readonly Outcome[] | null;

@@ -7,6 +7,7 @@ import type { Connector, Id, ShortingBar, Side } from './procedure.ts';
 import { span } from './quantities.ts';
 import { byId, entriesIn } from './read-entries.ts';
 import { goesWithAnother, ids } from './read-sources.ts';
+import { withstood } from './read-withstands.ts';
 import type { Reader } from './reader.ts';
 import type { Path } from './where.ts';
 
@@ -26,6 +27,7 @@ export function readConnectors(reader: Reader): ReadonlyMap<string, Connector> {
         shortingBar: bar === undefined ? null : readBar(bar, sides, at, report),
         sides,
         carries: readCarried(values.carries, [...path, 'carries'], reader),
+        withstands: withstood(node, path, report),
       };
     }),
   );

@@ -19,10 +19,10 @@ function windowOf(
   report: Report,
 ): NamedWindow['window'] | null {
   const isLimit = /^\s*(?:below|above)\b/i.test(written);
-  const { isSigned } = quantityFacts[quantity];
+  const { dimension, isSigned } = quantityFacts[quantity];
   return isLimit
-    ? limit(written, quantity, path, report, isSigned)
-    : range(written, quantity, path, report, isSigned);
+    ? limit(written, dimension, path, report, isSigned)
+    : range(written, dimension, path, report, isSigned);
 }
 
 /** The further windows of a step in written order; null: one could not be read, or two have values in common. */

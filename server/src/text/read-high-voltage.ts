@@ -81,7 +81,7 @@ function sourceOf(id: unknown, kind: Source['kind'], path: Path, context: Action
 /** A multimeter that measures a quantity; null: it is none, which has been reported. */
 export function meterOf(
   id: unknown,
-  quantity: Quantity,
+  quantity: Quantity | 'clamp',
   path: Path,
   { reader, bench }: ActionReader,
 ): Id | null {
@@ -98,7 +98,7 @@ export function meterOf(
     return null;
   }
   if (nodeAt(reader.root, [...meter.path, quantity]) !== undefined) return id;
-  const message = `\`${id}\` measures no ${quantity}: its entry has no \`${quantity}\`.`;
+  const message = `\`${id}\` ${quantity === 'clamp' ? 'has no clamp' : `measures no ${quantity}`}: its entry has no \`${quantity}\`.`;
   const related = [{ at: keyAt(meter.path), message: `\`${id}\` is named here.` }];
   reader.report({ rule: 'wrong-id', at, message, subject: id, related });
   return null;

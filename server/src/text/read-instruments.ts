@@ -1,3 +1,4 @@
+import { quantities } from '../format/words.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { checkEntry } from './check-entry.ts';
 import { keyAt, valueAt } from './problem.ts';
@@ -52,8 +53,8 @@ function readMultimeter({ id, path, node }: RawEntry, { report }: Reader): Multi
   const named = `The multimeter \`${id}\``;
   const { values, bad } = checkEntry('multimeter', node, path, { named }, report);
   const has = (key: string): boolean => entryOf(node, key) !== undefined;
-  if (!has('resistance') && !has('voltage') && bad.size === 0) {
-    const message = `${named} needs \`resistance\` or \`voltage\`: what it measures, and how well.`;
+  if (!quantities.some(has) && !has('clamp') && bad.size === 0) {
+    const message = `${named} needs \`resistance\`, \`voltage\`, \`insulation\`, \`current\` or \`clamp\`: what it measures, and how well.`;
     report({ rule: 'missing-key', at: keyAt(path), message, subject: id });
   }
   if (has('leads') && has('zeroed')) {
@@ -64,7 +65,7 @@ function readMultimeter({ id, path, node }: RawEntry, { report }: Reader): Multi
     const message = `${named} measures resistance, so it needs \`leads\`, such as \`0.1..0.3 Ω\`, or \`zeroed: true\`.`;
     report({ rule: 'missing-key', at: keyAt(path), message, subject: id });
   }
-  const { resistance, voltage } = values;
+  const { resistance, voltage, insulation, current, clamp } = values;
   const ohms = [...path, 'resistance'];
   const volts = [...path, 'voltage'];
   return {
@@ -86,6 +87,21 @@ function readMultimeter({ id, path, node }: RawEntry, { report }: Reader): Multi
             ...rangeOf(voltage, 'voltage', volts, report),
             input: span(voltage.input, 'resistance', [...volts, 'input'], report),
           },
+    insulation:
+      insulation === undefined
+        ? null
+        : {
+            ...rangeOf(insulation, 'resistance', [...path, 'insulation'], report),
+            discharge: positive(insulation.discharge, 'time', [...path, 'insulation', 'discharge'], report),
+          },
+    current:
+      current === undefined
+        ? null
+        : {
+            ...rangeOf(current, 'current', [...path, 'current'], report),
+            burden: span(current.burden, 'resistance', [...path, 'current', 'burden'], report),
+          },
+    clamp: clamp === undefined ? null : rangeOf(clamp, 'current', [...path, 'clamp'], report),
     leads: span(values.leads, 'resistance', [...path, 'leads'], report),
     zeroed: values.zeroed === true,
   };

@@ -1,12 +1,13 @@
 import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
-import { valueAt } from './problem.ts';
-import type { Action, NodeName, Probe } from './procedure.ts';
+import { keyAt, valueAt } from './problem.ts';
+import type { Action, Carrying, NodeName, Probe, Quantity } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
 import { namedNodes, pinsOf } from './read-network.ts';
+import { positive } from './quantities.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { areComplete } from './read-places.ts';
 import { someOf } from './some-of.ts';
@@ -18,31 +19,116 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
   const { report } = context.reader;
   const quantity = quantities.find((one) => one === values.measure);
   if (quantity === undefined) return null;
-  const across = acrossOf(values.across, [...path, 'across'], context);
-  const meter = meterOf(values.with, quantity, [...path, 'with'], context);
+  const carried = quantity === 'current' ? carriedOf(values, context) : null;
+  const across =
+    quantity === 'current'
+      ? (carried?.across ?? null)
+      : acrossOf(values.across, [...path, 'across'], quantity, context);
+  const carrying = carried?.carrying ?? null;
+  const key = carrying?.kind === 'clamp' ? 'clamp' : quantity;
+  const meter = meterOf(values.with, key, [...path, 'with'], context);
   const expected = typeof values.expect === 'string' ? values.expect : null;
   const expect = expected === null ? null : expectOf(expected, quantity, [...path, 'expect'], report);
+  const tester = quantity === 'insulation' ? testerOf(values, context) : null;
   const windows = windowsOf(values.windows, quantity, [...path, 'windows'], report);
   const outcomes = outcomesOfOne(context);
   if (across === null || meter === null || windows === null || (expected !== null && expect === null))
     return null;
-  return { verb: 'measure', quantity, ...across, with: meter, expect, windows, outcomes };
+  if (quantity === 'insulation' && tester === null) return null;
+  return { verb: 'measure', quantity, ...across, with: meter, tester, carrying, expect, windows, outcomes };
+}
+
+/** Volts. At this and above nobody's word is taken for it that something is discharged (ISO 6469-3, class B). */
+const provenFrom = 60;
+
+function testerOf(
+  values: Readonly<Record<string, unknown>>,
+  { path, reader: { report } }: ActionReader,
+): Extract<Action, { readonly verb: 'measure' }>['tester'] {
+  const written = values['at-voltage'];
+  const at = [...path, 'at-voltage'];
+  const volts = positive(typeof written === 'string' ? written : undefined, 'voltage', at, report);
+  if (volts === null) return null;
+  const discharged = values.discharged === true;
+  if (discharged && volts >= provenFrom) {
+    const message = `From ${provenFrom} V on this is no proof: what was charged counts as charged until a \`prove-dead\` there.`;
+    report({ rule: 'wrong-value', at: keyAt([...path, 'discharged']), message });
+    return null;
+  }
+  return { volts, discharged };
 }
 
 type Across = Pick<Extract<Action, { readonly verb: 'measure' }>, 'across' | 'of'>;
 
-function acrossOf(written: unknown, path: Path, context: ActionReader): Across | null {
+function acrossOf(written: unknown, path: Path, quantity: Quantity, context: ActionReader): Across | null {
   if (typeof written === 'string') return acrossSide(written, path, context);
   const [one, other] = Array.isArray(written) ? (written as unknown[]) : [];
   if (typeof one !== 'string' || typeof other !== 'string') return null;
-  const first = probeAt(one, [...path, 0], context);
-  const second = probeAt(other, [...path, 1], context);
+  const first = probeAt(one, [...path, 0], quantity, context);
+  const second = probeAt(other, [...path, 1], quantity, context);
   if (one === other) {
     const message = 'The probes touch two different points.';
     context.reader.report({ rule: 'wrong-value', at: valueAt([...path, 1]), message, subject: other });
     return null;
   }
   return first === null || second === null ? null : { across: [first, second], of: `${one}..${other}` };
+}
+
+interface Carried {
+  readonly across: Across;
+  readonly carrying: Carrying;
+}
+
+/** Where a current is measured: around one conductor, or between the terminals of an unplugged pin. */
+function carriedOf(values: Readonly<Record<string, unknown>>, context: ActionReader): Carried | null {
+  const { path } = context;
+  const { around, in: between } = values;
+  if ((around === undefined) === (between === undefined)) {
+    const message =
+      'A current is measured either `around:` a part with a clamp, or `in:` both terminals of a pin of an unplugged connector.';
+    const at = keyAt(around === undefined ? path : [...path, 'in']);
+    context.reader.report({ rule: around === undefined ? 'missing-key' : 'wrong-value', at, message });
+    return null;
+  }
+  if (typeof around === 'string') return clampedOf(around, [...path, 'around'], context);
+  return Array.isArray(between) ? inSeries(between as unknown[], [...path, 'in'], context) : null;
+}
+
+/** Around one conductor; what has two in a loop reads zero in a clamp. */
+function clampedOf(part: string, path: Path, { bench, reader }: ActionReader): Carried | null {
+  const { names, report } = reader;
+  if (lookUp(names, part, ['parts'], valueAt(path), report) === null) return null;
+  const element = bench.network.elements.find(({ kind, id }) => kind === 'part' && id === part);
+  if (element !== undefined) {
+    const [from, to] = element.between;
+    const across = [probeOfNode(from), probeOfNode(to)] as const;
+    return { across: { across, of: part }, carrying: { kind: 'clamp', part } };
+  }
+  if (!bench.network.complete) return null;
+  const isPair = [...bench.loops.values()].some(({ elements }) => elements.some(({ id }) => id === part));
+  const message = isPair
+    ? `A clamp around \`${part}\` is around both conductors of its loop and reads zero. It goes around one conductor: a part of the network.`
+    : `\`${part}\` stands nowhere in the network: nothing flows there.`;
+  report({ rule: 'wrong-id', at: valueAt(path), message, subject: part });
+  return null;
+}
+
+function probeOfNode(node: NodeName): Probe {
+  const [connector = '', side, pin] = node.split('.');
+  return side === undefined || pin === undefined ? { node } : { connector, side, pin };
+}
+
+function inSeries(written: readonly unknown[], path: Path, context: ActionReader): Carried | null {
+  const found = acrossOf(written, path, 'current', context);
+  if (found === null) return null;
+  const [one, other] = found.across;
+  const isOnePin =
+    !('node' in one) && !('node' in other) && one.connector === other.connector && one.pin === other.pin;
+  if (isOnePin) return { across: found, carrying: { kind: 'series', connector: one.connector } };
+  const message =
+    'The instrument takes the place of one pin of an unplugged connector: both terminals are of that pin, one on each side.';
+  context.reader.report({ rule: 'wrong-value', at: valueAt([...path, 1]), message });
+  return null;
 }
 
 /** Both poles of a side, where it is plain which pins these are. */
@@ -76,10 +162,12 @@ function acrossSide(
   return null;
 }
 
-function probeAt(written: string, path: Path, context: ActionReader): Probe | null {
+function probeAt(written: string, path: Path, quantity: Quantity, context: ActionReader): Probe | null {
   const { bench, reader } = context;
   const { names, report } = reader;
   const [name = '', side, pin] = written.split('.');
+  // Insulation is measured to a ground to which nothing leads.
+  if (written === 'ground' && quantity === 'insulation') return { node: written };
   if (side === undefined || pin === undefined) return nodeAt(written, path, context);
   if (lookUp(names, name, ['connectors'], valueAt(path, [0, name.length]), report) === null) return null;
   const connector = bench.connectors.get(name);

@@ -7,6 +7,7 @@ import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
 import { ofSeries, rated, readResistance, stated, statedCold } from './read-resistance.ts';
+import { withstood } from './read-withstands.ts';
 import type { Reader } from './reader.ts';
 import type { Resistance } from './resistance.ts';
 
@@ -19,8 +20,9 @@ function readLoad(entry: RawEntry, { report }: Reader): Load | null {
   const kind = kindOf('loads', entry, report);
   if (kind === null) return null;
   const rules = { named: `The load \`${id}\``, later: laterEntryKeys.loads };
+  const withstands = withstood(node, path, report);
   const load = (resistance: Resistance | null, opensShortingBar = false): Load => {
-    return { id, path, kind, resistance, opensShortingBar };
+    return { id, path, kind, resistance, opensShortingBar, withstands };
   };
   const form = formOf('loads', kind, entry, report);
   switch (form) {
@@ -60,6 +62,7 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
     statedInert: false,
     noFire: null,
     voltage: null,
+    withstands: kind === 'initiator' ? null : withstood(node, path, report),
   };
   switch (kind) {
     case 'initiator': {
@@ -87,6 +90,7 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
     case 'thermistor':
     case 'rtd':
     case 'lamp':
+    case 'fuse':
       return { ...part, resistance: readResistance(kind, entry, rules, reader, entries) };
   }
 }

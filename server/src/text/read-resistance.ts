@@ -2,6 +2,7 @@ import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
 import type { Entry, Id, PartKind } from './procedure.ts';
+import { valueAt } from './problem.ts';
 import { aboveZero, exact, positive, rating, span, wire } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
@@ -35,6 +36,7 @@ export function readResistance(
     case 'series':
     case 'switch':
     case 'cable-by-resistance':
+    case 'fuse-by-resistance':
       return stated(checkEntry(form, node, path, rules, report).values.resistance, path, report);
     case 'lamp-by-resistance':
     case 'heater-by-resistance':
@@ -43,6 +45,8 @@ export function readResistance(
       return rated('lamp-rating', checkEntry(form, node, path, rules, report), path, report);
     case 'heater-by-rating':
       return rated('heater-rating', checkEntry(form, node, path, rules, report), path, report);
+    case 'fuse-by-rating':
+      return fuseRating(checkEntry(form, node, path, rules, report).values.rated, path, report);
     case 'resistor':
       return ofSeries(checkEntry(form, node, path, rules, report), path, report);
     case 'cable-by-size': {
@@ -108,6 +112,19 @@ export function rated(
 ): Resistance | null {
   const found = rating(values.rated, [...path, 'rated'], report);
   return found === null ? null : { kind, ...found };
+}
+
+/** The rated currents of blade fuses up to 40 A, in ampere (ISO 8820-3). */
+const fuseRatings = [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40];
+
+function fuseRating(text: string | undefined, path: Path, report: Report): Resistance | null {
+  const at = [...path, 'rated'];
+  const amperes = positive(text, 'current', at, report);
+  if (amperes === null) return null;
+  if (fuseRatings.includes(amperes)) return { kind: 'fuse-rating', amperes };
+  const message = `Blade fuses are rated ${fuseRatings.join(', ')} A. Measure any other fuse and state its \`resistance\`.`;
+  report({ rule: 'wrong-value', at: valueAt(at), message });
+  return null;
 }
 
 /** A resistor, of a series or not. */

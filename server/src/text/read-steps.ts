@@ -1,3 +1,4 @@
+import { measureForm } from '../format/words.ts';
 import { isVerb, verbs } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import type { Verb } from '../format/words.ts';
@@ -9,7 +10,7 @@ import type { Action, Written } from './procedure.ts';
 import { readAction } from './read-action.ts';
 import type { Bench, Circuit } from './action-reader.ts';
 import type { Reader } from './reader.ts';
-import { entryOf, isEmpty, nodeAt } from './tree.ts';
+import { entryOf, isEmpty, nodeAt, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
 
@@ -132,6 +133,7 @@ function idOf(item: Node): { readonly id?: string } {
 }
 
 function definitionFor(verb: Verb, item: MapNode): DefinitionName & `step-${string}` {
+  if (verb === 'measure') return measureForm(textOf(entryOf(item, 'measure')?.value));
   if (verb !== 'read') return `step-${verb}`;
   return entryOf(item, 'read')?.value.kind === 'list' ? 'step-read-several' : 'step-read';
 }

@@ -26,6 +26,8 @@ export type Resistance =
   | { readonly kind: 'preferred'; readonly resistance: Span; readonly series: Series }
   | { readonly kind: 'lamp-rating'; readonly volts: number; readonly watts: number }
   | { readonly kind: 'heater-rating'; readonly volts: number; readonly watts: number }
+  /** A blade fuse by its rated current. */
+  | { readonly kind: 'fuse-rating'; readonly amperes: number }
   | FollowingResistance;
 
 export type FollowingResistance = { readonly temperature: Temperature } & (

@@ -1,4 +1,4 @@
-import { formsOf, isKindSection } from '../format/words.ts';
+import { formsOf, isKindSection, measureForm } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
@@ -39,6 +39,7 @@ function definitionAt(section: string, item: Node | undefined): DefinitionName |
 function stepDefinition(item: Node): DefinitionName | null {
   const [verb] = verbsIn(item);
   if (verb === undefined) return entryOf(item, 'section') === undefined ? null : 'section';
+  if (verb === 'measure') return measureForm(textOf(entryOf(item, 'measure')?.value));
   if (verb === 'read' && entryOf(item, 'read')?.value.kind === 'list') return 'step-read-several';
   return `step-${verb}`;
 }

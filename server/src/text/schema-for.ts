@@ -1,4 +1,4 @@
-import { formsOf, isKindSection, verbs } from '../format/words.ts';
+import { formsOf, isKindSection, measureForm, verbs } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
@@ -37,6 +37,7 @@ function definitionsFor(section: string, beside: ReadonlyMap<string, string>): r
   if (section === 'steps') {
     const verb = verbs.find((one) => beside.has(one));
     if (verb === undefined) return [];
+    if (verb === 'measure') return [measureForm(beside.get('measure'))];
     return verb === 'read' && beside.get('read')?.startsWith('[') === true
       ? ['step-read-several']
       : [`step-${verb}`];

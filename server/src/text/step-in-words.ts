@@ -1,5 +1,5 @@
 import { formatWait } from '../quantity/quantity.ts';
-import type { Mentioned, Step } from './procedure.ts';
+import type { Carrying, Mentioned, Step } from './procedure.ts';
 
 /** A step in a few words, as it is written: `unplug K30`. */
 export function stepInWords(step: Step): string {
@@ -26,7 +26,7 @@ export function stepInWords(step: Step): string {
     case 'read':
       return `read ${step.loops.join(', ')}`;
     case 'measure':
-      return `measure ${step.quantity} across ${step.of}`;
+      return `measure ${step.quantity} ${whereMeasured(step.carrying)} ${step.of}`;
     case 'read-codes':
     case 'clear-codes':
       return `${step.verb} ${step.monitor}`;
@@ -45,6 +45,12 @@ export function stepInWords(step: Step): string {
     case 'broken':
       return 'not readable';
   }
+}
+
+/** The word between what is measured and where. */
+export function whereMeasured(carrying: Carrying | null): 'across' | 'around' | 'in' {
+  if (carrying === null) return 'across';
+  return carrying.kind === 'clamp' ? 'around' : 'in';
 }
 
 function namesOf(things: readonly Mentioned[]): string {
