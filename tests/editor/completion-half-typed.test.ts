@@ -91,7 +91,7 @@ describe('brackets', () => {
     for (const end of ['', '\n  }', '\n  }\n  other: { kind: lamp }'])
       expect([end, labels(`loads:\n  x: {\n    kind: lamp,\n    |${end}`)]).toEqual([
         end,
-        ['resistance', 'opens-shorting-bar', 'withstands', 'rated'],
+        ['resistance', 'hot', 'opens-shorting-bar', 'withstands', 'rated'],
       ]);
     expect(labels('connectors:\n  K1: {\n    contact: 2 mΩ,\n    shorting-bar: {\n      side: |')).toEqual([
       'monitor',

@@ -18,6 +18,7 @@ describe('keys', () => {
   test('of an entry, by its kind, also inside braces and half typed', () => {
     expect(labels('loads:\n  lamp: { kind: lamp, |')).toEqual([
       'resistance',
+      'hot',
       'opens-shorting-bar',
       'withstands',
       'rated',

@@ -89,7 +89,9 @@ test('what comes later is not what is known now', () => {
 
 test('the words of the format are those of its definitions', () => {
   const names = Object.keys(definitions);
-  expect(names.filter((name) => name.startsWith('step-') && name !== 'step-read-several').sort()).toEqual(
+  // Verbs with keys of their own for what they read or measure.
+  const variants = ['step-read-several', 'step-measure-current', 'step-measure-insulation'];
+  expect(names.filter((name) => name.startsWith('step-') && !variants.includes(name)).sort()).toEqual(
     verbs.map((verb) => `step-${verb}`).sort(),
   );
   expect([...partsFileKeys].sort()).toEqual(Object.keys(definitions['parts-shell'].shape).sort());

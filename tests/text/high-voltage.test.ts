@@ -266,7 +266,7 @@ describe('a multimeter', () => {
     expectMarked(
       instead(
         '  hand-meter:\n',
-        '  spare: { kind: multimeter, zeroed: true }\n  ^^^^^ missing-key: needs `resistance` or `voltage`\n  hand-meter:\n',
+        '  spare: { kind: multimeter, zeroed: true }\n  ^^^^^ missing-key: needs `resistance`, `voltage`, `insulation`, `current` or `clamp`\n  hand-meter:\n',
       ),
     );
   });

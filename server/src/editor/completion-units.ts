@@ -26,6 +26,7 @@ const percent = '5 %';
 const measures: Readonly<Record<string, Measure>> = {
   'a resistance with its spread': { units: ohms, spread: percent, isRange: true },
   'a resistance': { units: ohms, spread: percent, isRange: true },
+  'a resistance with its spread, or `same`': { units: ohms, isRange: true },
   'a resistance range': { units: ohms, isRange: true },
   'an exact resistance': { units: ohms },
   '`below` and a resistance': { units: ohms },

@@ -36,8 +36,8 @@ function isWithoutLoads({ loop }: Reading, { arrival }: Side): boolean {
 }
 
 /** A sound circuit that is always shown as open, as a broken one is. */
-function isBeyond({ accepted }: Reading, { circuit }: Side): boolean {
-  return accepted === 'open' && typeof circuit !== 'string';
+function isBeyond({ accepted, quantity }: Reading, { circuit }: Side): boolean {
+  return quantityFacts[quantity].beyond === 'open' && accepted === 'open' && typeof circuit !== 'string';
 }
 
 function coarseInWords(reading: Reading, instrument: Id, side: Side): string {
