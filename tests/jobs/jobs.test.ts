@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { bus } from './bus.ts';
 import { heater } from './heater.ts';
 import { foundIn, mutated } from './job.ts';
+import { lampEarth } from './lamp-earth.ts';
 import { link48 } from './link-48.ts';
+import { relayCoil } from './relay-coil.ts';
 
-describe.each([bus, link48, heater])('$name', (job) => {
+describe.each([bus, link48, heater, lampEarth, relayCoil])('$name', (job) => {
   test('has no finding as it is written', () => {
     expect(foundIn(job.text)).toEqual([]);
   });

@@ -105,12 +105,13 @@ export function withNetwork(seed: number): string {
   const sources: Record<string, Plain> = { ...circuit.sources };
   const battery = { ...sources.battery };
   if (chance.happens(0.7)) battery.feeds = [...(battery.feeds as string[]), 'net-1'];
-  sources.battery = battery;
+  const inner = (): Plain => (chance.happens(0.5) ? { resistance: chance.pick(['5..20 mΩ', '0 Ω']) } : {});
+  sources.battery = { ...battery, ...inner() };
   if (chance.happens(0.4))
     network.push({ source: 'battery', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
   if (chance.happens(0.4)) {
     const needs = chance.happens(0.5) ? { needs: 'ignition-on' } : {};
-    sources.supply = { kind: 'regulated', voltage: '5 V', from: 'battery', ...needs };
+    sources.supply = { kind: 'regulated', voltage: '5 V', from: 'battery', ...needs, ...inner() };
     network.push({ source: 'supply', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
   }
   const used = new Set(network.flatMap(({ between }) => between as string[]));

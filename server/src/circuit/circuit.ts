@@ -41,7 +41,7 @@ export type { Uncertain, UncertainReading } from './uncertain.ts';
 export { uncertainResistance } from './uncertain.ts';
 export { litVoltageBetween } from './under-power.ts';
 export type { VoltageBetween } from './unstated.ts';
-export { hotUnstated, windowOf } from './unstated.ts';
+export { hotUnstated, innerMatters, windowOf, withInner } from './unstated.ts';
 export type { UncertainVoltage } from './uncertain-voltage.ts';
 export { sharesOfVoltage, uncertainVoltage } from './uncertain-voltage.ts';
 export { voltageWindow } from './lit-window.ts';

@@ -5,6 +5,7 @@ import { powerKey } from '../bench/power.ts';
 import {
   hotUnstated,
   indicateVoltage,
+  innerMatters,
   inputOf,
   leakSeen,
   leakWindow,
@@ -38,9 +39,9 @@ export interface Good {
   readonly missing: readonly Missing[];
 }
 
-/** Of a lamp or heater what it has under power. */
+/** Of a lamp or heater what it has under power; of a source what is inside of it. */
 export interface Missing {
-  readonly value: 'hot';
+  readonly value: 'hot' | 'inner';
   readonly of: Id;
 }
 
@@ -139,7 +140,7 @@ function goodVoltage(
     case 'floating':
       return unknown;
     case 'number': {
-      const missing = missingIn(voltage, window, meter.resolution);
+      const missing = missingIn(voltage, sources, window, meter.resolution);
       if (missing.length > 0) return { ...unknown, missing };
       const { value, exact } = window;
       const floating = !areConnected([...network, ...sources], plus, minus);
@@ -148,8 +149,18 @@ function goodVoltage(
   }
 }
 
-function missingIn(voltage: VoltageBetween, window: VoltageWindow, step: number): readonly Missing[] {
-  return hotUnstated(voltage, window, step).map((element) => ({ value: 'hot', of: ownerOf(element) }));
+/** What a source drives is known once it is known how hot its lamps get, so that is asked first. */
+function missingIn(
+  voltage: VoltageBetween,
+  sources: Seen['sources'],
+  window: VoltageWindow,
+  step: number,
+): readonly Missing[] {
+  const cold = hotUnstated(voltage, window, step);
+  if (cold.length > 0) return cold.map((element) => ({ value: 'hot', of: ownerOf(element) }));
+  return sources
+    .filter((source) => !source.innerIsStated && innerMatters(voltage, source, window, step))
+    .map(({ id }) => ({ value: 'inner', of: id }));
 }
 
 function areConnected(

@@ -1,10 +1,11 @@
 import type { Measuring } from '../bench/asked.ts';
 import { nodeOf } from '../bench/same-nodes.ts';
-import type { Network, Source } from '../circuit/circuit.ts';
+import type { Network } from '../circuit/circuit.ts';
 import type { Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork } from './island-network.ts';
+import type { DrawnSource } from './island-network.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
@@ -33,7 +34,7 @@ export function subjectInWords({ of, loop, quantity }: Subject): string {
 /** What lies between two points. */
 export interface Seen {
   readonly network: Network;
-  readonly sources: readonly Source[];
+  readonly sources: readonly DrawnSource[];
   readonly probes: readonly [string, string];
 }
 
