@@ -74,11 +74,15 @@ export function goodReadings(procedure: Procedure, { spend }: Effort): GoodReadi
   };
 }
 
-/** What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone. */
-export function workOf({ island, quantity, loop }: Subject): number {
+/**
+ * What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone, and each filament by
+ * some rounds for each piece of a source's range.
+ */
+export function workOf({ island, quantity, loop, filaments }: Subject): number {
   const size = island.loops.reduce((sum, { elements }) => sum + elements.length, island.elements.length);
   const sources = island.elements.filter(({ kind }) => kind === 'source').length;
-  const perElement = loop !== null ? 20 : quantity === 'voltage' ? 20 * (sources + 2) : 50;
+  const perElement =
+    loop !== null ? 20 : quantity === 'voltage' ? 20 * (sources + 2) * (1 + 32 * filaments) : 50;
   return size * perElement;
 }
 

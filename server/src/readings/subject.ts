@@ -20,6 +20,8 @@ export interface Subject {
   readonly loop: Loop | null;
   readonly instrument: ReadBy | null;
   readonly island: Island;
+  /** How many lamps in it follow the voltage across them. */
+  readonly filaments: number;
   /** The points between which it is measured; null: a monitor reads its own. */
   readonly probes: readonly [string, string] | null;
   /** What lies between the two points on a bench; null: a value could not be read, or something is in the way. */
@@ -46,6 +48,7 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
     loop,
     instrument: monitor === undefined ? null : readByMonitor(monitor),
     island: islandsOf(procedure).ofLoop(loop),
+    filaments: 0,
     probes: null,
     seen: (bench) => {
       const compiled = loopNetwork(procedure, loop, bench);
@@ -65,6 +68,7 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
     loop: null,
     instrument: meter === undefined ? null : readByMultimeter(meter, quantity),
     island,
+    filaments: filamentsIn(procedure, island),
     probes,
     seen: (bench) => {
       const compiled = islandNetwork(procedure, island, bench);
@@ -72,4 +76,9 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
       return { ...compiled, probes };
     },
   };
+}
+
+function filamentsIn({ parts }: Procedure, { loops, elements }: Island): number {
+  const ids = [...elements, ...loops.flatMap((loop) => loop.elements)].map(({ id }) => id);
+  return ids.filter((id) => parts.get(id)?.resistance?.kind === 'lamp-rating').length;
 }
