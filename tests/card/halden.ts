@@ -267,6 +267,7 @@ export const procedure: Procedure = {
         bleed: range(4465, 4935),
         safeBelow: exact(2),
       },
+      resistance: 'unstated',
     },
   ]),
   monitors: byId([

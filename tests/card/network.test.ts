@@ -7,6 +7,7 @@ import { plainWords } from '../../server/src/card/words.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
+import { lampEarth } from '../jobs/lamp-earth.ts';
 
 /* The card of a procedure that measures a network by hand. */
 
@@ -117,5 +118,13 @@ test('says what the windows assume of the meter and of the supply', () => {
       'Instrument: hand-meter on volts: error at most 0.5 % + 2 digits, last digit 0.01 V, 10 MΩ between its probes',
       'Supply: bus-bias: 2.3..2.7 V, on while battery is connected and the ignition is on; off, it counts as no connection',
     ]),
+  );
+});
+
+test('says what a lamp is taken to have under power, and what is inside of the battery', () => {
+  const facts = cardOf(lampEarth.text).assumptions.facts.map(({ words }) => plainWords(words));
+  expect(facts).toContain('battery: 5..20 mΩ');
+  expect(facts.find((fact) => fact.startsWith('tail-lamp'))).toContain(
+    '6.86 Ω ± 10 % hot at 12 V, rising with the power 0.37 to 0.5 of the voltage',
   );
 });

@@ -24,9 +24,9 @@ title: All of it
 purpose: Every key once
 requires: { information: [handbook] }
 sources:
-  b: { kind: battery, voltage: 12 V, feeds: m }
-  hv: { kind: high-voltage, voltage: 400 V, feeds: [hs], isolated-by: S1, wait: 5 min, safe-below: 50 V, reserve: { capacitance: 1 mF, charged-to: 400 V, bleed: 100 kΩ } }
-  sv: { kind: regulated, voltage: 5 V ± 2 %, from: b, needs: ignition-on }
+  b: { kind: battery, voltage: 12 V, resistance: 5..20 mΩ, feeds: m }
+  hv: { kind: high-voltage, voltage: 400 V, resistance: 0.1 Ω, feeds: [hs], isolated-by: S1, wait: 5 min, safe-below: 50 V, reserve: { capacitance: 1 mF, charged-to: 400 V, bleed: 100 kΩ } }
+  sv: { kind: regulated, voltage: 5 V ± 2 %, resistance: 0 Ω, from: b, needs: ignition-on }
 entries: { t: { ask: There, range: 15..90 °C, accuracy: 1 °C } }
 instruments:
   m: { kind: monitor, range: 0..10 Ω, accuracy: 1 %, resolution: 0.1 Ω }

@@ -3,10 +3,12 @@ import { bus } from './bus.ts';
 import { heater } from './heater.ts';
 import { insulation } from './insulation.ts';
 import { foundIn, mutated } from './job.ts';
+import { lampEarth } from './lamp-earth.ts';
 import { link48 } from './link-48.ts';
 import { parasitic } from './parasitic.ts';
+import { relayCoil } from './relay-coil.ts';
 
-describe.each([bus, link48, heater, insulation, parasitic])('$name', (job) => {
+describe.each([bus, link48, heater, insulation, lampEarth, parasitic, relayCoil])('$name', (job) => {
   test('has no finding as it is written', () => {
     expect(foundIn(job.text)).toEqual([]);
   });

@@ -1,10 +1,10 @@
-import type { Multimeter, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, Multimeter, Procedure } from '../../server/src/text/procedure.ts';
 import { obstacle } from './network.ts';
 import { ohmsBetween, potentialOf } from './solve.ts';
 import type { Link } from './solve.ts';
 import { shownBy } from './values.ts';
 import type { Interval, Shown } from './values.ts';
-import { allWays, asBuilt, between, hangingOn, isOn, joinedBySources, pointsOf } from './ways.ts';
+import { allWays, asBuilt, between, hangingOn, isOn, joinedBySources, plain, pointsOf } from './ways.ts';
 import type { Measuring, Way } from './ways.ts';
 import type { World } from './world.ts';
 
@@ -39,7 +39,10 @@ function corners(ways: readonly Way[]): Link[][] {
 }
 
 interface Held {
+  readonly id: Id;
   readonly plus: string;
+  /** What is inside of it, in ohms. */
+  readonly inner: Interval | 'unstated';
   readonly volts: Interval;
 }
 
@@ -49,17 +52,44 @@ function heldBy(procedure: Procedure, world: World): Held[] | null {
     ({ kind, id }) => kind === 'source' && isOn(procedure, world, id),
   );
   const held = on.map(({ id, between: [plus, minus] }): Held | null => {
-    const volts = (procedure.sources.get(id) ?? procedure.regulated.get(id))?.voltage ?? null;
+    const { voltage: volts = null, resistance: inner = null } =
+      procedure.sources.get(id) ?? procedure.regulated.get(id) ?? {};
     if (minus !== 'ground') throw new Error('The oracle knows sources with their minus at ground only.');
-    return volts === null ? null : { plus, volts };
+    return volts === null || inner === null ? null : { id, plus, volts, inner };
   });
   const known = held.filter((each) => each !== null);
   return known.length < held.length ? null : known;
 }
 
 /** Two sources are on side by side, with nothing between them: none of them can hold its voltage. */
-const isConflict = (held: readonly Held[]): boolean =>
-  new Set(held.map(({ plus }) => plus)).size < held.length;
+const isConflict = (held: readonly Held[]): boolean => {
+  const stiff = held.filter(({ inner }) => inner === 'unstated' || inner.least === 0);
+  return new Set(stiff.map(({ plus }) => plus)).size < stiff.length;
+};
+
+const nothing: Interval = { least: 0, most: 0 };
+
+/** So many ohms may be inside of a source of which nothing is stated. */
+const WELL_INSIDE: Interval = { least: 0, most: 0.05 };
+
+/** Whether a limit of the voltage would move by more than a display step if there were something inside of a source. */
+export function needsInner(
+  procedure: Procedure,
+  world: World,
+  step: Measuring,
+  ways: readonly Way[] = allWays(procedure, world),
+): boolean {
+  const resolution = procedure.multimeters.get(step.with)?.voltage?.resolution ?? null;
+  if (step.quantity !== 'voltage' || resolution === null || isInTheWay(procedure, world, step)) return false;
+  const without = voltsWith(procedure, world, step, ways, null);
+  if (without === null) return false;
+  return (heldBy(procedure, world) ?? []).some(({ id, inner }) => {
+    const other = inner === 'unstated' ? voltsWith(procedure, world, step, ways, id) : null;
+    if (other === null) return false;
+    const moved = Math.max(Math.abs(other.least - without.least), Math.abs(other.most - without.most));
+    return moved > resolution * (1 + 1e-9);
+  });
+}
 
 /** Volts of the first probe over the second, with the meter between them. null: not known. */
 export function voltsAcross(
@@ -68,9 +98,29 @@ export function voltsAcross(
   step: Measuring,
   ways: readonly Way[],
 ): Interval | null {
+  return needsInner(procedure, world, step, ways) ? null : voltsWith(procedure, world, step, ways, null);
+}
+
+/** The same with something inside of a source of which nothing is stated. */
+function voltsWith(
+  procedure: Procedure,
+  world: World,
+  step: Measuring,
+  bare: readonly Way[],
+  assumed: Id | null,
+): Interval | null {
   const input = procedure.multimeters.get(step.with)?.voltage?.input ?? null;
-  const held = heldBy(procedure, world);
-  if (input === null || held === null || isUndefined(procedure, world, step)) return null;
+  const onTerminals = heldBy(procedure, world);
+  if (input === null || onTerminals === null || isUndefined(procedure, world, step)) return null;
+  const ohmsIn = ({ id, inner }: Held): Interval =>
+    id === assumed ? WELL_INSIDE : inner === 'unstated' ? nothing : inner;
+  const held = onTerminals.map((each) =>
+    ohmsIn(each).most === 0 ? each : { ...each, plus: `inside ${each.id}` },
+  );
+  const inside = onTerminals.flatMap((each): Way[] =>
+    ohmsIn(each).most === 0 ? [] : [{ ...plain, a: `inside ${each.id}`, b: each.plus, ohms: ohmsIn(each) }],
+  );
+  const ways = [...bare, ...inside];
   const [from, to] = pointsOf(step);
   const meter: Way = { a: from, b: to, ohms: input, thing: null, monitor: null, source: null };
   const conducting = [...ways.filter(({ source, monitor }) => source === null && monitor === null), meter];

@@ -105,6 +105,7 @@ function source(plain: Entries[string]): Without<Source> {
     voltage: spanOrNull(plain.voltage),
     feeds: list(plain.feeds),
     feedsComplete: true,
+    resistance: 'unstated',
     wait: plain.wait === undefined ? 'unstated' : seconds(text(plain.wait)),
     reserve:
       reserve === undefined

@@ -114,6 +114,8 @@ function randomLoads(chance: Chance): Record<string, Plain> {
   const lamp = {
     kind: 'lamp',
     resistance: chance.pick(['3.0 Ω ± 5 %', '2.2 Ω ± 1 %', '0.5 Ω ± 10 %', '60 Ω ± 5 %']),
+    // Of lamps and heaters under power the oracle knows nothing.
+    hot: 'same',
   };
   const plug = {
     ...(chance.happens(0.3)

@@ -8,7 +8,7 @@ import type { Met } from './oracle.ts';
 import { someReadingProves } from './guarded.ts';
 import { faultsOf } from './faults.ts';
 import { aroundProbes } from './around-probes.ts';
-import { isUndefined } from './measured.ts';
+import { isUndefined, needsInner } from './measured.ts';
 import { isReading, readsOf } from './reads.ts';
 import type { Read } from './reads.ts';
 import { circuitOf, shownBy } from './values.ts';
@@ -194,6 +194,8 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     const undefinedAt = (world: World) => step.verb === 'measure' && isUndefined(procedure, world, step);
     const isNever = worlds.some(undefinedAt);
     if (isNever) tell('window-undefined');
+    const needed = (world: World) => step.verb === 'measure' && needsInner(procedure, world, step);
+    if (expect === null && worlds.some(needed)) tell('window-needs-value');
     if (display === null || resolution === null || known.length === 0) return told;
     const apart = (a: Interval, b: Interval): boolean =>
       Math.max(Math.abs(a.least - b.least), Math.abs(a.most - b.most)) > resolution * (1 + 1e-9);

@@ -105,7 +105,8 @@ export function withNetwork(seed: number): string {
   const sources: Record<string, Plain> = { ...circuit.sources };
   const battery = { ...sources.battery };
   if (chance.happens(0.7)) battery.feeds = [...(battery.feeds as string[]), 'net-1'];
-  sources.battery = battery;
+  const inner = (): Plain => (chance.happens(0.5) ? { resistance: chance.pick(['5..20 mΩ', '0 Ω']) } : {});
+  sources.battery = { ...battery, ...inner() };
   if (chance.happens(0.4))
     network.push({ source: 'battery', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
   if (chance.happens(0.4)) {
@@ -115,7 +116,7 @@ export function withNetwork(seed: number): string {
       { needs: 'ignition-on', 'after-run': chance.pick(['0 s', '60 s', '3 min']) },
     ]);
     const volts = chance.pick(['5 V', '5 V', '48 V']);
-    sources.supply = { kind: 'regulated', voltage: volts, from: 'battery', ...needs };
+    sources.supply = { kind: 'regulated', voltage: volts, from: 'battery', ...needs, ...inner() };
     network.push({ source: 'supply', between: [chance.pick(nodes.slice(0, 4)), 'ground'] });
   }
   const used = new Set(network.flatMap(({ between }) => between as string[]));

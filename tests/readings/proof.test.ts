@@ -18,6 +18,7 @@ function source(safeBelow: number, most = 400): HighVoltage {
     feedsComplete: true,
     wait: 300,
     reserve: 'unstated',
+    resistance: 'unstated',
     isolatedBy: 'S1',
     safeBelow: exact(safeBelow),
   };
@@ -33,6 +34,7 @@ function battery(least: number, most: number): Battery {
     feedsComplete: true,
     wait: 0,
     reserve: 'unstated',
+    resistance: 'unstated',
   };
 }
 

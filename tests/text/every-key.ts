@@ -31,7 +31,7 @@ requires:
   information: [handbook]
 conditions: { ambient: 10..35 °C }
 sources:
-  battery: { kind: battery, voltage: 12.6 V, feeds: [unit, seat-heater], wait: 1 min }
+  battery: { kind: battery, voltage: 12.6 V, resistance: 5..20 mΩ, feeds: [unit, seat-heater], wait: 1 min }
   second:
     kind: battery
     voltage: 12..14 V

@@ -21,6 +21,7 @@ export function assumptionsOf(input: CardInput): readonly Fact[] {
     ...inertStages(procedure),
     ...instruments(procedure),
     ...supplies(procedure),
+    ...insideSources(procedure),
     ...contacts(procedure),
     ...shortingBars(procedure),
     ...parts(procedure),
@@ -150,6 +151,14 @@ function ohmsInWords({ range, accuracy, resolution }: MeterRange): string {
 }
 
 /** Supplies that hold their voltage: what they need, and what they count as while they are off. */
+/** What windows of voltages take as lost inside of a source. */
+function insideSources({ sources, regulated }: Procedure): readonly Fact[] {
+  return [...sources.values(), ...regulated.values()].flatMap(({ id, resistance }): readonly Fact[] => {
+    if (resistance === null || resistance === 'unstated') return [];
+    return [{ label: 'Inside of a source', words: [{ id }, `: ${formatSpan(resistance, 'resistance')}`] }];
+  });
+}
+
 function supplies({ regulated }: Procedure): readonly Fact[] {
   return [...regulated.values()].map(({ id, voltage, from, needsIgnition }) => {
     const volts = voltage === null ? '' : `: ${formatSpan(voltage, 'voltage')}`;

@@ -1,7 +1,7 @@
 import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
-import type { Element, Network } from './network.ts';
-import { hotUnstated, windowOf } from './unstated.ts';
+import type { Network } from './network.ts';
+import { windowOf } from './unstated.ts';
 import type { VoltageBetween } from './unstated.ts';
 import type { Source, VoltageWindow } from './voltage-window.ts';
 
@@ -16,7 +16,7 @@ export type InCurrent =
  * Ohms of what stands in the way of the current and is read: far below the last digit of any wire, and far above what a
  * joint counts as.
  */
-const senseOhms = 1e-12;
+export const senseOhms = 1e-12;
 
 const behind = 'behind the sense';
 
@@ -43,20 +43,8 @@ export function currentWindow(
   };
 }
 
-/** Elements of which only the cold resistance is stated, and on whose hot one a current depends by more than so many amperes. */
-export function hotUnstatedFor(
-  network: Network,
-  sources: readonly Source[],
-  instrument: InCurrent,
-  ranges: ConditionRanges,
-  amperes: number,
-): readonly Element[] {
-  const sensed = sensedBy(network, sources, instrument, ranges);
-  return sensed === null ? [] : hotUnstated(sensed, windowOf(sensed), amperes * senseOhms);
-}
-
 /** The voltage that stands for a current. null: there is no such element. */
-function sensedBy(
+export function sensedBy(
   network: Network,
   sources: readonly Source[],
   instrument: InCurrent,

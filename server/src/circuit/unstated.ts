@@ -1,3 +1,4 @@
+import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
 import type { Element, Network } from './network.ts';
 import { voltageWindow } from './lit-window.ts';
@@ -29,6 +30,34 @@ export function hotUnstated(
     );
     return isMoved(window, windowOf({ ...voltage, network }), volts);
   });
+}
+
+/** Ohms that a source may well have inside where nothing is stated: its terminals and leads alone can have as much. */
+const mostInside: Span = { least: 0, nominal: 0, most: 0.05 };
+
+/** Whether a voltage depends on what is inside of a source, as far as it is not stated: told as above. */
+export function innerMatters(
+  voltage: VoltageBetween,
+  source: Source,
+  window: VoltageWindow,
+  volts: number,
+): boolean {
+  const { source: drawn, inner } = withInner(source, mostInside);
+  const sources = voltage.sources.map((one) => (one === source ? drawn : one));
+  return isMoved(window, windowOf({ ...voltage, sources, network: [...voltage.network, inner] }), volts);
+}
+
+/** A source with what is inside of it as a part between its plus and the terminal. */
+export function withInner(
+  source: Source,
+  resistance: Span,
+): { readonly source: Source; readonly inner: Element } {
+  const [plus, minus] = source.between;
+  const inside = `inside ${source.id}`;
+  return {
+    source: { ...source, between: [inside, minus] },
+    inner: { id: source.id, between: [inside, plus], part: { kind: 'stated', resistance } },
+  };
 }
 
 export function windowOf({ network, sources, from, to, ranges }: VoltageBetween): VoltageWindow {

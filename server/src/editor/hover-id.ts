@@ -6,6 +6,7 @@ import type {
   Connector,
   Entry,
   Id,
+  InnerResistance,
   Load,
   Loop,
   Monitor,
@@ -83,10 +84,10 @@ function ofStep(procedure: Procedure, id: Id): string | null {
   return step === undefined ? null : `step ${stepNumber(step)}, ${stepInWords(step)}`;
 }
 
-function supplyInWords({ voltage, from, needsIgnition }: Regulated): string {
+function supplyInWords({ voltage, resistance, from, needsIgnition }: Regulated): string {
   const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
   const behind = from === null ? '' : `, on while ${from} is connected`;
-  return `regulated supply${volts}${behind}${needsIgnition ? ' and the ignition on' : ''}`;
+  return `regulated supply${volts}${innerInWords(resistance)}${behind}${needsIgnition ? ' and the ignition on' : ''}`;
 }
 
 function partInWords({ kind, form, resistance, live, voltage }: Part, underPower: boolean): string {
@@ -183,12 +184,17 @@ function multimeterInWords({ resistance, voltage, insulation }: Multimeter): str
   return words.join(', ');
 }
 
+function innerInWords(resistance: InnerResistance): string {
+  const isStated = resistance !== null && resistance !== 'unstated';
+  return isStated ? `, ${formatSpan(resistance, 'resistance')} inside` : '';
+}
+
 function sourceInWords(source: Source): string {
   const owed = owedBy(source);
   const feeds = source.feeds.length === 0 ? '' : `, feeds ${source.feeds.join(', ')}`;
   const connector = isolatorOf(source);
   const isolated = connector === null ? '' : `, taken away by ${connector}`;
-  const description = `${kindOfSource(source)}${feeds}${isolated}`;
+  const description = `${kindOfSource(source)}${innerInWords(source.resistance)}${feeds}${isolated}`;
   if (owed.seconds === 0) return description;
   const from = [
     ...(owed.stated === null ? [] : [`${formatWait(owed.stated)} stated`]),

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { group, id, ids, keyword, kind, quantity } from './values.ts';
+import { group, id, ids, keyword, kind, quantity, resistance } from './values.ts';
 import type { FormName, Kind } from './words.ts';
 
 /* Where energy comes from, and how it is taken away: one definition a kind. */
@@ -14,6 +14,10 @@ const stored = {
   bleed: quantity('a resistance', 'The resistance through which it empties.', '4.7 kΩ ± 5 %'),
 };
 
+const inner = resistance(
+  'What is inside of it, between its voltage and its terminals. Not stated: a voltage that would move by more than a display step with 50 mΩ in it has no window.',
+).optional();
+
 export const reserve = group(
   z.strictObject({
     ...stored,
@@ -27,7 +31,13 @@ export const reserve = group(
 const battery = z
   .strictObject({
     kind: kind('battery', 'The battery that the system runs on.'),
-    voltage: quantity('a voltage', 'The voltage at its terminals.', '12.6 V', '12..14.5 V'),
+    voltage: quantity(
+      'a voltage',
+      'The voltage at its terminals, with nothing drawn from it.',
+      '12.6 V',
+      '12..14.5 V',
+    ),
+    resistance: inner,
     feeds: ids('an id or a list of ids', 'What it supplies: monitors, parts or connectors.', [
       'control-unit',
     ]),
@@ -43,7 +53,12 @@ const battery = z
 const regulated = z
   .strictObject({
     kind: kind('regulated', 'A supply that holds its voltage and takes its energy from another source.'),
-    voltage: quantity('a voltage', 'The voltage at its terminals while it is on.', '5.0 V ± 2 %'),
+    voltage: quantity(
+      'a voltage',
+      'The voltage at its terminals while it is on, with nothing drawn from it.',
+      '5.0 V ± 2 %',
+    ),
+    resistance: inner,
     from: id('a source id', 'The source that it takes its energy from: it goes off with it.', 'battery'),
     needs: keyword(['ignition-on'], 'What it needs beside its source to be on.', 'ignition-on').optional(),
     'after-run': quantity(
@@ -62,6 +77,7 @@ const highVoltage = z
   .strictObject({
     kind: kind('high-voltage', 'A source above the voltage that is safe to touch.'),
     voltage: quantity('a voltage', 'Its voltage, at most while it is charged.', '400 V', '320..410 V'),
+    resistance: inner,
     feeds: ids(
       'an id or a list of ids',
       'What it supplies: parts, connectors or monitors of live circuits. Connectors that only lead it past are said with `carries` there.',

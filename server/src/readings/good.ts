@@ -5,9 +5,11 @@ import { powerKey } from '../bench/power.ts';
 import {
   currentWindow,
   hotUnstated,
-  hotUnstatedFor,
   indicateSigned,
+  innerMatters,
   inputOf,
+  senseOhms,
+  sensedBy,
   leakSeen,
   leakWindow,
   networkWindow,
@@ -15,7 +17,6 @@ import {
 } from '../circuit/circuit.ts';
 import type {
   ConditionRanges,
-  Element,
   InCurrent,
   Indication,
   VoltageBetween,
@@ -48,9 +49,9 @@ export interface Good {
   readonly missing: readonly Missing[];
 }
 
-/** Of a lamp or heater what it has under power. */
+/** Of a lamp or heater what it has under power; of a source what is inside of it. */
 export interface Missing {
-  readonly value: 'hot';
+  readonly value: 'hot' | 'inner';
   readonly of: Id;
 }
 
@@ -83,11 +84,15 @@ export function goodReadings(procedure: Procedure, { spend }: Effort): GoodReadi
   };
 }
 
-/** What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone. */
-export function workOf({ island, quantity, loop }: Subject): number {
+/**
+ * What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone, and each filament by
+ * some rounds for each piece of a source's range.
+ */
+export function workOf({ island, quantity, loop, filaments }: Subject): number {
   const size = island.loops.reduce((sum, { elements }) => sum + elements.length, island.elements.length);
   const sources = island.elements.filter(({ kind }) => kind === 'source').length;
-  const perElement = loop !== null ? 20 : !quantityFacts[quantity].byOwnCurrent ? 20 * (sources + 2) : 50;
+  const perVoltage = 20 * (sources + 2) * (1 + 32 * filaments);
+  const perElement = loop !== null ? 20 : !quantityFacts[quantity].byOwnCurrent ? perVoltage : 50;
   return size * perElement;
 }
 
@@ -156,7 +161,7 @@ function goodVoltage(
     case 'floating':
       return unknown;
     case 'number': {
-      const missing = missingIn(voltage, window, meter.resolution);
+      const missing = missingIn(voltage, sources, window, meter.resolution);
       if (missing.length > 0) return { ...unknown, missing };
       const { value, exact } = window;
       const floating = !areConnected([...network, ...sources], plus, minus);
@@ -165,12 +170,18 @@ function goodVoltage(
   }
 }
 
-function missingIn(voltage: VoltageBetween, window: VoltageWindow, step: number): readonly Missing[] {
-  return hotUnstated(voltage, window, step).map(hotOf);
-}
-
-function hotOf(element: Element): Missing {
-  return { value: 'hot', of: ownerOf(element) };
+/** What a source drives is known once it is known how hot its lamps get, so that is asked first. */
+function missingIn(
+  voltage: VoltageBetween,
+  sources: Seen['sources'],
+  window: VoltageWindow,
+  step: number,
+): readonly Missing[] {
+  const cold = hotUnstated(voltage, window, step);
+  if (cold.length > 0) return cold.map((element) => ({ value: 'hot', of: ownerOf(element) }));
+  return sources
+    .filter((source) => !source.innerIsStated && innerMatters(voltage, source, window, step))
+    .map(({ id }) => ({ value: 'inner', of: id }));
 }
 
 function goodCurrent(
@@ -188,7 +199,9 @@ function goodCurrent(
     case 'floating':
       return unknown;
     case 'number': {
-      const missing = hotUnstatedFor(network, sources, through, ranges, meter.resolution).map(hotOf);
+      const sensed = sensedBy(network, sources, through, ranges);
+      const missing =
+        sensed === null ? [] : missingIn(sensed, sources, windowOf(sensed), meter.resolution * senseOhms);
       if (missing.length > 0) return { ...unknown, missing };
       const { value, exact } = window;
       return { ...unknown, circuit: value, indication: indicateSigned(value, meter), exact };

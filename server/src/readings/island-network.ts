@@ -1,6 +1,7 @@
 import { barIsClosed, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import type { Power } from '../bench/power.ts';
+import { withInner } from '../circuit/circuit.ts';
 import type { Element, Network, PartModel, Source } from '../circuit/circuit.ts';
 import type { Connector, Id, Loop, NetworkElement, Procedure } from '../text/procedure.ts';
 import { islandsOf } from './islands.ts';
@@ -13,7 +14,12 @@ import type { Pair, SeenNetwork } from './loop-network.ts';
 export interface IslandNetwork {
   readonly network: Network;
   /** Those that are on: what is taken away is no connection. */
-  readonly sources: readonly Source[];
+  readonly sources: readonly DrawnSource[];
+}
+
+/** What is inside of a source stands beside it as a part, where it is stated. */
+export interface DrawnSource extends Source {
+  readonly innerIsStated: boolean;
 }
 
 /** null where a value in it could not be read. */
@@ -21,7 +27,7 @@ export function islandNetwork(procedure: Procedure, island: Island, bench: LoopB
   const { hardware } = bench;
   if (island.elements.length > 0 && !procedure.network.complete) return null;
   const network: Element[] = [];
-  const sources: Source[] = [];
+  const sources: DrawnSource[] = [];
   for (const loop of island.loops) {
     const elements = loopElements(procedure, loop, hardware);
     if (elements === null) return null;
@@ -74,8 +80,7 @@ function builtOf(
       return network && { network, sources: [] };
     }
     case 'source': {
-      const source = sourceOf(procedure, element, power);
-      return source && { network: [], sources: source === 'off' ? [] : [source] };
+      return sourceOf(procedure, element, power);
     }
   }
 }
@@ -134,12 +139,15 @@ function sourceOf(
   { sources, regulated }: Procedure,
   { id, between }: NetworkElement,
   power: Power,
-): Source | 'off' | null {
+): IslandNetwork | null {
   const supply = regulated.get(id);
   const source = sources.get(supply?.from ?? id);
-  const voltage = (supply ?? source)?.voltage ?? null;
-  if (source === undefined || voltage === null) return null;
+  const { voltage = null, resistance = null } = supply ?? source ?? {};
+  if (source === undefined || voltage === null || resistance === null) return null;
   const waits = supply?.needsIgnition === true && !power.ignitionOn;
-  if (waits || power.disconnected.includes(source.id)) return 'off';
-  return { id, between, kind: 'voltage', value: voltage };
+  if (waits || power.disconnected.includes(source.id)) return { network: [], sources: [] };
+  const ideal = { id, between, kind: 'voltage', value: voltage } as const;
+  if (resistance === 'unstated') return { network: [], sources: [{ ...ideal, innerIsStated: false }] };
+  const { source: drawn, inner } = withInner(ideal, resistance);
+  return { network: [inner], sources: [{ ...drawn, innerIsStated: true }] };
 }

@@ -1,11 +1,12 @@
 import type { Measuring } from '../bench/asked.ts';
 import { nodeOf } from '../bench/same-nodes.ts';
-import type { Network, Source } from '../circuit/circuit.ts';
+import type { Network } from '../circuit/circuit.ts';
 import { whereMeasured } from '../text/step-in-words.ts';
 import type { Carrying, Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork } from './island-network.ts';
+import type { DrawnSource } from './island-network.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
@@ -21,6 +22,8 @@ export interface Subject {
   readonly loop: Loop | null;
   readonly instrument: ReadBy | null;
   readonly island: Island;
+  /** How many lamps in it follow the voltage across them. */
+  readonly filaments: number;
   /** The points between which it is measured; null: a monitor reads its own. */
   readonly probes: readonly [string, string] | null;
   /** Of a current: how it is measured. */
@@ -37,7 +40,7 @@ export function subjectInWords({ of, loop, quantity, carrying }: Subject): strin
 /** What lies between two points. */
 export interface Seen {
   readonly network: Network;
-  readonly sources: readonly Source[];
+  readonly sources: readonly DrawnSource[];
   readonly probes: readonly [string, string];
 }
 
@@ -49,6 +52,7 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
     loop,
     instrument: monitor === undefined ? null : readByMonitor(monitor),
     island: islandsOf(procedure).ofLoop(loop),
+    filaments: 0,
     probes: null,
     carrying: null,
     seen: (bench) => {
@@ -69,6 +73,7 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
     loop: null,
     instrument: meter === undefined ? null : readByMultimeter(meter, quantity, carrying),
     island,
+    filaments: filamentsIn(procedure, island),
     probes,
     carrying,
     seen: (bench) => {
@@ -77,4 +82,9 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
       return { ...compiled, probes };
     },
   };
+}
+
+function filamentsIn({ parts }: Procedure, { loops, elements }: Island): number {
+  const ids = [...elements, ...loops.flatMap((loop) => loop.elements)].map(({ id }) => id);
+  return ids.filter((id) => parts.get(id)?.resistance?.kind === 'lamp-rating').length;
 }

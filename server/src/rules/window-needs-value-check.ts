@@ -2,6 +2,7 @@ import { benchInWords } from '../readings/bench-in-words.ts';
 import type { Missing } from '../readings/good.ts';
 import type { Reading } from '../readings/reading.ts';
 import { subjectInWords } from '../readings/subject.ts';
+import type { Id } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { byReading, expects, seen } from './window-sides.ts';
 import { listed } from './words.ts';
@@ -19,6 +20,18 @@ function needsValue(context: Context, reading: Reading): Seen | null {
 
 function whatIsMissing(missing: readonly Missing[]): string {
   const ids = [...new Set(missing.map(({ of }) => of))];
+  const isInner = missing.some(({ value }) => value === 'inner');
+  return isInner ? innerMissing(ids) : hotMissing(ids);
+}
+
+function innerMissing(ids: readonly Id[]): string {
+  return (
+    `It moves by more than a display step if there are 50 mΩ inside ${listed(ids)}, with what flows here. ` +
+    `State \`resistance\` ${ids.length === 1 ? 'there' : 'at each'}, such as \`resistance: 5..20 mΩ\`, or \`0 Ω\` if it holds its voltage.`
+  );
+}
+
+function hotMissing(ids: readonly Id[]): string {
   const [its, at] =
     ids.length === 1 ? ['its cold resistance is', 'there'] : ['their cold resistances are', 'at each'];
   return (

@@ -33,8 +33,8 @@ export const windowNeedsValue: Rule = {
   severity: 'error',
   stage: 'windows',
   meaning:
-    'A voltage depends on a value that is not stated: what a lamp or heater has under power, where only its cold resistance is stated.',
-  why: 'A filament has about ten times its cold resistance while it glows. A window computed with the cold one holds no sound circuit, and a sound one would be judged faulty.',
+    'A voltage depends on a value that is not stated: what a lamp or heater has under power, where only its cold resistance is stated, or what is inside of a source, where 50 mΩ there move a limit by more than a display step.',
+  why: 'A filament has about ten times its cold resistance while it glows. A window computed with the cold one holds no sound circuit, and one without the drop inside of the battery blames the wires for it.',
   source: 'a consequence of the circuit as written',
   finder: windowNeedsValueFinder,
   examples: {

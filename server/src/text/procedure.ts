@@ -30,7 +30,11 @@ interface Feeding extends Defined {
   /** The stated wait in seconds. `unstated`: the key is absent. null: it is there and could not be read. */
   readonly wait: number | 'unstated' | null;
   readonly reserve: Reserve | 'unstated' | null;
+  readonly resistance: InnerResistance;
 }
+
+/** Ohms of what is inside of a source, between its voltage and its terminals. null: it could not be read. */
+export type InnerResistance = Span | 'unstated' | null;
 
 export interface Battery extends Feeding {
   readonly kind: 'battery';
@@ -51,6 +55,7 @@ export type Source = Battery | HighVoltage;
 export interface Regulated extends Defined {
   readonly kind: 'regulated';
   readonly voltage: Span | null;
+  readonly resistance: InnerResistance;
   /** null: it could not be read. */
   readonly from: Id | null;
   /** It goes off with the ignition. */

@@ -3,7 +3,7 @@ import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Spot } from './problem.ts';
-import type { Battery, HighVoltage, Id, Regulated, Reserve, Source } from './procedure.ts';
+import type { Battery, HighVoltage, Id, InnerResistance, Regulated, Reserve, Source } from './procedure.ts';
 import { aboveZero, exact, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
@@ -61,6 +61,7 @@ export function readRegulated(reader: Reader, sources: ReadonlyMap<Id, Source>):
         path,
         kind: 'regulated',
         voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
+        resistance: innerOf({ path, node }, values.resistance, report),
         from: isFound && sources.has(from) ? from : null,
         needsIgnition: values.needs === 'ignition-on',
         afterRun: afterRunOf(values, [...path, 'after-run'], report),
@@ -111,6 +112,7 @@ function readBattery({ id, path, node }: RawEntry, reader: Reader, fed: Fed): Ba
     path,
     kind: 'battery',
     voltage: batteryVoltage(values.voltage, [...path, 'voltage'], report),
+    resistance: innerOf({ path, node }, values.resistance, report),
     ...readFeeds(values.feeds, values.feeds !== undefined, [...path, 'feeds'], reader, fed),
     wait: states('wait') ? exact(values.wait, 'time', [...path, 'wait'], report) : 'unstated',
     reserve: states('reserve') ? readReserve(reserve, safeBelow, [...path, 'reserve'], report) : 'unstated',
@@ -140,6 +142,7 @@ function readHighVoltage({ id, path, node }: RawEntry, reader: Reader, fed: Fed)
     path,
     kind: 'high-voltage',
     voltage: span(values.voltage, 'voltage', [...path, 'voltage'], report),
+    resistance: innerOf({ path, node }, values.resistance, report),
     ...readFeeds(
       values.feeds,
       values.feeds !== undefined || !states('feeds'),
@@ -154,6 +157,16 @@ function readHighVoltage({ id, path, node }: RawEntry, reader: Reader, fed: Fed)
       : 'unstated',
     safeBelow,
   };
+}
+
+/** `written` is absent also where it is no text, which has been reported. */
+function innerOf(
+  { path, node }: Pick<RawEntry, 'path' | 'node'>,
+  written: string | undefined,
+  report: Reader['report'],
+): InnerResistance {
+  if (entryOf(node, 'resistance') === undefined) return 'unstated';
+  return span(written, 'resistance', [...path, 'resistance'], report);
 }
 
 function readFeeds(
