@@ -4,7 +4,7 @@ import { ohmsBetween, potentialOf } from './solve.ts';
 import type { Link } from './solve.ts';
 import { shownBy } from './values.ts';
 import type { Interval, Shown } from './values.ts';
-import { allWays, asBuilt, between, hangingOn, isOn, joinedBySources, pointsOf } from './ways.ts';
+import { allWays, asBuilt, between, hangingOn, isOn, joinedBySources, plain, pointsOf } from './ways.ts';
 import type { Measuring, Way } from './ways.ts';
 import type { World } from './world.ts';
 
@@ -72,7 +72,7 @@ export function voltsAcross(
   const held = heldBy(procedure, world);
   if (input === null || held === null || isUndefined(procedure, world, step)) return null;
   const [from, to] = pointsOf(step);
-  const meter: Way = { a: from, b: to, ohms: input, thing: null, monitor: null, source: null };
+  const meter: Way = { ...plain, a: from, b: to, ohms: input };
   const conducting = [...ways.filter(({ source, monitor }) => source === null && monitor === null), meter];
   const points = [...new Set([from, to, 'ground', ...held.map(({ plus }) => plus)])];
   const met = new Set(
@@ -130,6 +130,12 @@ export function isUndefined(procedure: Procedure, world: World, step: Measuring)
   const ways = [...allWays(procedure, asBuilt(world)), ...joinedBySources(procedure)];
   const near = pointsOf(step).map((point) => hangingOn(ways, point));
   return held.some(({ plus }) => near.some((points) => points.has(plus)));
+}
+
+/** Volts of a sound circuit, with the meter between the probes. null: not known, or something is in the way. */
+export function soundVolts(procedure: Procedure, world: World, step: Measuring): Interval | null {
+  if (isInTheWay(procedure, world, step)) return null;
+  return voltsAcross(procedure, world, step, allWays(procedure, world));
 }
 
 /** What is shown where the bench conducts by these ways. null: not known, or something is in the way. */
