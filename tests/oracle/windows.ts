@@ -196,7 +196,7 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     if (
       drops.length > 0 &&
       drops.every(({ each }) => isNought(each)) &&
-      drops.some(({ world }) => isVoltage(step) && couldFlow(procedure, world, step))
+      drops.every(({ world }) => isVoltage(step) && couldFlow(procedure, world, step))
     )
       tell('nothing-flows');
     // A load under a closed bar is told where it came there.
