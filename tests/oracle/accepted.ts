@@ -1,6 +1,6 @@
 import type { Expect, Id, Outcome, Step } from '../../server/src/text/procedure.ts';
 import type { Display } from './reads.ts';
-import type { Shown } from './values.ts';
+import type { Interval, Shown } from './values.ts';
 
 /* The accepted window of a reading, and the outcomes that a step has to name. */
 
@@ -47,6 +47,37 @@ export function acceptedOf(
       : roundedUp(Math.max(...numbers.map((number) => number.most)), resolution),
   };
 }
+
+const displayed = (number: Interval, resolution: number): Interval => ({
+  least: roundedDown(number.least, resolution),
+  most: roundedUp(number.most, resolution),
+});
+
+/** Classes that what is shown can have; all of them where the window is not known. */
+export function possible(accepted: Accepted | null, shown: Shown | null, resolution: number): Set<string> {
+  if (accepted === null || shown === null) return new Set(['leak', 'open', 'below', 'within', 'above']);
+  const found = new Set<string>();
+  const window = accepted === 'open' ? { least: Infinity, most: null } : accepted;
+  if (shown.canBeOpen) found.add(window.most === null ? 'within' : 'open');
+  if (shown.number !== null) {
+    const { least, most } = displayed(shown.number, resolution);
+    const slack = 1e-9 * resolution;
+    if (window.least !== null && least < window.least - slack) found.add('below');
+    if (window.most !== null && most > window.most + slack) found.add('above');
+    if (most >= (window.least ?? -Infinity) - slack && least <= (window.most ?? Infinity) + slack)
+      found.add('within');
+  }
+  return found;
+}
+
+export function excludes(accepted: Accepted, shown: Shown, resolution: number): boolean {
+  const classes = possible(accepted, shown, resolution);
+  return ['below', 'above', 'open'].some((each) => classes.has(each));
+}
+
+/** Whether an open circuit is outside the window; one that is not known is not held against the reading. */
+export const tellsOpen = (accepted: Accepted | null): boolean =>
+  accepted === null || (accepted !== 'open' && accepted.most !== null);
 
 /** The classes that a reading has to name. null: not known. */
 export function requiredClasses(

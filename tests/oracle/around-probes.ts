@@ -1,14 +1,15 @@
 import type { Id, Procedure } from '../../server/src/text/procedure.ts';
-import { ohmsAcross, shownAcross } from './measured.ts';
+import { ohmsAcross, shownAcross, soundVolts } from './measured.ts';
+import { namedIn } from './node-names.ts';
 import type { Interval, Shown } from './values.ts';
-import { allWays, asBuilt, hangingOn, joinedBySources, pointsOf } from './ways.ts';
+import { allWays, asBuilt, hangingOn, isOn, joinedBySources, pointsOf } from './ways.ts';
 import type { Measuring, Way } from './ways.ts';
 import type { World } from './world.ts';
 
 /* What belongs to a measurement by hand: all that hangs together with its probes as built, and the faults there. */
 
 /** Connectors there, monitors taken as insulators. */
-function connectorsAround(procedure: Procedure, world: World, step: Measuring): Id[] {
+export function connectorsAround(procedure: Procedure, world: World, step: Measuring): Id[] {
   const ways = [...allWays(procedure, asBuilt(world)), ...joinedBySources(procedure)];
   const points = pointsOf(step).map((point) => hangingOn(ways, point));
   const here = ways.filter(({ monitor, a }) => monitor === null && points.some((all) => all.has(a)));
@@ -38,16 +39,25 @@ export function aroundProbes(procedure: Procedure, step: Measuring) {
     loads,
     open: (world: World): Id[] =>
       connectorsAround(procedure, world, step).filter((id) => world.connectors[id] !== 'mated'),
-    circuit: (world: World): Interval | null =>
-      step.quantity === 'voltage' || leads === undefined || shownAcross(procedure, world, step) === null
-        ? null
-        : (ohmsAcross(step, allWays(procedure, world)) ?? OPEN),
-    // A voltage verifies nothing, so that no window of it can pass a fault as good.
+    circuit: (world: World): Interval | null => {
+      if (leads === undefined || shownAcross(procedure, world, step) === null) return null;
+      if (step.quantity === 'voltage') return soundVolts(procedure, world, step);
+      return ohmsAcross(step, allWays(procedure, world)) ?? OPEN;
+    },
     faults: (world: World): (Shown | null)[] =>
-      step.quantity === 'voltage'
-        ? []
-        : faulty(procedure, allWays(procedure, world)).map((ways) =>
-            shownAcross(procedure, world, step, ways),
-          ),
+      faulty(procedure, allWays(procedure, world)).map((ways) => shownAcross(procedure, world, step, ways)),
   };
+}
+
+/** Whether parts and contacts join the probes, and a source that is on hangs together with them, ground taken out. */
+export function couldFlow(procedure: Procedure, world: World, step: Measuring): boolean {
+  const named = namedIn(procedure);
+  const ways = allWays(procedure, world).filter(({ a, b }) => named(a) !== 'ground' && named(b) !== 'ground');
+  const conducting = [...ways.filter(({ source, monitor }) => source === null && monitor === null)];
+  const [from, to] = pointsOf(step);
+  const piece = hangingOn(conducting, from);
+  const plus = procedure.network.elements.filter(
+    ({ kind, id }) => kind === 'source' && isOn(procedure, world, id),
+  );
+  return piece.has(to) && plus.some(({ between: [at] }) => piece.has(at));
 }

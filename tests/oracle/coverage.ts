@@ -58,6 +58,7 @@ export const WINDOW_RULES = [
   'load-out-of-window',
   'meter-too-coarse',
   'expect-admits-fault',
+  'nothing-flows',
 ] as const;
 
 /** Found by nobody here, with the reason. */

@@ -1,4 +1,5 @@
 import type { Loop, Procedure } from '../../server/src/text/procedure.ts';
+import { leastAddedIn } from './least-added.ts';
 import { circuitOf, rungs } from './values.ts';
 import type { Interval } from './values.ts';
 import type { World } from './world.ts';
@@ -32,13 +33,14 @@ function withBarClosed(procedure: Procedure, world: World, loop: Loop, id: strin
 export function faultsOf(procedure: Procedure, world: World, loop: Loop): Interval[] {
   const good = circuitOf(procedure, world, loop);
   if (good === null || good.least === Infinity || !beginsInSeries(procedure, world, loop)) return [];
+  const added = leastAddedIn(procedure, loop.id);
   const bars = loop.elements.flatMap(({ id }): Interval[] => {
     const bridged = withBarClosed(procedure, world, loop, id);
     return bridged !== null && bridged.most < good.most ? [bridged] : [];
   });
   return [
     { least: Infinity, most: Infinity },
-    { least: good.least + 1, most: good.most + 1 },
+    { least: good.least + added, most: good.most + added },
     { least: 0, most: 0 },
     ...bars,
   ];

@@ -122,7 +122,7 @@ function voltsWith(
   );
   const ways = [...bare, ...inside];
   const [from, to] = pointsOf(step);
-  const meter: Way = { a: from, b: to, ohms: input, thing: null, monitor: null, source: null };
+  const meter: Way = { ...plain, a: from, b: to, ohms: input };
   const conducting = [...ways.filter(({ source, monitor }) => source === null && monitor === null), meter];
   const points = [...new Set([from, to, 'ground', ...held.map(({ plus }) => plus)])];
   const met = new Set(
@@ -180,6 +180,12 @@ export function isUndefined(procedure: Procedure, world: World, step: Measuring)
   const ways = [...allWays(procedure, asBuilt(world)), ...joinedBySources(procedure)];
   const near = pointsOf(step).map((point) => hangingOn(ways, point));
   return held.some(({ plus }) => near.some((points) => points.has(plus)));
+}
+
+/** Volts of a sound circuit, with the meter between the probes. null: not known, or something is in the way. */
+export function soundVolts(procedure: Procedure, world: World, step: Measuring): Interval | null {
+  if (isInTheWay(procedure, world, step)) return null;
+  return voltsAcross(procedure, world, step, allWays(procedure, world));
 }
 
 /** What is shown where the bench conducts by these ways. null: not known, or something is in the way. */

@@ -1,7 +1,7 @@
 import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import { namedIn } from './node-names.ts';
-import { allWays, asBuilt, between, hangingOn, joinedBySources, pointsOf } from './ways.ts';
-import type { Measuring, Way } from './ways.ts';
+import { allWays, between, hangingOn, pointsOf } from './ways.ts';
+import type { Measuring } from './ways.ts';
 import type { World, Wrong } from './world.ts';
 
 /*
@@ -96,27 +96,4 @@ export function measureWrongs(procedure: Procedure, world: World, step: Step): W
   const found = step.verb === 'measure' ? obstacle(procedure, world, step) : null;
   if (found === null || found === 'power') return [];
   return [{ rule: 'monitor-in-the-way', subject: found.monitor }];
-}
-
-/** What a measurement of resistance shows to be sound, taken by `within`: all on a way between the probes as built. */
-export function shownSound(procedure: Procedure, world: World, step: Step): readonly Id[] {
-  if (step.verb !== 'measure' || step.quantity !== 'resistance') return [];
-  const built = asBuilt(world);
-  const ways = allWays(procedure, built);
-  const [from, to] = pointsOf(step);
-  // A source that is taken away still makes one thing of what stands on either side of it.
-  const joined = joinedBySources(procedure);
-  const around = [from, to].map((point) => hangingOn([...ways, ...joined], point));
-  const isAround = ({ a }: Way): boolean => around.some((points) => points.has(a));
-  const here = ways.filter((way) => way.monitor === null && isAround(way));
-  const connectors = here.flatMap(({ thing }) =>
-    thing !== null && procedure.connectors.has(thing) ? [thing] : [],
-  );
-  const isOpen = connectors.some(
-    (id) =>
-      world.connectors[id] !== 'mated' || Object.values(world.loads).some((place) => place?.connector === id),
-  );
-  if (isOpen) return [];
-  const met = between(ways, from, to);
-  return [...met].flatMap(({ thing }) => thing ?? []);
 }

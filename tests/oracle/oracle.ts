@@ -3,13 +3,16 @@ import { commanded } from './commands.ts';
 import { acceptedOf, isUncovered, makesNoDifference, requiredClasses, saysWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { readsOf } from './reads.ts';
-import type { Display, Read } from './reads.ts';
+import type { Read } from './reads.ts';
 import { endlessSteps, pathsAreCut, reachable, repeatingSteps, unreachableSteps, waysOut } from './graph.ts';
 import { codesSet } from './values.ts';
 import type { ForetoldCode } from './values.ts';
 import { netPieces, probed } from './network.ts';
 import { namedIn } from './node-names.ts';
 import { held } from './touch.ts';
+import { soundVolts } from './measured.ts';
+import { showsAbsence } from './verified.ts';
+import type { HeldAgainst } from './verified.ts';
 import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, start, wayTaken } from './verbs.ts';
@@ -53,7 +56,7 @@ export interface Met {
 }
 
 /** Every step on every bench on which a path reaches it, shortest paths first. Paths stop at what cannot be read. */
-export function explore(procedure: Procedure, proves: Proves = () => true, limit = 200_000): Met[] {
+export function explore(procedure: Procedure, proves: Proves | null = null, limit = 200_000): Met[] {
   const met: Met[] = [];
   const seen = new Set<string>();
   let now: { index: number; world: World }[] =
@@ -367,21 +370,27 @@ function ofGraph(procedure: Procedure): Told[] {
 }
 
 function provenBy(procedure: Procedure, met: readonly Met[]): Proves {
-  const known = new Map<string, { display: Display | null; accepted: Accepted | null }>();
-  const knownOf = (step: Step, of: Id) => {
+  const known = new Map<string, HeldAgainst | null>();
+  const heldAt = (step: Step, of: Id): HeldAgainst | null => {
     const read = readsOf(procedure, step).find((each) => each.of === of);
-    return {
-      display: read?.display ?? null,
-      accepted: read === undefined ? null : acceptedAt(met, step, read),
-    };
+    if (read === undefined) return null;
+    const accepted = acceptedAt(met, step, read);
+    const worlds = met.filter((each) => each.step === step).map(({ after }) => after);
+    const volts =
+      step.verb === 'measure' && step.quantity === 'voltage'
+        ? worlds.map((world) => soundVolts(procedure, world, step))
+        : [];
+    return { read, accepted, isAbsence: showsAbsence({ step, display: read.display }, accepted, volts) };
   };
   return (step, of, outcome) => {
     const key = `${step.number} ${of}`;
-    const { display, accepted } = known.get(key) ?? knownOf(step, of);
-    known.set(key, { display, accepted });
-    const required = display === null ? null : requiredClasses(display, accepted);
-    const tellsOpen = accepted === null || (accepted !== 'open' && accepted.most !== null);
-    return tellsOpen && saysWithin(step, of, outcome, required, { leakBelow: display?.leakBelow ?? null });
+    const held = known.has(key) ? (known.get(key) ?? null) : heldAt(step, of);
+    known.set(key, held);
+    if (held === null) return null;
+    const { display } = held.read;
+    const required = display === null ? null : requiredClasses(display, held.accepted);
+    const leakBelow = display?.leakBelow ?? null;
+    return saysWithin(step, of, outcome, required, { leakBelow }) ? held : null;
   };
 }
 

@@ -28,7 +28,7 @@ function randomMonitor(chance: Chance): Plain {
     accuracy: chance.pick(['3 % + 0.1 Ω', '2 % + 0.05 Ω', '5 % + 0.2 Ω']),
     resolution: chance.pick(['0.01 Ω', '0.1 Ω']),
     codes: { 'too-low': 'below 1.0 Ω', 'too-high': chance.pick(['above 4.5 Ω', 'above 3.4 Ω']) },
-    ...(chance.happens(0.5) ? { 'test-current': chance.pick(testCurrents) } : {}),
+    ...(chance.happens(0.8) ? { 'test-current': chance.pick(testCurrents) } : {}),
     ...(chance.happens(0.25) ? { leak: 'below 5 kΩ' } : {}),
   };
 }
@@ -60,7 +60,7 @@ function randomConnector(chance: Chance): Plain {
   const bar = {
     side: chance.pick(['end', 'end', 'monitor']),
     closes: chance.pick(['unlocked', 'unplugged']),
-    resistance: '0.2..0.4 Ω',
+    resistance: chance.pick(['0.2..0.4 Ω', '0.2..0.4 Ω', '0.2..0.4 Ω', '0.3..2.4 Ω']),
   };
   return { contact: '2..15 mΩ', ...(chance.happens(0.5) ? { 'shorting-bar': bar } : {}) };
 }
@@ -106,7 +106,7 @@ function randomEnd(chance: Chance): Plain {
   const resistance = chance.pick(['1.7..2.3 Ω', '2.0..2.4 Ω', '1.9..2.6 Ω']);
   if (kind === 'hv-section') return { kind, voltage: '400 V', resistance, live: true };
   if (kind === 'resistor') return chance.happens(0.5) ? { kind, resistance } : ofSeries(chance);
-  const noFire = chance.happens(0.5) ? { 'no-fire': chance.pick(noFireCurrents) } : {};
+  const noFire = chance.happens(0.8) ? { 'no-fire': chance.pick(noFireCurrents) } : {};
   return { kind, resistance, ...noFire, live: chance.happens(0.92) };
 }
 

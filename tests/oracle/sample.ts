@@ -19,6 +19,7 @@ const circuit: Omit<PlainProcedure, 'steps'> = {
       accuracy: '3 % + 0.1 Ω',
       resolution: '0.01 Ω',
       codes: { 'too-low': 'below 1.0 Ω', 'too-high': 'above 4.5 Ω' },
+      'test-current': '10 mA',
     },
   },
   loads: {
@@ -27,7 +28,7 @@ const circuit: Omit<PlainProcedure, 'steps'> = {
   },
   parts: {
     cable: { kind: 'cable', resistance: '50 mΩ' },
-    stage: { kind: 'initiator', resistance: '1.7..2.3 Ω', live: true },
+    stage: { kind: 'initiator', resistance: '1.7..2.3 Ω', 'no-fire': '400 mA', live: true },
     inert: { kind: 'resistor', resistance: '2.0..2.4 Ω' },
   },
   connectors: {

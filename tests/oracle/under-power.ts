@@ -56,15 +56,15 @@ function broken(procedure: Procedure, world: World, step: Step): Handled | null 
   return step.verb === 'move' ? on(step.load, [world.loads[step.load], step.to]) : null;
 }
 
-/** Contacts draw an arc above 30 V. High voltage has rules of its own. */
+/** Contacts draw an arc above 30 V, each piece for itself. High voltage has rules of its own. */
 function working(procedure: Procedure, world: World, step: Step): Wrong[] {
   const handled = broken(procedure, world, step);
   if (handled === null) return [];
   const { subject } = handled;
-  const here = withAny(piecesOn(procedure, world), handled.points);
-  if (here.some((piece) => poweredBy(procedure, world, piece).some(drawsArcs)))
-    return [{ rule: 'work-under-power', subject }];
-  return here.some((piece) => chargeOf(world.arcs, piece) !== null) ? [{ rule: 'short-wait', subject }] : [];
+  return withAny(piecesOn(procedure, world), handled.points).flatMap((piece): Wrong[] => {
+    if (poweredBy(procedure, world, piece).some(drawsArcs)) return [{ rule: 'work-under-power', subject }];
+    return chargeOf(world.arcs, piece) === null ? [] : [{ rule: 'short-wait', subject }];
+  });
 }
 
 function replacing(procedure: Procedure, world: World, step: Step): Wrong[] {

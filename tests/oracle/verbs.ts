@@ -1,13 +1,16 @@
 import type { Id, Outcome, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import { tellsOpen } from './accepted.ts';
 import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
-import { measureWrongs, shownSound } from './network.ts';
+import { measureWrongs } from './network.ts';
 import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
 import { settled, waited, wound } from './energy.ts';
 import { canBeProven, handsNotSaid, proofPoints, proofTooEarly, touch } from './touch.ts';
 import { runsDown, underPower } from './under-power.ts';
 import { codesSet } from './values.ts';
+import { isVerified } from './verified.ts';
+import type { HeldAgainst } from './verified.ts';
 import {
   bare,
   carriedBy,
@@ -232,20 +235,20 @@ function sortedSets(sets: readonly (readonly Id[])[]): (readonly Id[])[] {
   return [...byText.keys()].sort().map((text) => byText.get(text) ?? []);
 }
 
-/** Whether an outcome of a step says that what it reads is within a window in which an open circuit is not. */
-export type Proves = (step: Step, of: Id, outcome: Outcome) => boolean;
+/** What an outcome of a step says that is within its window. null: it does not say so. */
+export type Proves = (step: Step, of: Id, outcome: Outcome) => HeldAgainst | null;
 
 /**
- * What an outcome adds: a reading left by one that says `within`, everything mated and no load fitted, verifies its
- * loops; a proof left by `dead` that had a meaning proves its source where it was taken, any other takes all proofs of it
- * away.
+ * What an outcome adds: a reading left by one that says `within` shows what is sound, and everything mated and no load
+ * fitted, that its loops are shut; a proof left by `dead` that had a meaning proves its source where it was taken, any other takes all proofs of it
+ * away. Where nobody asks what is proven (null), every reading shows everything.
  */
 export function wayTaken(
   procedure: Procedure,
   world: World,
   step: Step,
   outcome: Outcome | null,
-  proves: Proves,
+  proves: Proves | null,
 ): World {
   if (step.verb === 'prove-dead') {
     const { [step.source]: before = [], ...others } = world.proven;
@@ -256,21 +259,23 @@ export function wayTaken(
     return { ...world, proven: Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1))) };
   }
   if (outcome === null) return world;
-  if (step.verb === 'measure' && proves(step, step.of, outcome)) {
-    const sound = shownSound(procedure, world, step);
-    return { ...world, pending: world.pending.filter((id) => !sound.includes(id)) };
-  }
-  if (step.verb !== 'read') return world;
-  const verified = step.loops
-    .map((id) => procedure.loops.get(id))
-    .filter((loop) => loop !== undefined)
-    .filter((loop) => proves(step, loop.id, outcome))
-    .filter((loop) => openConnectors(world, loop).length === 0 && loadsIn(world, loop).length === 0);
-  const verifies = (id: Id): boolean =>
-    verified.some((loop) => loop.monitor === id || loop.elements.some((element) => element.id === id));
+  if (step.verb !== 'read' && step.verb !== 'measure') return world;
+  if (proves === null) return { ...world, pending: [], opened: [] };
+  const within = (step.verb === 'read' ? step.loops : [step.of]).flatMap((of) => {
+    const held = proves(step, of, outcome);
+    return held === null ? [] : [{ of, held }];
+  });
+  const isSound = (id: Id): boolean =>
+    within.some(({ held }) => isVerified(procedure, world, step, held, id));
+  const isShut = ({ of, held }: (typeof within)[number]): boolean => {
+    const loop = procedure.loops.get(of);
+    if (loop === undefined || openConnectors(world, loop).length > 0) return false;
+    return loadsIn(world, loop).length === 0 && tellsOpen(held.accepted);
+  };
+  const shut = step.verb === 'read' ? within.filter(isShut).map(({ of }) => of) : [];
   return {
     ...world,
-    pending: world.pending.filter((id) => !verifies(id)),
-    opened: world.opened.filter((id) => !verified.some((loop) => loop.id === id)),
+    pending: world.pending.filter((id) => !isSound(id)),
+    opened: world.opened.filter((id) => !shut.includes(id)),
   };
 }

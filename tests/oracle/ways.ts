@@ -18,18 +18,20 @@ export interface Way {
   readonly thing: Id | null;
   readonly monitor: Id | null;
   readonly source: Id | null;
+  /** That it is drawn in; null: in the network. */
+  readonly loop: Id | null;
   /** A load or a closed bar, across the pins of its connector. */
   readonly isRung?: true;
 }
 
-export const plain = { ohms: { least: 0, most: 0 }, thing: null, monitor: null, source: null };
+export const plain = { ohms: { least: 0, most: 0 }, thing: null, monitor: null, source: null, loop: null };
 
 const ohmsOfPart = (procedure: Procedure, id: Id): Interval | null =>
   ohmsOf(procedure, procedure.parts.get(id)?.resistance ?? null);
 
 /** A loop as a ladder of named points; what a monitor is inside connects all of its terminals and ground. */
 function waysOfLoop(procedure: Procedure, world: World, loop: Loop): Way[] {
-  const { monitor } = loop;
+  const { monitor, id: own } = loop;
   const ways: Way[] = [];
   let [one, other] = [`${loop.id}/1`, `${loop.id}/2`];
   if (monitor !== null)
@@ -39,7 +41,7 @@ function waysOfLoop(procedure: Procedure, world: World, loop: Loop): Way[] {
     const ohms =
       kind === 'part' ? ohmsOfPart(procedure, id) : (procedure.connectors.get(id)?.contact ?? null);
     if (kind === 'part' && procedure.parts.get(id)?.form === 'end') {
-      ways.push({ ...plain, a: one, b: other, ohms, thing: id });
+      ways.push({ ...plain, a: one, b: other, ohms, thing: id, loop: own });
       continue;
     }
     const [pin, pin2] = loop.pins.get(id) ?? ['1', '2'];
@@ -66,7 +68,8 @@ function waysOfLoop(procedure: Procedure, world: World, loop: Loop): Way[] {
         );
     }
     if (kind === 'part' || world.connectors[id] !== 'unplugged')
-      for (const at of [0, 1]) ways.push({ ...plain, a: near[at] ?? '', b: far[at] ?? '', ohms, thing: id });
+      for (const at of [0, 1])
+        ways.push({ ...plain, a: near[at] ?? '', b: far[at] ?? '', ohms, thing: id, loop: own });
     [one, other] = [far[0] ?? '', far[1] ?? ''];
   }
   return ways;

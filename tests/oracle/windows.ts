@@ -1,5 +1,5 @@
 import type { Id, NamedWindow, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
-import { acceptedOf, isMixed, roundedDown, roundedUp } from './accepted.ts';
+import { acceptedOf, excludes, isMixed, possible } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import type { WINDOW_RULES } from './coverage.ts';
 import { waysOut } from './graph.ts';
@@ -7,8 +7,9 @@ import { explore } from './oracle.ts';
 import type { Met } from './oracle.ts';
 import { someReadingProves } from './guarded.ts';
 import { faultsOf } from './faults.ts';
-import { aroundProbes } from './around-probes.ts';
-import { isUndefined, needsInner } from './measured.ts';
+import { aroundProbes, couldFlow } from './around-probes.ts';
+import { isUndefined, needsInner, soundVolts } from './measured.ts';
+import { showsAbsence } from './verified.ts';
 import { isReading, readsOf } from './reads.ts';
 import type { Read } from './reads.ts';
 import { circuitOf, shownBy } from './values.ts';
@@ -59,31 +60,9 @@ function allWindows(procedure: Procedure, met: readonly Met[]): StepWindow[] {
   );
 }
 
-/** Classes that what is shown can have; all of them where the window is not known. */
-function possible(accepted: Accepted | null, shown: Shown | null, resolution: number): Set<string> {
-  if (accepted === null || shown === null) return new Set(['leak', 'open', 'below', 'within', 'above']);
-  const found = new Set<string>();
-  const window = accepted === 'open' ? { least: Infinity, most: null } : accepted;
-  if (shown.canBeOpen) found.add(window.most === null ? 'within' : 'open');
-  if (shown.number !== null) {
-    const { least, most } = displayed(shown.number, resolution);
-    const slack = 1e-9 * resolution;
-    if (window.least !== null && least < window.least - slack) found.add('below');
-    if (window.most !== null && most > window.most + slack) found.add('above');
-    if (most >= (window.least ?? -Infinity) - slack && least <= (window.most ?? Infinity) + slack)
-      found.add('within');
-  }
-  return found;
-}
-
 const inNumbers = (window: NamedWindow['window']): Accepted => ({
   least: 'below' in window ? null : 'above' in window ? window.above : window.least,
   most: 'below' in window ? window.below : 'above' in window ? null : window.most,
-});
-
-const displayed = (number: Interval, resolution: number): Interval => ({
-  least: roundedDown(number.least, resolution),
-  most: roundedUp(number.most, resolution),
 });
 
 /** Every choice of one class for each loop. */
@@ -149,14 +128,9 @@ function soundlyReached(procedure: Procedure, windows: readonly StepWindow[]): S
     }
     for (const way of ways)
       if (typeof way.to === 'number')
-        waiting.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome, () => true) });
+        waiting.push({ index: way.to, world: wayTaken(procedure, after, step, way.outcome, null) });
   }
   return reached;
-}
-
-function excludes(accepted: Accepted, shown: Shown, resolution: number): boolean {
-  const classes = possible(accepted, shown, resolution);
-  return ['below', 'above', 'open'].some((each) => classes.has(each));
 }
 
 /** All that belongs to what is read: its loop, or what hangs together with the probes as built. */
@@ -177,6 +151,12 @@ function around(procedure: Procedure, step: Step, { loop, display }: Read): Arou
     faults: (world) => (loop === null ? [] : faultsOf(procedure, world, loop).map(by)),
   };
 }
+
+const none: Interval = { least: 0, most: 0 };
+
+type OfVoltage = Extract<Step, { readonly verb: 'measure' }>;
+
+const isVoltage = (step: Step): step is OfVoltage => step.verb === 'measure' && step.quantity === 'voltage';
 
 /** What is told of windows; `anywhere` as if sound circuits came to every step. */
 export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold[] {
@@ -205,6 +185,22 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     if (mixed ? expect !== null : isApart) tell('window-differs');
     if (expect === null && mixed && !isNever) tell('window-undefined');
     const near = around(procedure, step, read);
+    const hasLoad = worlds.some((world) => near.loads(world).length > 0);
+    const noPath = worlds.some((world) => !isVoltage(step) && near.circuit(world)?.least === Infinity);
+    if (expect === null && numbers.length === 0 && noPath && !hasLoad && !isNever) tell('window-undefined');
+    const volts = worlds.map((world) => (isVoltage(step) ? soundVolts(procedure, world, step) : null));
+    const isAbsence = showsAbsence({ step, display }, accepted, volts);
+    const drops = volts.flatMap((each, at) => {
+      const world = worlds[at];
+      return each === null || world === undefined ? [] : [{ each, world }];
+    });
+    const isNought = ({ least, most }: Interval): boolean => Math.max(-least, most) < 1e-10;
+    if (
+      drops.length > 0 &&
+      drops.every(({ each }) => isNought(each)) &&
+      drops.every(({ world }) => isVoltage(step) && couldFlow(procedure, world, step))
+    )
+      tell('nothing-flows');
     // A load under a closed bar is told where it came there.
     const judged = shown.flatMap((each, at) => {
       const world = worlds[at];
@@ -241,12 +237,17 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
           ? !possible(computed, fault, resolution).has('within')
           : excludes(computed, fault, resolution);
       };
-      if (sides.some(({ world }) => near.faults(world).some(isTypical))) tell('expect-admits-fault');
+      if (!isAbsence && sides.some(({ world }) => near.faults(world).some(isTypical)))
+        tell('expect-admits-fault');
     }
     const provesNothing = (world: World): boolean => {
       const circuit = near.circuit(world);
-      if (accepted === null || circuit === null || circuit.least === Infinity) return false;
-      return someReadingProves(display, circuit, display.leads) === false;
+      if (accepted === null || circuit === null || circuit.least === Infinity || isAbsence) return false;
+      // Nought says nothing: a broken circuit shows the same.
+      if (isVoltage(step) && isNought(circuit)) return false;
+      return (
+        someReadingProves(display, circuit, isVoltage(step) ? none : display.leads, isVoltage(step)) === false
+      );
     };
     if (
       expect === null &&

@@ -23,16 +23,18 @@ function nothingFlows(context: Context, reading: Reading): Seen | null {
 /** Less than this many volts is nothing but the rounding of sums. */
 const noVoltage = 1e-9;
 
-/** Whether the probes are joined by parts and contacts, a source that is on hangs there, and there is no drop. */
+/**
+ * Whether the probes are joined by parts and contacts, a source that is on hangs there, and there is no drop. Ground is
+ * taken out: it joins a dead wire to every source, and that such a wire has no voltage is often what shall be seen.
+ */
 function carriesNothing(reading: Reading, { arrival, circuit }: Side): boolean {
   if (circuit === 'open' || circuit === 'unknown') return false;
   if (Math.max(Math.abs(circuit.least), Math.abs(circuit.most)) > noVoltage) return false;
   const seen = reading.seen(arrival.state);
   if (seen === null) return false;
   const [one, other] = seen.probes;
-  const joined = nameGroups(seen.network).of;
-  const piece = nameGroups([...seen.network, ...seen.sources]).of;
-  return (
-    joined(one) === joined(other) && seen.sources.some(({ between }) => piece(between[0]) === piece(one))
-  );
+  const apart = [...seen.network].filter(({ between }) => !between.includes('ground'));
+  const piece = nameGroups(apart).of;
+  const isHere = (node: string): boolean => node !== 'ground' && piece(node) === piece(one);
+  return isHere(other) && seen.sources.some(({ between }) => between.some(isHere));
 }
