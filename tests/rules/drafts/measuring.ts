@@ -16,10 +16,10 @@ const withMeter: Changes = {
 /** A pump behind a connector, fed by the battery itself. */
 const pump = (steps: string): string => `format: 1
 title: A pump that does not run
-sources: { battery: { kind: battery, voltage: 12..14.5 V, feeds: [pump] } }
+sources: { battery: { kind: battery, voltage: 12..14.5 V, resistance: 5..20 mΩ, feeds: [pump] } }
 ${withMeter.instruments?.replace(/ {2}control-unit: .*\n/, '') ?? ''}parts:
   feed-wire: { kind: cable, wire: 1.5 mm², length: 3 m }
-  pump: { kind: heater, resistance: 2.0..2.6 Ω }
+  pump: { kind: heater, resistance: 2.0..2.6 Ω, hot: same }
 connectors: { K4: { contact: 2..15 mΩ, sides: [loom, body] } }
 network:
   - { source: battery, between: [plus, ground] }
