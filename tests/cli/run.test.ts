@@ -243,12 +243,12 @@ describe('windows --why', () => {
       file,
       `format: 1
 title: A supply
-sources: { battery: { kind: battery, voltage: 11..13 V, feeds: [lamp] } }
+sources: { battery: { kind: battery, voltage: 11..13 V, resistance: 0 Ω, feeds: [lamp] } }
 instruments:
   hand-meter:
     kind: multimeter
     voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.01 V, input: 10 MΩ }
-parts: { lamp: { kind: lamp, resistance: 3 Ω } }
+parts: { lamp: { kind: lamp, rated: 12 V 5 W } }
 network: [{ source: battery, between: [plus, ground] }, { part: lamp, between: [plus, ground] }]
 steps: [{ measure: voltage, across: [plus, ground], with: hand-meter }]
 `,

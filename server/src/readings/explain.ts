@@ -56,7 +56,7 @@ export function* explainReading(
 ): Work<Explanation | null> {
   const [nearest] = reading.good;
   const { instrument } = reading;
-  if (nearest === undefined || instrument === null) return null;
+  if (nearest === undefined || instrument === null || nearest.missing.length > 0) return null;
   const bench = nearest.arrival.state;
   const seen = reading.seen(bench);
   const ranges = conditionsAtNominal(procedure);

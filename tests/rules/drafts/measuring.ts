@@ -16,7 +16,7 @@ const withMeter: Changes = {
 /** A pump behind a connector, fed by the battery itself. */
 const pump = (steps: string): string => `format: 1
 title: A pump that does not run
-sources: { battery: { kind: battery, voltage: 12..14.5 V, feeds: [pump] } }
+sources: { battery: { kind: battery, voltage: 12..14.5 V, resistance: 5..20 mΩ, feeds: [pump] } }
 ${withMeter.instruments?.replace(/ {2}control-unit: .*\n/, '') ?? ''}parts:
   feed-wire: { kind: cable, wire: 1.5 mm², length: 3 m }
   pump: { kind: heater, resistance: 2.0..2.6 Ω, hot: same }
