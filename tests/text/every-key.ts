@@ -93,6 +93,7 @@ parts:
   platinum: { kind: rtd, r0: 100 Ω, class: AA, temperature: coolant }
   end-resistor: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
   bulb: { kind: lamp, resistance: 2 Ω }
+  starter: { kind: consumer, draws: 150 A ± 20 A, always: true }
   spare-fuse: { kind: fuse, resistance: 8 mΩ }
   blade-fuse: { kind: fuse, rated: 7.5 A }
 connectors:
@@ -187,6 +188,7 @@ steps:
   - measure: current
     around: sensor
     with: tester
+    drawing: starter
     expect: below 1 A
     outcomes: { within: next, else: last }
   - measure: current

@@ -34,6 +34,8 @@ export interface Good {
   readonly floating: boolean;
   /** Voltage sources whose terminals are joined: they cannot be as stated, and nothing can be said. */
   readonly conflict: readonly string[];
+  /** A consumer of which it is not known whether any voltage is left for it. */
+  readonly undecided: string | null;
 }
 
 export type GoodReadings = (subject: Subject, bench: LoopBench) => Good;
@@ -45,6 +47,7 @@ const unknown: Good = {
   leak: 'never',
   floating: false,
   conflict: [],
+  undecided: null,
 };
 
 /** Good readings of a procedure, each computed once for a bench. */
@@ -81,6 +84,7 @@ export function goodKey({ island }: Subject, { hardware, power }: LoopBench): st
 export function goodReading(subject: Subject, bench: LoopBench, ranges: ConditionRanges): Good {
   const seen = subject.seen(bench);
   if (seen === null) return unknown;
+  if (seen.undecided !== undefined) return { ...unknown, undecided: seen.undecided };
   switch (subject.quantity) {
     case 'resistance':
     case 'insulation':

@@ -1,8 +1,10 @@
 import type { Measuring } from '../bench/asked.ts';
 import { nodeOf } from '../bench/same-nodes.ts';
+import { withConsumers } from '../circuit/circuit.ts';
+import { conditionsOf } from './conditions.ts';
 import type { Network, Source } from '../circuit/circuit.ts';
 import { whereMeasured } from '../text/step-in-words.ts';
-import type { Carrying, Loop, Procedure, Quantity } from '../text/procedure.ts';
+import type { Carrying, Id, Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork } from './island-network.ts';
@@ -39,6 +41,8 @@ export interface Seen {
   readonly network: Network;
   readonly sources: readonly Source[];
   readonly probes: readonly [string, string];
+  /** A consumer of which it is not known whether it draws its current. */
+  readonly undecided?: Id;
 }
 
 export function loopSubject(procedure: Procedure, loop: Loop): Subject {
@@ -59,22 +63,39 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
 }
 
 export function measuredSubject(procedure: Procedure, step: Measuring): Subject {
-  const { across, quantity, of, carrying } = step;
+  const { across, quantity, of, carrying, drawing } = step;
   const island = islandsOf(procedure).ofProbes(across);
   const meter = procedure.multimeters.get(step.with);
+  const instrument = meter === undefined ? null : readByMultimeter(meter, quantity, carrying);
   const probes = [nodeOf(across[0]), nodeOf(across[1])] as const;
   return {
     of,
     quantity,
     loop: null,
-    instrument: meter === undefined ? null : readByMultimeter(meter, quantity, carrying),
+    instrument,
     island,
     probes,
     carrying,
     seen: (bench) => {
-      const compiled = islandNetwork(procedure, island, bench);
+      const compiled = islandNetwork(procedure, island, bench, drawing);
       if (compiled === null || obstacleBetween(island, compiled, probes, quantity) !== null) return null;
-      return { ...compiled, probes };
+      if (compiled.consumers.length === 0 || quantityFacts[quantity].byOwnCurrent)
+        return { ...compiled, probes };
+      const { network, sources, consumers } = compiled;
+      // What stands in series closes the circuit, or nothing would be drawn.
+      const meters = carrying?.kind === 'series' ? seriesOf(instrument, probes) : [];
+      const settled = withConsumers([...network, ...meters], sources, consumers, conditionsOf(procedure));
+      if (settled.kind === 'settled') {
+        const { sources: all } = settled;
+        return { network: settled.network.filter((one) => !meters.includes(one)), sources: all, probes };
+      }
+      return { network, sources, probes, undecided: settled.consumer };
     },
   };
+}
+
+function seriesOf(instrument: ReadBy | null, between: readonly [string, string]): Network {
+  const resistance = instrument?.burden ?? null;
+  if (resistance === null) return [];
+  return [{ id: 'burden of the meter', between, part: { kind: 'stated', resistance } }];
 }

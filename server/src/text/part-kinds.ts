@@ -22,6 +22,7 @@ export const partFacts: Readonly<Record<PartKind, PartFacts>> = {
   thermistor: { form: 'end', danger: null, changedWith: 'supply off' },
   rtd: { form: 'end', danger: null, changedWith: 'supply off' },
   lamp: { form: 'end', danger: null, changedWith: 'ignition off' },
+  consumer: { form: 'end', danger: null, changedWith: 'supply off' },
   fuse: { form: 'end', danger: null, changedWith: 'ignition off' },
 };
 
