@@ -108,7 +108,8 @@ function drawingOf(written: unknown, quantity: Quantity, context: ActionReader):
   const known = named.filter(({ id, path: at }) => {
     if (lookUp(names, id, ['parts'], valueAt(at), report) === null) return false;
     const part = context.bench.parts.get(id);
-    if (part === undefined || part.draws !== null) return part !== undefined;
+    if (part === undefined) return false;
+    if (part.draws !== null) return true;
     const message = `\`${id}\` is no consumer: nothing says what it draws.`;
     report({ rule: 'wrong-id', at: valueAt(at), message, subject: id });
     return false;
