@@ -90,6 +90,7 @@ export function part(id: Id, kind: Part['kind'], resistance: Part['resistance'],
     statedInert: false,
     noFire: null,
     voltage: null,
+    draws: null,
     withstands: null,
   };
 }

@@ -44,6 +44,7 @@ parts:
   ft: { kind: fuse, rated: 10 A }
   h: { kind: heater, resistance: 4 Ω, hot: same }
   h2: { kind: heater, rated: 12 V 120 W }
+  st: { kind: consumer, draws: 7 mA ± 1 mA, always: true }
   i: { kind: switch, resistance: 20 mΩ, withstands: 500 V }
   j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
   k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
@@ -90,6 +91,7 @@ steps:
   - measure: current
     around: k
     with: h3
+    drawing: [st]
     expect: below 1 A
   - measure: current
     in: [K2.a.1, K2.b.1]

@@ -20,7 +20,7 @@ parts:
   radio-fuse: { kind: fuse, rated: 10 A }
   door-fuse: { kind: fuse, rated: 7.5 A }
   radio: { kind: resistor, resistance: 2.0..2.4 kΩ }
-  door-unit: { kind: resistor, resistance: 0.9..1.1 kΩ }
+  door-unit: { kind: consumer, draws: 7 mA ± 1 mA, always: true }
 connectors:
   T1: { contact: 0.1..0.5 mΩ, sides: [body, battery] }
   K50: { contact: 2..15 mΩ, sides: [harness, radio] }
@@ -86,6 +86,16 @@ steps:
         ],
       ],
       finds: ['error powered-measurement radio-plus..ground'],
+    },
+    {
+      story: 'the resistance of the door unit is measured, of which only its current is known',
+      changes: [
+        [
+          '  - conclude: door-unit\n    id: door\n',
+          '  - disconnect: battery\n    id: door\n  - wait: 2 min\n  - measure: resistance\n    across: [door-feed, ground]\n    with: hand-meter\n  - reconnect: battery\n  - conclude: door-unit\n',
+        ],
+      ],
+      finds: ['error monitor-in-the-way door-unit'],
     },
     {
       story: 'the fuse is changed with the ignition on',

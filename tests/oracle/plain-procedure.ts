@@ -170,6 +170,7 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
     statedInert: plain.live === false,
     noFire: spanOrNull(plain['no-fire']),
     voltage: spanOrNull(plain.voltage),
+    draws: null,
     withstands: null,
   };
 }

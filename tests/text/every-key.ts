@@ -96,6 +96,7 @@ parts:
   end-resistor: { kind: resistor, resistance: 2.2 kΩ, series: E24 }
   bulb: { kind: lamp, resistance: 2 Ω, hot: 20..25 Ω }
   rated-bulb: { kind: lamp, rated: 12 V 21 W }
+  starter: { kind: consumer, draws: 150 A ± 20 A, always: true }
   spare-fuse: { kind: fuse, resistance: 8 mΩ }
   blade-fuse: { kind: fuse, rated: 7.5 A }
 connectors:
@@ -190,6 +191,7 @@ steps:
   - measure: current
     around: sensor
     with: tester
+    drawing: starter
     expect: below 1 A
     outcomes: { within: next, else: last }
   - measure: current

@@ -33,6 +33,7 @@ const absent: Readonly<Record<string, string>> = {
   'instruments leads': 'leads',
   'parts noFire': 'no-fire',
   'parts voltage': 'voltage',
+  'parts draws': 'draws',
   'parts withstands': 'withstands',
   'loads withstands': 'withstands',
   'parts resistance/tolerance': 'tolerance',
@@ -64,7 +65,9 @@ export function unreadIn(procedure: Procedure, yaml: AsYaml): readonly Unread[] 
     const name = `${section} ${value.join('/')}`;
     const key = absent[name];
     const isAbsent = key !== undefined && !yaml.has([...owner, ...key.split('/')]);
-    if (!none.has(name) && !isAbsent) found.push({ owner, value: value.join('/') });
+    // Of a consumer nothing but its current is known.
+    const isConsumer = name === 'parts resistance' && yaml.has([...owner, 'draws']);
+    if (!none.has(name) && !isAbsent && !isConsumer) found.push({ owner, value: value.join('/') });
   });
   return [...found, ...leftOut(procedure, yaml)];
 }

@@ -148,6 +148,7 @@ export const kindText: Readonly<Record<PartKind, KindText>> = {
   thermistor: anywhere('temperature sensor (NTC)'),
   rtd: anywhere('temperature sensor (platinum)'),
   lamp: anywhere('lamp'),
+  consumer: anywhere('consumer of a stated current'),
   fuse: anywhere('fuse'),
 };
 

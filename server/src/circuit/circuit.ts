@@ -10,6 +10,8 @@ export type { RangedIndication } from './instrument-ranges.ts';
 export { indicateInRanges } from './instrument-ranges.ts';
 export type { SignedMeter, Voltmeter } from './instrument-voltage.ts';
 export { indicateSigned, inputOf } from './instrument-voltage.ts';
+export { withConsumers } from './consumers.ts';
+export type { Consumer } from './consumers.ts';
 export { currentWindow, senseOhms, sensedBy } from './current-window.ts';
 export type { InCurrent } from './current-window.ts';
 export { fuseResistance, fuseSpread } from './fuse.ts';

@@ -181,6 +181,7 @@ function bodiesOf(section: Section, procedure: Procedure, ids: KnownIds): Bodies
           `{ kind: rtd, r0: \${2:100 Ω}, class: \${3|AA,A,B|}, temperature: ${entry} }`,
         ],
         lamp: ['lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
+        consumer: ['unit', '{ kind: consumer, draws: ${2:7 mA ± 1 mA}, always: true }'],
         fuse: ['fuse', '{ kind: fuse, rated: ${2:10 A} }'],
       } satisfies BodiesByKind<'parts'>;
     }

@@ -251,6 +251,21 @@ const lampByRating = z
   })
   .meta({ id: 'lamp-by-rating', description: 'A filament lamp of this rating that closes a loop.' });
 
+const consumer = z
+  .strictObject({
+    kind: kind('consumer', 'Something of which only the current that it draws is known.'),
+    draws: quantity(
+      'a current',
+      'The current that it draws while there is a voltage across it.',
+      '7 mA ± 1 mA',
+    ),
+    always: yes(
+      'It draws its current at every reading, not only at those that name it in `drawing`.',
+    ).optional(),
+    withstands,
+  })
+  .meta({ id: 'consumer', description: 'Something that draws a stated current: a unit at rest, a starter.' });
+
 const fuseByResistance = z
   .strictObject({
     kind: kind('fuse', 'A fuse.'),
@@ -296,6 +311,7 @@ export const partDefinitions = {
   rtd,
   'lamp-by-resistance': lampByResistance,
   'lamp-by-rating': lampByRating,
+  consumer,
   'fuse-by-resistance': fuseByResistance,
   'fuse-by-rating': fuseByRating,
 } as const satisfies Readonly<Record<FormName<'parts', Kind<'parts'>>, z.ZodType>>;

@@ -174,6 +174,12 @@ const readOneStep = step('read', "The loop's monitor reads it.", {
   outcomes: outcomesOfOne,
 });
 
+const drawing = ids(
+  'a part id or a list of part ids',
+  'Consumers that are switched on while it is measured and draw their current.',
+  'starter',
+).optional();
+
 /** What is measured between two points. */
 const measured = {
   measure: keyword(quantities, 'What is measured.', 'resistance', 'voltage'),
@@ -196,7 +202,7 @@ const measured = {
   outcomes: outcomesOfOne,
 };
 
-const measureStep = step('measure', 'Measures with a hand-held instrument.', measured);
+const measureStep = step('measure', 'Measures with a hand-held instrument.', { ...measured, drawing });
 
 const measureInsulationStep = step(
   'measure-insulation',
@@ -231,6 +237,7 @@ const measureCurrentStep = step('measure-current', 'Measures a direct current.',
     ['T1.battery.1', 'T1.harness.1'],
   ).optional(),
   with: measuredWith,
+  drawing,
   expect: measuredExpect,
   windows: windows('0.1..0.5 A', 'below 20 mA'),
   outcomes: measuredOutcomes,

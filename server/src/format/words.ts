@@ -105,6 +105,7 @@ const kinds = {
     thermistor: { 'thermistor-by-beta': ['r25', 'beta'], 'thermistor-by-coefficients': ['coefficients'] },
     rtd: { rtd: [] },
     lamp: { 'lamp-by-resistance': ['resistance'], 'lamp-by-rating': ['rated'] },
+    consumer: { consumer: [] },
     fuse: { 'fuse-by-resistance': ['resistance'], 'fuse-by-rating': ['rated'] },
   },
 } as const;

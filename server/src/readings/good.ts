@@ -47,6 +47,8 @@ export interface Good {
   readonly conflict: readonly string[];
   /** Values that are not stated and on which the voltage depends: it is unknown then. */
   readonly missing: readonly Missing[];
+  /** A consumer of which it is not known whether any voltage is left for it. */
+  readonly undecided: string | null;
 }
 
 /** Of a lamp or heater what it has under power; of a source what is inside of it. */
@@ -65,6 +67,7 @@ const unknown: Good = {
   floating: false,
   conflict: [],
   missing: [],
+  undecided: null,
 };
 
 /** Good readings of a procedure, each computed once for a bench. */
@@ -109,6 +112,7 @@ export function goodReading(subject: Subject, bench: LoopBench, ranges: Conditio
 
 /** The same of a network that may have been changed. */
 export function readingOf(subject: Subject, seen: Seen, ranges: ConditionRanges): Good {
+  if (seen.undecided !== undefined) return { ...unknown, undecided: seen.undecided };
   switch (subject.quantity) {
     case 'resistance':
     case 'insulation':

@@ -2,7 +2,7 @@ import { barIsClosed, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import type { Power } from '../bench/power.ts';
 import { withInner } from '../circuit/circuit.ts';
-import type { Element, Network, PartModel, Source } from '../circuit/circuit.ts';
+import type { Consumer, Element, Network, PartModel, Source } from '../circuit/circuit.ts';
 import type { Connector, Id, Loop, NetworkElement, Procedure } from '../text/procedure.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
@@ -15,6 +15,10 @@ export interface IslandNetwork {
   readonly network: Network;
   /** Those that are on: what is taken away is no connection. */
   readonly sources: readonly DrawnSource[];
+  /** Those that draw their current. */
+  readonly consumers: readonly Consumer[];
+  /** The other ones: of their resistance nothing is known. */
+  readonly resting: readonly Consumer[];
 }
 
 /** What is inside of a source stands beside it as a part, where it is stated. */
@@ -23,17 +27,31 @@ export interface DrawnSource extends Source {
 }
 
 /** null where a value in it could not be read. */
-export function islandNetwork(procedure: Procedure, island: Island, bench: LoopBench): IslandNetwork | null {
+export function islandNetwork(
+  procedure: Procedure,
+  island: Island,
+  bench: LoopBench,
+  drawing: readonly Id[] = [],
+): IslandNetwork | null {
   const { hardware } = bench;
   if (island.elements.length > 0 && !procedure.network.complete) return null;
   const network: Element[] = [];
   const sources: DrawnSource[] = [];
+  const consumers: Consumer[] = [];
+  const resting: Consumer[] = [];
   for (const loop of island.loops) {
     const elements = loopElements(procedure, loop, hardware);
     if (elements === null) return null;
     for (const one of elements) network.push(one);
   }
   for (const element of island.elements) {
+    const draws = procedure.parts.get(element.id)?.draws ?? null;
+    if (element.kind === 'part' && draws !== null) {
+      if (draws.amperes === null) return null;
+      const consumer = { id: element.id, between: element.between, draws: draws.amperes };
+      (draws.always || drawing.includes(element.id) ? consumers : resting).push(consumer);
+      continue;
+    }
     const built = builtOf(procedure, element, bench);
     if (built === null) return null;
     for (const one of built.network) network.push(one);
@@ -45,7 +63,7 @@ export function islandNetwork(procedure: Procedure, island: Island, bench: LoopB
     if (across === null) return null;
     for (const one of across) network.push(one);
   }
-  return { network, sources };
+  return { network, sources, consumers, resting };
 }
 
 /**
@@ -69,7 +87,7 @@ function builtOf(
   procedure: Procedure,
   element: NetworkElement,
   { hardware, power }: LoopBench,
-): IslandNetwork | null {
+): Pick<IslandNetwork, 'network' | 'sources'> | null {
   switch (element.kind) {
     case 'part': {
       const network = partElement(procedure, element);
@@ -139,7 +157,7 @@ function sourceOf(
   { sources, regulated }: Procedure,
   { id, between }: NetworkElement,
   power: Power,
-): IslandNetwork | null {
+): Pick<IslandNetwork, 'network' | 'sources'> | null {
   const supply = regulated.get(id);
   const source = sources.get(supply?.from ?? id);
   const { voltage = null, resistance = null } = supply ?? source ?? {};

@@ -8,9 +8,12 @@ import type { IslandNetwork } from './island-network.ts';
 import { ownerOf, probesOf } from './loop-network.ts';
 import { onSimplePaths } from './simple-paths.ts';
 
-/** Why nothing can be said of what is measured: a source is on there, or a monitor lies between the probes. */
+/**
+ * Why nothing can be said of what is measured: a source is on there, or between the probes lies a monitor, or a consumer
+ * whose resistance is asked for.
+ */
 export interface Obstacle {
-  readonly kind: 'source' | 'monitor';
+  readonly kind: 'source' | 'monitor' | 'consumer';
   readonly id: Id;
 }
 
@@ -25,8 +28,13 @@ export function obstacleBetween(
 ): Obstacle | null {
   const source = quantityFacts[quantity].byOwnCurrent ? sourceAt(island, compiled, probes) : null;
   if (source !== null) return { kind: 'source', id: source };
-  const monitor = onTheWay(island, compiled, probes).find((link) => link.monitor !== null)?.monitor ?? null;
-  return monitor === null ? null : { kind: 'monitor', id: monitor };
+  const ways = onTheWay(island, compiled, probes);
+  const monitor = ways.find((link) => link.monitor !== null)?.monitor ?? null;
+  if (monitor !== null) return { kind: 'monitor', id: monitor };
+  const consumer = ways.find((link) => link.consumer !== null)?.consumer ?? null;
+  return consumer === null || !quantityFacts[quantity].byOwnCurrent
+    ? null
+    : { kind: 'consumer', id: consumer };
 }
 
 /** The parts, connectors and loads on some way from one probe to the other, whatever their values. */
@@ -42,18 +50,28 @@ interface Way {
   readonly element: Element | null;
   readonly monitor: Id | null;
   readonly source: Id | null;
+  readonly consumer: Id | null;
 }
 
-const nothing = { element: null, monitor: null, source: null };
+const nothing = { element: null, monitor: null, source: null, consumer: null };
 
 /** Connections without resistance make one node of two; a monitor connects all of its terminals, and ground. */
-function onTheWay(island: Island, { network, sources }: IslandNetwork, probes: Pair): readonly Way[] {
+function onTheWay(
+  island: Island,
+  { network, sources, consumers, resting }: IslandNetwork,
+  probes: Pair,
+): readonly Way[] {
   const nodeOf = nameGroups(network.filter(isJoin)).of;
   const at = ([one, other]: Pair): Pair => [nodeOf(one), nodeOf(other)];
   const elements = network.filter((element) => !isJoin(element));
   const ways: readonly Way[] = [
     ...elements.map((element) => ({ ...nothing, between: at(element.between), element })),
     ...sources.map(({ between, id }) => ({ ...nothing, between: at(between), source: id })),
+    ...[...consumers, ...resting].map(({ between, id }) => ({
+      ...nothing,
+      between: at(between),
+      consumer: id,
+    })),
     ...island.loops.flatMap((loop) => {
       const { monitor } = loop;
       if (monitor === null) return [];

@@ -135,7 +135,7 @@ function measuredIn(
   for (const asked of procedure.steps.map(askedBy)) {
     if (asked?.of !== 'points') continue;
     const { step } = asked;
-    const key = `${step.quantity} ${step.of} ${step.with}`;
+    const key = `${step.quantity} ${step.of} ${step.with} ${step.drawing.join()}`;
     bySubject.set(key, [...(bySubject.get(key) ?? []), step]);
   }
   return [...bySubject.values()].flatMap((steps) => {

@@ -1,8 +1,10 @@
 import type { Measuring } from '../bench/asked.ts';
 import { nodeOf } from '../bench/same-nodes.ts';
+import { withConsumers } from '../circuit/circuit.ts';
 import type { Network } from '../circuit/circuit.ts';
+import { conditionsOf } from './conditions.ts';
 import { whereMeasured } from '../text/step-in-words.ts';
-import type { Carrying, Loop, Procedure, Quantity } from '../text/procedure.ts';
+import type { Carrying, Id, Loop, Procedure, Quantity } from '../text/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork } from './island-network.ts';
@@ -42,6 +44,8 @@ export interface Seen {
   readonly network: Network;
   readonly sources: readonly DrawnSource[];
   readonly probes: readonly [string, string];
+  /** A consumer of which it is not known whether it draws its current. */
+  readonly undecided?: Id;
 }
 
 export function loopSubject(procedure: Procedure, loop: Loop): Subject {
@@ -63,23 +67,40 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
 }
 
 export function measuredSubject(procedure: Procedure, step: Measuring): Subject {
-  const { across, quantity, of, carrying } = step;
+  const { across, quantity, of, carrying, drawing } = step;
   const island = islandsOf(procedure).ofProbes(across);
   const meter = procedure.multimeters.get(step.with);
+  const instrument = meter === undefined ? null : readByMultimeter(meter, quantity, carrying);
   const probes = [nodeOf(across[0]), nodeOf(across[1])] as const;
   return {
     of,
     quantity,
     loop: null,
-    instrument: meter === undefined ? null : readByMultimeter(meter, quantity, carrying),
+    instrument,
     island,
     filaments: filamentsIn(procedure, island),
     probes,
     carrying,
     seen: (bench) => {
-      const compiled = islandNetwork(procedure, island, bench);
+      const compiled = islandNetwork(procedure, island, bench, drawing);
       if (compiled === null || obstacleBetween(island, compiled, probes, quantity) !== null) return null;
-      return { ...compiled, probes };
+      if (compiled.consumers.length === 0 || quantityFacts[quantity].byOwnCurrent)
+        return { ...compiled, probes };
+      const { network, sources, consumers } = compiled;
+      // What stands in series closes the circuit, or nothing would be drawn.
+      const meters = carrying?.kind === 'series' ? seriesOf(instrument, probes) : [];
+      const settled = withConsumers([...network, ...meters], sources, consumers, conditionsOf(procedure));
+      if (settled.kind === 'settled') {
+        const { sources: all } = settled;
+        const known = new Map(sources.map(({ id, innerIsStated }) => [id, innerIsStated]));
+        return {
+          network: settled.network.filter((one) => !meters.includes(one)),
+          // A consumer is no source of which anything could be stated.
+          sources: all.map((one) => ({ ...one, innerIsStated: known.get(one.id) ?? true })),
+          probes,
+        };
+      }
+      return { network, sources, probes, undecided: settled.consumer };
     },
   };
 }
@@ -87,4 +108,10 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
 function filamentsIn({ parts }: Procedure, { loops, elements }: Island): number {
   const ids = [...elements, ...loops.flatMap((loop) => loop.elements)].map(({ id }) => id);
   return ids.filter((id) => parts.get(id)?.resistance?.kind === 'lamp-rating').length;
+}
+
+function seriesOf(instrument: ReadBy | null, between: readonly [string, string]): Network {
+  const resistance = instrument?.burden ?? null;
+  if (resistance === null) return [];
+  return [{ id: 'burden of the meter', between, part: { kind: 'stated', resistance } }];
 }

@@ -35,6 +35,13 @@ function byMeasurement({ procedure, explorer, readings }: Context, look: Look): 
 
 function pastMonitor(procedure: Procedure, reading: Reading, { arrival }: GoodOnBench): Issue | null {
   const between = standingBetween(procedure, reading, arrival.state);
+  if (between?.obstacle?.kind === 'consumer') {
+    const { id } = between.obstacle;
+    const message =
+      `${id} lies between the probes, and of it only the current is stated that it draws: no window can be computed. ` +
+      'Unplug it from what is measured first.';
+    return { rule: 'monitor-in-the-way', subject: id, message };
+  }
   const monitor = between?.obstacle?.kind === 'monitor' ? between.obstacle.id : null;
   if (monitor === null) return null;
   const message =

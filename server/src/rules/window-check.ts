@@ -87,6 +87,12 @@ function cannotBe(reading: Reading): string | null {
       `The terminals of ${listed(impossible.conflict)} are joined without a resistance, so no voltage can be computed when ` +
       `${benchInWords(impossible.arrival.state)}: write what lies between them into the network.`
     );
+  const undecided = reading.good.find((one) => one.undecided !== null);
+  if (undecided !== undefined)
+    return (
+      `Whether any voltage is left for ${undecided.undecided ?? ''} cannot be told from the values stated when ` +
+      `${benchInWords(undecided.arrival.state)}, so nothing can be computed: state what it draws, or what lies before it, more closely.`
+    );
   const leaking = reading.good.find(({ leak }) => leak === 'always');
   if (leaking === undefined) return null;
   return (

@@ -46,6 +46,7 @@ const namedBeside: ReadonlyMap<string, Naming> = new Map([
   ['across', 'as-given'],
   ['around', 'as-given'],
   ['in', 'as-given'],
+  ['drawing', 'as-given'],
   ['at', 'as-given'],
   ['of', 'as-given'],
   ['to', 'as-given'],

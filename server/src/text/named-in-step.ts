@@ -24,6 +24,7 @@ export function namedInStep(step: Step): readonly Id[] {
     case 'measure':
       return [
         step.with,
+        ...step.drawing,
         ...(step.carrying?.kind === 'clamp' ? [step.carrying.part] : []),
         ...step.across.flatMap(connectorAt),
       ];

@@ -63,6 +63,13 @@ export const partFacts: Readonly<Record<PartKind, PartFacts>> = {
   rtd: { form: 'end', danger: null, changedWith: 'supply off', addsResistance: false, sizesFaults: true },
   lamp: { form: 'end', danger: null, changedWith: 'ignition off', addsResistance: true, sizesFaults: true },
   fuse: { form: 'end', danger: null, changedWith: 'ignition off', addsResistance: true, sizesFaults: false },
+  consumer: {
+    form: 'end',
+    danger: null,
+    changedWith: 'supply off',
+    addsResistance: false,
+    sizesFaults: false,
+  },
 };
 
 /** Whether it is a pyrotechnic stage, live or inert. */

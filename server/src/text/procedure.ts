@@ -166,8 +166,18 @@ export interface Part extends Insulated {
   /** An initiator that is written as `live: false`: the inert part of a trainer. */
   readonly statedInert: boolean;
   readonly noFire: Span | null;
+  /** Of a `consumer`: its current from its first node to its second. */
+  readonly draws: Draws | null;
   /** Of an `hv-section`, in volts between its poles. */
   readonly voltage: Span | null;
+}
+
+/** What a consumer draws while there is a voltage across it. */
+export interface Draws {
+  /** null: not readable. */
+  readonly amperes: Span | null;
+  /** At every reading; else at those that name it. */
+  readonly always: boolean;
 }
 
 export interface Connector extends Insulated {
@@ -358,6 +368,8 @@ export type Action =
       readonly tester: { readonly volts: number; readonly discharged: boolean } | null;
       /** Of a current alone: a part that the clamp is around, or an unplugged connector that the instrument bridges. */
       readonly carrying: Carrying | null;
+      /** Consumers that draw their current meanwhile, beside those that always do. */
+      readonly drawing: readonly Id[];
       readonly expect: Expect | null;
       readonly windows: readonly NamedWindow[];
       readonly outcomes: readonly Outcome[] | null;

@@ -76,7 +76,13 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopEle
     const part = circuit.parts.get(name);
     const last = index === written.length - 1;
     if (part !== undefined) {
-      if (part.form === 'end' && !last) {
+      if (part.draws !== null) {
+        wrong(
+          valueAt(at),
+          `\`${name}\` draws a current and has no resistance that a monitor could read. It stands in the network.`,
+          name,
+        );
+      } else if (part.form === 'end' && !last) {
         wrong(valueAt(at), `\`${name}\` closes the loop, so it stands last in the path.`, name);
       } else if (part.form === 'two-conductor' && last) {
         wrong(

@@ -2,12 +2,14 @@ import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Carrying, NodeName, Probe, Quantity } from './procedure.ts';
+import type { Action, Carrying, Id, NodeName, Probe, Quantity } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
 import { namedNodes, pinsOf } from './read-network.ts';
 import { positive } from './quantities.ts';
+import { ids } from './read-sources.ts';
+import { quantityFacts } from './quantity-kinds.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { areComplete } from './read-places.ts';
 import { someOf } from './some-of.ts';
@@ -25,6 +27,7 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
       ? (carried?.across ?? null)
       : acrossOf(values.across, [...path, 'across'], quantity, context);
   const carrying = carried?.carrying ?? null;
+  const drawing = drawingOf(values.drawing, quantity, context);
   const key = carrying?.kind === 'clamp' ? 'clamp' : quantity;
   const meter = meterOf(values.with, key, [...path, 'with'], context);
   const expected = typeof values.expect === 'string' ? values.expect : null;
@@ -32,10 +35,27 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
   const tester = quantity === 'insulation' ? testerOf(values, context) : null;
   const windows = windowsOf(values.windows, quantity, [...path, 'windows'], report);
   const outcomes = outcomesOfOne(context);
-  if (across === null || meter === null || windows === null || (expected !== null && expect === null))
+  if (
+    across === null ||
+    drawing === null ||
+    meter === null ||
+    windows === null ||
+    (expected !== null && expect === null)
+  )
     return null;
   if (quantity === 'insulation' && tester === null) return null;
-  return { verb: 'measure', quantity, ...across, with: meter, tester, carrying, expect, windows, outcomes };
+  return {
+    verb: 'measure',
+    quantity,
+    ...across,
+    with: meter,
+    tester,
+    carrying,
+    drawing,
+    expect,
+    windows,
+    outcomes,
+  };
 }
 
 /** Volts. At this and above nobody's word is taken for it that something is discharged (ISO 6469-3, class B). */
@@ -72,6 +92,29 @@ function acrossOf(written: unknown, path: Path, quantity: Quantity, context: Act
     return null;
   }
   return first === null || second === null ? null : { across: [first, second], of: `${one}..${other}` };
+}
+
+/** Consumers that are named; null: one of them is none, which has been reported. */
+function drawingOf(written: unknown, quantity: Quantity, context: ActionReader): readonly Id[] | null {
+  if (written === undefined) return [];
+  const path = [...context.path, 'drawing'];
+  const { names, report } = context.reader;
+  if (quantityFacts[quantity].byOwnCurrent) {
+    const message = 'Nothing is drawn while a resistance is measured: its source is off.';
+    report({ rule: 'wrong-value', at: keyAt(path), message });
+    return null;
+  }
+  const named = ids(written as string | readonly string[], path);
+  const known = named.filter(({ id, path: at }) => {
+    if (lookUp(names, id, ['parts'], valueAt(at), report) === null) return false;
+    const part = context.bench.parts.get(id);
+    if (part === undefined) return false;
+    if (part.draws !== null) return true;
+    const message = `\`${id}\` is no consumer: nothing says what it draws.`;
+    report({ rule: 'wrong-id', at: valueAt(at), message, subject: id });
+    return false;
+  });
+  return known.length < named.length ? null : known.map(({ id }) => id);
 }
 
 interface Carried {

@@ -2,7 +2,7 @@ import { laterEntryKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
 import { partFacts } from './part-kinds.ts';
 import type { Entry, Id, Load, Part } from './procedure.ts';
-import { span } from './quantities.ts';
+import { aboveZero, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
@@ -62,6 +62,7 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
     statedInert: false,
     noFire: null,
     voltage: null,
+    draws: null,
     withstands: kind === 'initiator' ? null : withstood(node, path, report),
   };
   switch (kind) {
@@ -79,6 +80,11 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
       const { values } = checkEntry(kind, node, path, rules, report);
       const voltage = span(values.voltage, 'voltage', [...path, 'voltage'], report);
       return { ...part, resistance: stated(values.resistance, path, report), live: true, voltage };
+    }
+    case 'consumer': {
+      const { values } = checkEntry(kind, node, path, rules, report);
+      const amperes = aboveZero(values.draws, 'current', [...path, 'draws'], report);
+      return { ...part, resistance: null, draws: { amperes, always: values.always === true } };
     }
     case 'cable':
     case 'rotary-coupling':
