@@ -56,14 +56,21 @@ function broken(procedure: Procedure, world: World, step: Step): Handled | null 
   return step.verb === 'move' ? on(step.load, [world.loads[step.load], step.to]) : null;
 }
 
-/** Contacts draw an arc above 30 V, each piece for itself. High voltage has rules of its own. */
+/**
+ * Contacts draw an arc above 30 V. Both halves of what hangs together as built are one thing: where power is on, that
+ * stands for what is charged. High voltage has rules of its own.
+ */
 function working(procedure: Procedure, world: World, step: Step): Wrong[] {
   const handled = broken(procedure, world, step);
   if (handled === null) return [];
-  const { subject } = handled;
-  return withAny(piecesOn(procedure, world), handled.points).flatMap((piece): Wrong[] => {
-    if (poweredBy(procedure, world, piece).some(drawsArcs)) return [{ rule: 'work-under-power', subject }];
-    return chargeOf(world.arcs, piece) === null ? [] : [{ rule: 'short-wait', subject }];
+  const { subject, points } = handled;
+  const here = withAny(piecesOn(procedure, world), points);
+  return withAny(piecesBuilt(procedure, world), points).flatMap((built): Wrong[] => {
+    const halves = here.filter((piece) => [...piece.points].some((point) => built.points.has(point)));
+    if (halves.some((piece) => poweredBy(procedure, world, piece).some(drawsArcs)))
+      return [{ rule: 'work-under-power', subject }];
+    const isCharged = halves.some((piece) => chargeOf(world.arcs, piece) !== null);
+    return isCharged ? [{ rule: 'short-wait', subject }] : [];
   });
 }
 
