@@ -1,4 +1,4 @@
-import { example, readOnly } from './examples.ts';
+import { circuit, example, readOnly } from './examples.ts';
 import type { Rule } from './rule.ts';
 import { windowNeedsValueFinder } from './window-needs-value-check.ts';
 
@@ -9,6 +9,7 @@ const across = `${readOnly}
 `;
 
 const withLamp = (lamp: string) => ({
+  sources: circuit.sources.replace('12.6 V', '12..12.8 V'),
   instruments: `instruments:
   control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
   volt-meter: { kind: multimeter, voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.1 V, input: 10 MΩ } }
