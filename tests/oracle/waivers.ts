@@ -26,6 +26,7 @@ const NEVER: readonly string[] = [
   'proof-too-early',
   'proof-elsewhere',
   'unfit-meter',
+  'touch-not-said',
   'too-many-states',
   'waiver-refused',
 ];
