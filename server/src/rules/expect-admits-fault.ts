@@ -16,9 +16,11 @@ export const expectAdmitsFault: Rule = {
   name: 'expect-admits-fault',
   severity: 'warning',
   stage: 'windows',
-  meaning: 'The stated window surely accepts a circuit with a typical fault: open, bridged, or 1 Ω too high.',
+  meaning:
+    'The stated window surely accepts a circuit with a typical fault: open, bridged, or with the least added resistance that counts.',
   why: 'A faulty circuit would be judged good and handed back. The window that is computed from the parts would not accept it.',
-  source: 'a consequence of the circuit as written; 1 Ω as the least fault is common practice',
+  source:
+    'a consequence of the circuit as written; a tenth of the least load as the least added resistance, 1 Ω at least in a loop, is common practice',
   finder: expectAdmitsFaultFinder,
   examples: {
     triggers: example('a window without an upper limit accepts an open loop', expecting('above 1.5 Ω')),
