@@ -10,7 +10,7 @@ sources:
 instruments:
   hand-meter:
     kind: multimeter
-    voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.01 V, input: 10 MΩ }
+    voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.001 V, input: 10 MΩ }
 parts:
   tail-lamp: { kind: lamp, rated: 12 V 21 W }
   lamp-switch: { kind: switch, resistance: 5..20 mΩ }
@@ -66,7 +66,6 @@ steps:
     outcomes: { within: sound-again, else: help }
   - stop: The earth side takes no more than it should.
     id: sound-again
-    leaves: [repair]
   - stop: The lamp has its voltage. Look for a fault that comes and goes.
     id: sound
   - stop: The earth side is sound and the lamp lacks voltage. Go on with the feed.

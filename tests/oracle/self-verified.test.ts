@@ -13,7 +13,7 @@ function bench(steps: string): Procedure {
 title: A lamp
 conditions: { ambient: 20..20 °C }
 sources:
-  battery: { kind: battery, voltage: 12 V, feeds: [lamp] }
+  battery: { kind: battery, voltage: 12 V, resistance: 0 Ω, feeds: [lamp] }
 instruments:
   meter:
     kind: multimeter

@@ -104,8 +104,8 @@ function drawnCase(seed: number): Case {
   const text = `format: 1
 title: A random network
 sources:
-  battery: { kind: battery, voltage: 12 V, feeds: [part-0] }
-${supply === plus ? '' : '  supply: { kind: regulated, voltage: 5 V, from: battery }\n'}instruments:
+  battery: { kind: battery, voltage: 12 V, resistance: 0 Ω, feeds: [part-0] }
+${supply === plus ? '' : '  supply: { kind: regulated, voltage: 5 V, resistance: 0 Ω, from: battery }\n'}instruments:
   hand-meter:
     kind: multimeter
     zeroed: true

@@ -299,6 +299,17 @@ export const nestedRoutines = (count: number): LargeFile => ({
   }),
 });
 
+/** One routine, called again and again. */
+export const manyCalls = (calls: number, steps: number): LargeFile => ({
+  text: procedureOf({
+    instruments: monitor(),
+    parts: stage('s'),
+    loops: '  l: { path: [unit, s] }\n',
+    routines: `  r:\n    steps:\n${lines(steps, () => '      - do: a\n')}`,
+    steps: lines(calls, () => '  - run: r\n'),
+  }),
+});
+
 /** Each parts file uses the next. */
 export const partsFiles = (count: number): LargeFile => ({
   text: `format: 1\ntitle: Large\nuses: [f0.parts.yaml]\nsteps: [{ do: a }]\n`,

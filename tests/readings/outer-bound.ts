@@ -3,7 +3,7 @@ export const coils = `format: 1
 title: Two coils in series
 conditions: { ambient: -20..60 °C }
 sources:
-  battery: { kind: battery, voltage: 12 V, feeds: [upper] }
+  battery: { kind: battery, voltage: 12 V, resistance: 0 Ω, feeds: [upper] }
 instruments:
   hand-meter:
     kind: multimeter

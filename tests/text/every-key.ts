@@ -45,7 +45,7 @@ sources:
     wait: 5 min
     safe-below: 50 V
     reserve: { capacitance: 1 mF, charged-to: 400 V, bleed: 10 kΩ }
-  five: { kind: regulated, voltage: 5 V ± 2 %, from: battery, needs: ignition-on }
+  five: { kind: regulated, voltage: 5 V ± 2 %, from: battery, needs: ignition-on, after-run: 10 s }
 entries:
   coolant: { ask: There, range: 15..90 °C, accuracy: 1 °C }
 instruments:
