@@ -62,9 +62,8 @@ export function ways(targets: Readonly<Record<string, number | 'end'>>, of?: Id)
   }));
 }
 
-function byId<T extends { readonly id: Id }>(things: readonly T[]): ReadonlyMap<Id, T> {
-  return new Map(things.map((thing) => [thing.id, thing]));
-}
+const byId = <T extends { readonly id: Id }>(things: readonly T[]): ReadonlyMap<Id, T> =>
+  new Map(things.map((thing) => [thing.id, thing]));
 
 export function connector(id: Id, shortingBar: Connector['shortingBar'] = null): Connector {
   return {

@@ -183,7 +183,10 @@ describe('a fingerprint', () => {
     ['lines between the steps', unsafe.replaceAll('\n  - ', '\n\n  # A line.\n  - ')],
     [
       'a step before the first',
-      unsafe.replace('\n  - ignition: on', '\n  - do: Read the whole card.\n    at: nothing\n  - ignition: on'),
+      unsafe.replace(
+        '\n  - ignition: on',
+        '\n  - do: Read the whole card.\n    at: nothing\n  - ignition: on',
+      ),
     ],
     ['line breaks of Windows', unsafe.replaceAll('\n', '\r\n')],
   ])('stays with %s', (_name, changed) => {

@@ -43,7 +43,7 @@ function actedOn(step: Step): Id[] {
   return [
     ...('source' in step ? [step.source] : []),
     ...('connector' in step && step.connector !== null ? [step.connector] : []),
-    ...(step.verb === 'prove-dead' ? [step.known, ...placesOf(step.at)] : []),
+    ...(step.verb === 'prove-dead' ? placesOf(step.at) : []),
     ...('load' in step ? [step.load] : []),
     ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
     ...(step.verb === 'do' || step.verb === 'inspect' ? held(step.at) : []),
