@@ -243,6 +243,8 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     const provesNothing = (world: World): boolean => {
       const circuit = near.circuit(world);
       if (accepted === null || circuit === null || circuit.least === Infinity || isAbsence) return false;
+      // Beyond the range of a voltmeter there is no number at all, and nothing to prove.
+      if (isVoltage(step) && accepted === 'open') return false;
       // Nought says nothing: a broken circuit shows the same.
       if (isVoltage(step) && isNought(circuit)) return false;
       return (
