@@ -47,7 +47,7 @@ function circuit(): string {
     pins: { ${first}: [${pins}, ${pins + 1}]${others.map((one) => `, ${one}: [1, 2]`).join('')} }\n`;
   });
   const unit =
-    '{ kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, codes: { too-low: below 1.0 Ω, too-high: above 4.5 Ω } }';
+    '{ kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA, codes: { too-low: below 1.0 Ω, too-high: above 4.5 Ω } }';
   return `format: 1
 title: A draft for the whole vehicle
 sources:
