@@ -21,7 +21,7 @@ describe('the first file of the readme', () => {
     const without = text.replace('  - wait: 3 min\n', '');
     const [finding] = analysed(without).findings;
     expect(finding?.rule).toBe('short-wait');
-    expect(finding?.message).toContain('Hands on K30');
+    expect(finding?.message).toContain('This step touches K30');
   });
 });
 

@@ -44,6 +44,39 @@ function lines(steps: readonly string[], trace: Trace): readonly string[] {
   return pathLines(tellPath(procedure, trace)).map(shown);
 }
 
+describe('a wait that power makes count for nothing', () => {
+  const unplug = ['unplug: K30\n    warning: Clear.', 'plug: K30'];
+  const off = ['ignition: off', 'disconnect: battery'];
+  const ends = (steps: readonly string[]): readonly string[] => {
+    const { findings, procedure } = analysed(text(steps));
+    const touch = findings.find(({ rule, because }) => rule === 'short-wait' && because === undefined);
+    if (touch?.trace === undefined) throw new Error('no short wait');
+    return tellPath(procedure, touch.trace).map(hopInWords);
+  };
+
+  test('is told at the step that switches it on', () => {
+    const told = ends([...off, 'wait: 3 min', 'reconnect: battery', ...off, ...unplug]);
+    expect(told[3]).toBe('step 4, reconnect battery: the wait of step 3 counts no longer');
+    expect(told.filter((hop) => hop.includes('counts no longer'))).toHaveLength(1);
+  });
+
+  test('by the ignition as well, and of several the last', () => {
+    const told = ends([
+      ...[...off, 'wait: 3 min', 'ignition: on', 'ignition: off'],
+      ...['wait: 3 min', 'ignition: cycle', 'ignition: off', ...unplug],
+    ]);
+    expect(told.filter((hop) => hop.includes('counts no longer'))).toEqual([
+      'step 7, ignition cycle: the wait of step 6 counts no longer',
+    ]);
+  });
+
+  test('is not told where no wait counted, or where it still does', () => {
+    const early = ends(['wait: 3 min', ...off, ...unplug]);
+    const short = ends([...off, 'wait: 1 min', ...unplug]);
+    for (const told of [early, short]) expect(told.join()).not.toContain('counts no longer');
+  });
+});
+
 describe('a path that is told step by step', () => {
   test('folds what only lies between, and tells what switches, moves or decides', () => {
     const steps = [

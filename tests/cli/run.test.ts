@@ -61,7 +61,9 @@ describe('check', () => {
   test('a finding says where, what, by which path, and underlines the place', () => {
     const { out } = ran(['check', join(folder, 'z.procedure.yaml')]);
     expect(out).toContain('error live-touch  step 4');
-    expect(out).toContain('Hands on K30 while stage-1 can still fire: battery is connected.');
+    expect(out).toContain(
+      'This step touches K30, in the circuit of stage-1, and the circuit has power: battery is connected.',
+    );
     expect(out).toMatch(
       /\n {2}The shortest way there:\n {4}1 {2}ignition on\n(?: {4}\d .*\n)* {4}4 {2}unplug K30\n\n/,
     );

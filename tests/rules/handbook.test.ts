@@ -16,6 +16,11 @@ describe('the page of rules', () => {
     },
   );
 
+  // What nobody has looked up is no source for somebody whose safety rests on it.
+  test('names no source that is only remembered', () => {
+    expect(text).not.toMatch(/from memory/i);
+  });
+
   test('gives an example of each kind for every rule of order and windows', () => {
     expect(lines.filter((line) => line.startsWith('Found here'))).toHaveLength(rules.length);
     expect(lines.filter((line) => line.startsWith('Not here'))).toHaveLength(rules.length);

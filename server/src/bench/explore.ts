@@ -100,8 +100,8 @@ export function* explore<S>(
   effort: Effort = effortOf(bounds.work),
 ): Work<Exploration<S>> {
   const { act, acts, firstWay, ways, byOutcome, to, ending } = numberedGraph(graph);
-  const { covers, take } = watcher;
-  const { stateOf, numberOf, afterAct, issues, workOfStates } = numberedStates(watcher, graph);
+  const { take } = watcher;
+  const { stateOf, numberOf, covers, afterAct, issues, workOfStates } = numberedStates(watcher, graph);
   const trail = emptyTrail(graph.steps.length);
   let complete = true;
 
@@ -132,7 +132,7 @@ export function* explore<S>(
     let last = none;
     for (let at = first[index] ?? none; at !== none; at = cells[at + nextCell] ?? none) {
       const other = cells[at + stateCell] ?? 0;
-      if (other === state || covers?.(stateOf(other), stateOf(state)) === true) return;
+      if (other === state || covers(other, state)) return;
       there += 1;
       last = at;
     }
@@ -218,6 +218,7 @@ interface NumberedStates<S> {
   readonly stateOf: (number: number) => S;
   /** `known` is a state that may be the very same. */
   readonly numberOf: (state: S, known?: number) => number;
+  readonly covers: (seen: number, state: number) => boolean;
   readonly afterAct: (number: number, act: number, index: number) => number;
   readonly issues: ReadonlyMap<number, readonly Issue[]>;
   /** What the states took so far: each is asked for, told from the others by its key, and remembered with all acts. */
@@ -235,7 +236,19 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
   const issues = new Map<number, readonly Issue[]>();
   let work = 0;
 
+  /** By state: which others it stands for, as far as that was asked. */
+  const covering: Map<number, boolean>[] = [];
+
   const stateOf = (number: number): S => states[number] as S;
+  const covers = (seen: number, state: number): boolean => {
+    if (watcher.covers === undefined) return false;
+    const asked = (covering[seen] ??= new Map<number, boolean>());
+    const earlier = asked.get(state);
+    if (earlier !== undefined) return earlier;
+    const found = watcher.covers(stateOf(seen), stateOf(state));
+    asked.set(state, found);
+    return found;
+  };
   const numberOf = (state: S, same = none): number => {
     if (same !== none && state === stateOf(same)) return same;
     const key = watcher.key(state);
@@ -261,7 +274,7 @@ function numberedStates<S>(watcher: Watcher<S>, graph: StepGraph): NumberedState
     if (ofState !== undefined) ofState[act] = found;
     return found;
   };
-  return { stateOf, numberOf, afterAct, issues, workOfStates: () => work };
+  return { stateOf, numberOf, covers, afterAct, issues, workOfStates: () => work };
 }
 
 function tooMany(watches: string, atOneStep: boolean, bounds: Bounds): Issue {

@@ -1,5 +1,6 @@
 import type { Severity } from '../text/finding.ts';
 import type { Related } from '../text/finding.ts';
+import type { Id } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 
 /** Something wrong, as a rule reports it: about a step by its index, or about a place of the file. */
@@ -19,4 +20,6 @@ export interface Issue {
   readonly related?: readonly Related[];
   /** What findings of one rule can have in common: the sources that are not safe, or the step at which paths end. */
   readonly cause?: string;
+  /** The sources of which a wait is owed here: a path tells where an earlier wait was undone. */
+  readonly owes?: readonly Id[];
 }

@@ -5,6 +5,7 @@ import { stepInWords } from '../text/step-in-words.ts';
 import { stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import { outcomeInWords, traceLength } from './trace.ts';
+import { undoneWait } from './undone-wait.ts';
 
 /**
  * How much a hop says of how the finding comes about. `essential`: power is switched or waited for, or an outcome is
@@ -23,8 +24,9 @@ export interface ToldHop {
 }
 
 /** Tells a path of a procedure. The last hop is the step that the finding is about, and always essential. */
-export function tellPath(procedure: Procedure, { hops, repeatsFrom }: Trace): readonly ToldHop[] {
+export function tellPath(procedure: Procedure, { hops, repeatsFrom, owes }: Trace): readonly ToldHop[] {
   const { steps } = procedure;
+  const undone = owes === undefined ? null : undoneWait(procedure, hops, owes);
   const words = wordsOf(procedure);
   const again = repeatsFrom === undefined ? undefined : hops[repeatsFrom];
   return hops.map(({ step, index, taken }, position) => {
@@ -34,7 +36,7 @@ export function tellPath(procedure: Procedure, { hops, repeatsFrom }: Trace): re
     return {
       step,
       words: words[index] ?? '',
-      way: wayInWords(taken, hops[position + 1]) + back,
+      way: wayInWords(taken, hops[position + 1]) + (undone?.by === position ? undone.words : '') + back,
       weight: isLast ? 'essential' : weightOf(written, taken),
     };
   });

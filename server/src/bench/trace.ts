@@ -2,6 +2,7 @@ import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
 import { refTo, stepNumber } from '../text/where.ts';
 import type { StepRef } from '../text/where.ts';
 import type { Edge, StepGraph } from './graph.ts';
+import type { Issue } from './issue.ts';
 
 /** A path by indices of steps; `by` is the way out of each, null where the path stops. */
 export type Hops = readonly { readonly index: number; readonly by: Edge | null }[];
@@ -22,8 +23,15 @@ export function wayOf(hops: () => Hops): Way {
   return { hops, length: () => hops().filter(({ by }) => by?.taken.kind !== 'run').length };
 }
 
-/** A trace whose hops are made each time they are asked for. */
-export function traceOf(graph: StepGraph, way: Way, repeatsFrom?: number): Trace {
+/** A trace whose hops are made each time they are asked for, with what else is known of it. */
+export function traceOf(
+  graph: StepGraph,
+  way: Way,
+  {
+    repeatsFrom,
+    owes,
+  }: { readonly repeatsFrom?: number | undefined; readonly owes?: Issue['owes'] | undefined } = {},
+): Trace {
   return {
     get hops() {
       const hops: Hop[] = [];
@@ -38,6 +46,7 @@ export function traceOf(graph: StepGraph, way: Way, repeatsFrom?: number): Trace
       return way.length();
     },
     ...(repeatsFrom === undefined ? {} : { repeatsFrom }),
+    ...(owes === undefined ? {} : { owes }),
   };
 }
 

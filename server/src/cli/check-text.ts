@@ -1,4 +1,5 @@
 import { withPaths } from '../bench/told-path.ts';
+import { gravestFirst } from '../rules/gravity.ts';
 import { ruleMeaning } from './rule-meaning.ts';
 import { endings, fileKindOf } from '../format/file-kinds.ts';
 import type { PassedOver } from '../host/walk.ts';
@@ -19,7 +20,7 @@ import type { Paint, Terminal } from './terminal.ts';
 import { nothingUnwritten } from './unwritten.ts';
 import type { Pieces } from './unwritten.ts';
 
-/** Findings for people: where, what, the line itself with the place underlined, and the rule to read on. */
+/** Findings for people, of each file those by which somebody can be hurt first: where, what, the line itself with the place underlined, and the rule to read on. */
 export function* checkText(
   terminal: Terminal,
   checked: readonly CheckedFile[],
@@ -30,7 +31,7 @@ export function* checkText(
   for (const { analysis, findings } of checked) {
     const places = placesOf(analysis);
     const { value: procedure } = analysis.procedure();
-    for (const finding of withPaths(findings.filter(isShown))) {
+    for (const finding of withPaths(gravestFirst(findings.filter(isShown)))) {
       const whole = unwritten.attempt(analysis.file, () =>
         block(paint, places, finding, pathText(paint, procedure, finding.trace)),
       );

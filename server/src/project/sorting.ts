@@ -1,7 +1,8 @@
+import { gravityOf } from '../rules/gravity.ts';
 import type { Finding } from '../text/finding.ts';
 import type { Range, Where } from '../text/where.ts';
 
-/** Findings by file and position; at one position errors first. */
+/** Findings by file and position; at one position errors first, and of these the gravest. */
 export function inOrder(findings: readonly Finding[], range: (where: Where) => Range): readonly Finding[] {
   const severities = ['error', 'warning', 'information'];
   const placed = findings.map((finding) => ({ finding, range: range(finding.at) }));
@@ -11,6 +12,7 @@ export function inOrder(findings: readonly Finding[], range: (where: Where) => R
       a.range.from - b.range.from ||
       a.range.to - b.range.to ||
       severities.indexOf(a.finding.severity) - severities.indexOf(b.finding.severity) ||
+      gravityOf(a.finding) - gravityOf(b.finding) ||
       byText(a.finding.rule, b.finding.rule) ||
       byText(a.finding.subject ?? '', b.finding.subject ?? ''),
   );

@@ -1,13 +1,13 @@
 import type { Decimal } from './decimal.ts';
-import { add, compare, multiply } from './decimal.ts';
+import { add, compare, multiply, plainText } from './decimal.ts';
 import type { Dimension } from './dimensions.ts';
 import { hasZeroAsLeast, nameOf } from './dimensions.ts';
 import type { Failed, Parsed } from './parsed.ts';
 import { failed, failedBy, parsed } from './parsed.ts';
 import type { NumberToken, Stretch, Token, WordToken } from './scan.ts';
 import { scan } from './scan.ts';
-import type { Unit } from './units.ts';
-import { isBarePrefix, unitNamed, unitsButForCase } from './units.ts';
+import type { Meant, Unit } from './units.ts';
+import { isBarePrefix, printingUnits, unitNamed, unitsButForCase } from './units.ts';
 
 /** A number with the word behind it, before the word is understood. A time may have several: `1 min 30 s`. */
 export interface Written extends Stretch {
@@ -102,7 +102,7 @@ export function unitOf(
   if (word.text === '%') return failed(`A percentage does not stand here; expected ${expected}.`, word);
   const nearly = unitsButForCase(word.text, dimension);
   if (nearly.length > 0) {
-    const choice = nearly.map((spelling) => `\`${spelling}\``).join(' or ');
+    const choice = nearly.map((one) => inWords(one, nearly.length > 1)).join(' or ');
     return failed(`${quoted(word)} is not a unit; write ${choice}: upper and lower case matter.`, word);
   }
   if (unit !== undefined) {
@@ -111,6 +111,12 @@ export function unitOf(
   }
   const bare = isBarePrefix(word.text) ? ' on its own' : '';
   return failed(`${quoted(word)}${bare} is not a unit; expected ${expected}.`, word);
+}
+
+/** `mohm`, and where there is a choice also what it is worth: (0.001 Ω). */
+function inWords({ spelling, unit }: Meant, withWorth: boolean): string {
+  const worth = ` (${plainText(unit.factor)} ${printingUnits(unit.dimension).base.symbol})`;
+  return `\`${spelling}\`${withWorth ? worth : ''}`;
 }
 
 /** Fails where something is left over. */

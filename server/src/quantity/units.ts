@@ -46,12 +46,25 @@ export function unitNamed(word: string): Unit | undefined {
   return bySpelling.get(withOneCodePoint(word));
 }
 
-/** Units of the dimension that the word would name if upper and lower case were the same, as they are to be written. */
-export function unitsButForCase(word: string, dimension: Dimension): readonly string[] {
-  const folded = withOneCodePoint(word).normalize('NFKC').toLowerCase();
-  return [...bySpelling]
+/** A unit as a word could have meant it. */
+export interface Meant {
+  /** As it is to be written. */
+  readonly spelling: string;
+  readonly unit: Unit;
+}
+
+/**
+ * Units of the dimension that the word would name if upper and lower case were the same. Who writes a small `m` means
+ * milli: of units that differ in their prefix, mega is no answer to it.
+ */
+export function unitsButForCase(word: string, dimension: Dimension): readonly Meant[] {
+  const written = withOneCodePoint(word).normalize('NFKC');
+  const folded = written.toLowerCase();
+  const meant = [...bySpelling]
     .filter(([spelling, unit]) => unit.dimension === dimension && foldedSpelling(spelling) === folded)
-    .map(([spelling]) => spelling);
+    .map(([spelling, unit]) => ({ spelling, unit }));
+  const milli = meant.filter(({ spelling }) => spelling.startsWith('m'));
+  return written.startsWith('m') && milli.length > 0 ? milli : meant;
 }
 
 /** True where the word is an SI prefix with nothing behind it, as in `4.7 k`. */

@@ -75,7 +75,7 @@ function watchConnector(
           rule: 'half-open',
           subject: hazard.id,
           message:
-            `Power comes back to ${hazardInWords(hazard)} while ${listed(open)}: ` +
+            `Power returns to ${hazardInWords(hazard)} while ${listed(open)}: ` +
             'add a `warning` to this step that says who must stay clear.',
         });
       return power === state.power && hardware === state.hardware ? state : { power, hardware };

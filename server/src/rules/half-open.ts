@@ -7,8 +7,8 @@ export const halfOpen: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'Power returns to a live circuit that is open or loaded, and the step has no warning.',
-  why: 'With a stage unplugged or a load in its place, power may come back only on purpose, and with everybody clear of the stage.',
+  meaning: 'Power returns to a live circuit that is open or has a load fitted, and the step has no warning.',
+  why: 'With a connector open or a load in the place of a stage, power may return only on purpose, and while nobody is near the stage.',
   source: 'common practice',
   finder: halfOpenFinder,
   examples: {

@@ -7,8 +7,7 @@ import { powerKey } from '../bench/power.ts';
 import { proofsKey } from '../bench/proofs.ts';
 import type { Run } from '../bench/run.ts';
 import { formatWait } from '../quantity/quantity.ts';
-import { isStage } from '../text/part-kinds.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Procedure } from '../text/procedure.ts';
 import { adviceTo, onlyOne, subjectOf } from './hands-advice.ts';
 import { handsInText, isLookedAt } from './hands-in-text-check.ts';
 import type { Worded } from './hands-in-text-check.ts';
@@ -30,7 +29,7 @@ export const handsFinder: Finder = {
 };
 
 function watchHands({ procedure, graph }: Context, cluster: Cluster): Run {
-  const watcher = unsafeWatcher(procedure, cluster);
+  const watcher = unsafeWatcher(cluster);
   return function* ({ explore }) {
     const { reported, complete } = yield* explore(watcher);
     const judged = reported.flatMap((one): Reported[] => {
@@ -43,7 +42,7 @@ function watchHands({ procedure, graph }: Context, cluster: Cluster): Run {
 }
 
 /** Reports each step in words that is reached while the cluster is not safe; the message says why that is so. */
-function unsafeWatcher(procedure: Procedure, cluster: Cluster): Watcher<Clock> {
+function unsafeWatcher(cluster: Cluster): Watcher<Clock> {
   const keyOf = ({ power, proven, hardware }: Clock): string =>
     [powerKey(power), hardwareKey(hardware), proofsKey(proven)].join('|');
   return {
@@ -54,7 +53,7 @@ function unsafeWatcher(procedure: Procedure, cluster: Cluster): Watcher<Clock> {
     covers: (seen, clock) => keyOf(seen) === keyOf(clock) && owesAtLeast(seen, clock),
     step: (clock, step, report) => {
       if (step.verb === 'do' || step.verb === 'inspect') {
-        const why = whyUnsafe(procedure, cluster, clock);
+        const why = whyUnsafe(cluster, clock);
         if (why !== null) report({ rule: 'touch-not-said', message: why });
       }
       return clockAfter(clock, step, cluster);
@@ -63,27 +62,26 @@ function unsafeWatcher(procedure: Procedure, cluster: Cluster): Watcher<Clock> {
   };
 }
 
-/** `stage-1 can still fire: battery is connected`; null: all is off, waited for and proven dead. */
-function whyUnsafe(procedure: Procedure, { groups, highVoltage }: Cluster, clock: Clock): string | null {
+/** `the circuit of stage-1 has power: battery is connected`; null: all is off, waited for and proven dead. */
+function whyUnsafe({ groups, highVoltage }: Cluster, clock: Clock): string | null {
   const isOn = groups.filter((group) => !isGroupOff(group, clock.power));
   if (isOn.length > 0) {
     const sources = isOn.flatMap((group) => group.sources);
-    return `${whatIsLive(procedure, isOn)}: ${whatIsOn(clock.power, [...new Set(sources)])}`;
+    return `${circuitOf(isOn)} has power: ${whatIsOn(clock.power, [...new Set(sources)])}`;
   }
   const owing = groups.filter((_, at) => (clock.owed[at] ?? 0) > 0);
   if (owing.length > 0) {
     const most = groups.reduce((wait, _, at) => Math.max(wait, clock.owed[at] ?? 0), 0);
     const sources = listed([...new Set(owing.flatMap((group) => group.sources))]);
-    return `${whatIsLive(procedure, owing)}: after ${sources} is off ${formatWait(most)} of the wait are still owed`;
+    return `${circuitOf(owing)} can still hold energy: after ${sources} is off ${formatWait(most)} of the wait remain`;
   }
   const unproven = highVoltage.filter((source) => !clock.proven.has(source));
-  return unproven.length === 0 ? null : `nothing has proven that ${listed(unproven)} is dead`;
+  return unproven.length === 0 ? null : `nobody has verified that no voltage of ${listed(unproven)} is left`;
 }
 
-function whatIsLive({ parts }: Procedure, groups: Cluster['groups']): string {
-  const live = [...new Set(groups.flatMap(({ hazards }) => hazards.flatMap((hazard) => hazard.live)))];
-  const canFire = live.every((id: Id) => isStage(parts.get(id)));
-  return `${listed(live)} can still ${canFire ? 'fire' : 'be live'}`;
+function circuitOf(groups: Cluster['groups']): string {
+  const live = new Set(groups.flatMap(({ hazards }) => hazards.flatMap((hazard) => hazard.live)));
+  return `the circuit of ${listed([...live])}`;
 }
 
 function judge(procedure: Procedure, step: Worded, why: string): readonly Issue[] {

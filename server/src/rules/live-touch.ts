@@ -7,8 +7,8 @@ export const liveTouch: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'Hands on a live circuit while a source is connected or the ignition is on.',
-  why: 'A stage that is fed can fire while a connector is opened, closed or probed, and the person at it is in front of it.',
+  meaning: 'A step makes someone touch a live circuit while a source is connected or the ignition is on.',
+  why: 'While the circuit has power, an airbag or belt tensioner can fire when a connector is opened, closed or probed. Whoever does that is in its path.',
   source: 'common practice; order of de-energizing as in NFPA 70E-2018, 120.5',
   finder: unsafeTouch,
   examples: {

@@ -8,7 +8,7 @@ export const missingNotice: Rule = {
   stage: 'order',
   meaning: 'A step that brings people to a hazard has no notice of the signal word that it asks for.',
   why: 'A notice before the step is read before hands are there. Asked for is a WARNING where hands first come to the circuit of a stage and wherever a stage is in the hands, and a DANGER where high voltage is first come near.',
-  source: 'signal words: ANSI Z535.6, from memory; which steps: common practice',
+  source: 'common practice; signal words as in ANSI Z535.6',
   finder: missingNoticeFinder,
   examples: {
     triggers: example(

@@ -10,7 +10,7 @@ export const notProvenDead: Rule = {
   meaning:
     'Hands on a high-voltage source that is off, after the wait, but without the proof that its voltage is gone.',
   why: 'A contactor that sticks, or a capacitor that does not discharge, shows only when it is measured.',
-  source: 'NFPA 70E-2018, 120.5; EN 50110-1, 6.2 (from memory)',
+  source: 'common practice; order of de-energizing as in NFPA 70E-2018, 120.5',
   finder: unsafeTouch,
   examples: {
     triggers: highVoltageExample('nobody measured', `${takeAway}- wait: 5 min${handsAndBack}`),

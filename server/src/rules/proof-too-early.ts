@@ -9,7 +9,7 @@ export const proofTooEarly: Rule = {
   immune: true,
   meaning: 'A high-voltage source is proven dead while it is on, or while its wait is still owed.',
   why: 'What is still connected or still charged can only be found live; a low reading then means a wrong place or a meter that does not work.',
-  source: 'NFPA 70E-2018, 120.5; EN 50110-1, 6.2 (from memory)',
+  source: 'common practice; order of de-energizing as in NFPA 70E-2018, 120.5',
   finder: unsafeTouch,
   examples: {
     triggers: highVoltageExample(

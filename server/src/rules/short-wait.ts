@@ -7,8 +7,9 @@ export const shortWait: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'Hands on a live circuit after its sources are off, but before the wait is over.',
-  why: 'The energy reserve of a restraint system can fire a stage for minutes after the battery is gone. The wait owed is the longer of the stated one and the time in which the reserve runs down.',
+  meaning:
+    'A step makes someone touch a live circuit after its sources are off, but before the waiting time is over.',
+  why: 'The energy reserve of a restraint system can fire a stage for minutes after the battery is off. The waiting time is the longer of the stated one and the time in which the reserve runs down.',
   source: 'common practice; discharge t = R C ln(V0/V)',
   finder: unsafeTouch,
   examples: {

@@ -47,7 +47,7 @@ function finding(
     ...(issue.cause === undefined ? {} : { cause: issue.cause }),
     related: issue.related ?? [],
     ...(issue.immune === undefined ? {} : { immune: issue.immune }),
-    ...(way === null ? {} : { trace: traceOf(graph, way, repeatsFrom) }),
+    ...(way === null ? {} : { trace: traceOf(graph, way, { repeatsFrom, owes: issue.owes }) }),
     key: [issue.rule, step === undefined ? '' : naming.stepContent(step.path), issue.subject ?? ''].join('/'),
   };
 }

@@ -3,12 +3,14 @@ import { owedByAll } from '../bench/owed.ts';
 import type { Power } from '../bench/power.ts';
 import type { Touch } from '../bench/touch.ts';
 import { formatWait } from '../quantity/quantity.ts';
-import { isStage } from '../text/part-kinds.ts';
 import type { Id, Procedure } from '../text/procedure.ts';
 import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
 import { listed, whatIsOn } from './words.ts';
 
-/* What is said of hands, and of proofs, where something is not dead. `live` are the stages and sections concerned. */
+/*
+ * What is said of hands, and of proofs, where a circuit still has power or holds energy. `live` are the stages and sections
+ * concerned. What a stage can do depends on the bench, so only what is true of its circuit on every bench is said.
+ */
 
 export function liveTouch(
   procedure: Procedure,
@@ -18,13 +20,14 @@ export function liveTouch(
   power: Power,
 ): Issue {
   const needed = [...whatTakesAway(procedure, sources, power), ...whatProves(procedure, sources)];
-  const what = live.every((id) => isStage(procedure.parts.get(id))) ? 'fire' : 'be live';
+  const { touches, circuit } = circuitTouched(touch, live);
+  const has = circuit === 'they' ? 'have' : 'has';
   return {
     rule: 'live-touch',
     subject: touch.id,
     cause: sources.join(),
     underline: touch.place,
-    message: `Hands on ${subjectOf(touch, live, `can still ${what}`)}: ${whatIsOn(power, sources)}. Needed before: ${listed(needed)}.`,
+    message: `${touches}, and ${circuit} ${has} power: ${whatIsOn(power, sources)}. Add before it: ${listed(needed)}.`,
   };
 }
 
@@ -37,15 +40,16 @@ export function shortWait(
 ): Issue {
   const whole = formatWait(owedByAll(procedure, sources));
   const more = formatWait(wait);
-  const rest = more === whole ? 'and no wait stands before it' : `and ${more} of it are still owed`;
+  const { touches, circuit } = circuitTouched(touch, live);
   return {
     rule: 'short-wait',
     subject: touch.id,
     cause: sources.join(),
+    owes: sources,
     underline: touch.place,
     message:
-      `Hands on ${subjectOf(touch, live, 'can still be charged')}: ` +
-      `after ${listed(sources)} is off the wait is ${whole}, ${rest}.`,
+      `${touches}, before the waiting time is over: ${circuit} can still hold energy. ` +
+      `After ${listed(sources)} is off the wait is ${whole}, and ${more === whole ? 'none of it is over' : `${more} of it remain`}. Add before it: \`wait: ${more}\`.`,
   };
 }
 
@@ -57,8 +61,8 @@ export function notProvenDead(touch: Touch, live: readonly Id[], missing: readon
     cause: missing.join(),
     underline: touch.place,
     message:
-      `Hands on ${subjectOf(touch, live, 'is not proven dead')}: ` +
-      `after the wait nothing shows that the voltage is gone. Needed before: ${listed(proofs)}.`,
+      `${circuitTouched(touch, live).touches}, and nobody has verified that no voltage is left there. ` +
+      `Add before it, after the wait: ${listed(proofs)}.`,
   };
 }
 
@@ -70,8 +74,8 @@ export function hangsOnSource(procedure: Procedure, touch: Touch, sources: reado
     cause: `${sources.join()} itself`,
     underline: touch.place,
     message:
-      `Hands on ${touch.id}, which hangs on ${listed(sources)} itself here: that side of ${listed(isolators)} is never dead, whatever was proven. ` +
-      `Work on the other side of ${listed(isolators)}, or unplug a connector between before it is proven.`,
+      `This step touches ${touch.id}, which is connected to ${listed(sources)} itself here: that side of ${listed(isolators)} always has voltage, whatever was verified. ` +
+      `Work on the other side of ${listed(isolators)}, or unplug a connector between before the voltage is verified.`,
   };
 }
 
@@ -84,12 +88,13 @@ export function proofTooEarly(
 ): Issue {
   const why =
     on.length > 0
-      ? `${whatIsOn(power, on)}. Needed before: ${listed(whatTakesAway(procedure, on, power))}`
-      : `${formatWait(wait)} of the wait are still owed`;
+      ? `${whatIsOn(power, on)}. Add before it: ${listed(whatTakesAway(procedure, on, power))}`
+      : `${formatWait(wait)} of the wait remain. Add before it: \`wait: ${formatWait(wait)}\``;
   return {
     rule: 'proof-too-early',
     subject: source,
-    message: `This proves nothing of ${source} yet: ${why}.`,
+    ...(on.length > 0 ? {} : { owes: [source] }),
+    message: `This does not verify the circuit of ${source} yet: ${why}.`,
   };
 }
 
@@ -107,10 +112,16 @@ function whatProves(procedure: Procedure, sources: readonly Id[]): readonly stri
     .map((id) => `\`prove-dead: ${id}\``);
 }
 
-/** `K30 while stage-1 can still fire`, or of the stage itself `stage-1, which can still fire`. */
-function subjectOf({ id }: Touch, live: readonly Id[], what: string): string {
+/** `This step touches K30, in the circuit of stage-1`, and what to call that circuit behind it. */
+function circuitTouched(
+  { id }: Touch,
+  live: readonly Id[],
+): { readonly touches: string; readonly circuit: 'its circuit' | 'the circuit' | 'they' } {
   const others = live.filter((stage) => stage !== id);
-  if (others.length === 0) return `${id}, which ${what}`;
-  const own = others.length < live.length ? [id] : [];
-  return `${id} while ${listed([...own, ...others])} ${what}`;
+  if (others.length === 0) return { touches: `This step touches ${id}`, circuit: 'its circuit' };
+  const circuits = others.length === 1 ? 'the circuit' : 'the circuits';
+  return {
+    touches: `This step touches ${id}, in ${circuits} of ${listed(others)}`,
+    circuit: others.length === 1 ? 'the circuit' : 'they',
+  };
 }

@@ -21,7 +21,7 @@ export const uncovered: Rule = {
   stage: 'order',
   meaning: 'A step with outcomes that leaves out one that can happen.',
   why: 'The reader would see something on the display that the card does not know.',
-  source: 'IEC/IEEE 82079-1 (from memory): state what to expect and what to do then',
+  source: 'common practice: state what to expect and what to do then',
   finder: uncoveredFinder,
   examples: {
     triggers: example(

@@ -10,7 +10,7 @@ export const unfitMeter: Rule = {
   meaning:
     'The instrument of a proof does not reach the voltage, is too coarse to show that it is gone, or does not surely show the known source; or a sound circuit carries more current than the instrument.',
   why: 'A meter beyond its range can be destroyed and then shows nothing; one that is too coarse shows a dangerous rest as dead, and cannot be told from a broken one on the known source.',
-  source: 'NFPA 70E-2018, 120.5 and 110.4 (from memory): instruments rated for the circuit',
+  source: 'common practice: instruments rated for the circuit',
   finder: unfitMeterFinder,
   examples: {
     triggers: highVoltageExample('a meter for 200 V', `${takeAway}- wait: 5 min${proveDead}${handsAndBack}`, {

@@ -1,3 +1,4 @@
+import type { Id } from './procedure.ts';
 import type { Path, StepRef, Where } from './where.ts';
 
 export type Severity = 'error' | 'warning' | 'information';
@@ -47,6 +48,8 @@ export interface Trace {
   readonly length?: number;
   /** For cycles: index of the hop that the path returns to. */
   readonly repeatsFrom?: number;
+  /** The sources of which a wait is owed at its end. */
+  readonly owes?: readonly Id[];
 }
 
 export interface Related {
