@@ -39,8 +39,21 @@ export function parseDocument(text: string): ParsedDocument {
     // They say where the colon of a key is that is not there.
     keepSourceTokens: true,
   });
-  const documents = [...composer.compose(tokens, true, text.length)] as Document.Parsed[];
+  const documents = withoutStacks(() => [
+    ...composer.compose(tokens, true, text.length),
+  ]) as Document.Parsed[];
   return assemble(text, marksOf(text, walked, tokens), documents);
+}
+
+/** The library makes an error object of each mistake, and most of the time of it goes into its stack, which nobody reads. */
+function withoutStacks<T>(work: () => T): T {
+  const { stackTraceLimit } = Error;
+  Error.stackTraceLimit = 0;
+  try {
+    return work();
+  } finally {
+    Error.stackTraceLimit = stackTraceLimit;
+  }
 }
 
 const tooManyWords =

@@ -30,7 +30,7 @@ export function strongComponents(successors: readonly (readonly number[])[]): re
       const parent = visits.at(-1)?.node;
       if (parent !== undefined) low[parent] = Math.min(low[parent] ?? 0, low[node] ?? 0);
       if (low[node] !== order[node]) continue;
-      const component = open.splice(open.indexOf(node));
+      const component = open.splice(open.lastIndexOf(node));
       for (const member of component) isOpen[member] = false;
       components.push(component);
     }
