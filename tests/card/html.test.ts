@@ -21,6 +21,7 @@ function hostileInput(): CardInput {
       section: hostile,
       note: hostile,
       why: hostile,
+      notice: hostile,
       caution: hostile,
       warning: hostile,
       danger: hostile,
@@ -121,16 +122,16 @@ describe('notices', () => {
   // the notice stands before the step that it is about.
   test('stand before the action of their step, in its block, the gravest first, each with its word', () => {
     const steps = procedure.steps.map((step) =>
-      step.number === 9 ? { ...step, note: 'n', caution: 'c', warning: 'w', danger: 'd' } : step,
+      step.number === 9 ? { ...step, note: 'n', notice: 'o', caution: 'c', warning: 'w', danger: 'd' } : step,
     );
     const block = stepBlock(cardHtml(buildCard({ ...input, procedure: { ...procedure, steps } })), 9);
-    const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTE', 'Unplug connector'].map((word) =>
+    const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'NOTE', 'Unplug connector'].map((word) =>
       block.indexOf(word),
     );
     expect(order).not.toContain(-1);
     expect([...order].sort((left, right) => left - right)).toEqual(order);
     expect(block.match(/class="alert"/g)).toHaveLength(3);
-    expect(block.slice(block.indexOf('<div class="notice note'))).not.toContain('class="alert"');
+    expect(block.slice(block.indexOf('<div class="notice signal-notice'))).not.toContain('class="alert"');
   });
 
   test('belong to their step only', () => {

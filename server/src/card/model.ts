@@ -102,11 +102,11 @@ export interface Fact {
 
 // ---- the card ----------------------------------------------------------------------------------
 
-export type Signal = 'danger' | 'warning' | 'caution' | 'note';
+export type Signal = 'danger' | 'warning' | 'caution' | 'notice' | 'note';
 
 export interface Notice {
   readonly signal: Signal;
-  /** The signal word as printed: DANGER, WARNING, CAUTION, NOTE. */
+  /** The signal word as printed: DANGER, WARNING, CAUTION, NOTICE, NOTE. */
   readonly word: string;
   readonly lines: readonly string[];
 }

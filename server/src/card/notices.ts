@@ -4,11 +4,15 @@ import { isHighVoltage } from '../text/source-kinds.ts';
 import type { Notice, Signal } from './model.ts';
 import { closed } from './words.ts';
 
-/** Signal words in the sense of ANSI Z535.6, the gravest first; NOTE is for what hurts nobody. */
+/**
+ * Signal words in the sense of ANSI Z535.6 (from memory), the gravest first: DANGER will, WARNING could cause death or
+ * serious injury, CAUTION could cause minor or moderate injury, NOTICE is about damage alone. A NOTE is a remark.
+ */
 const signals: readonly { readonly signal: Signal; readonly word: string }[] = [
   { signal: 'danger', word: 'DANGER' },
   { signal: 'warning', word: 'WARNING' },
   { signal: 'caution', word: 'CAUTION' },
+  { signal: 'notice', word: 'NOTICE' },
   { signal: 'note', word: 'NOTE' },
 ];
 

@@ -28,14 +28,21 @@ const common = {
   id: id('an id', 'The name by which outcomes and `go` reach this step.', 'make-safe').optional(),
   note: text('A remark that is printed with the step.', 'Turn the wheel while reading.').optional(),
   why: text('Why the step is done.', 'The reserve must empty first.').optional(),
-  caution: text('Printed before the step: what may be damaged.', 'Do not pull at the wires.').optional(),
+  notice: text(
+    'NOTICE, printed before the step: what can be damaged. Nobody is hurt by it.',
+    'Do not pull on the wires.',
+  ).optional(),
+  caution: text(
+    'CAUTION, printed before the step: a hazard that could cause minor or moderate injury. Name the hazard, what it does, and how to avoid it.',
+    'The edges of the bracket are sharp and can cut. Wear gloves.',
+  ).optional(),
   warning: text(
-    'Printed before the step: how somebody may be hurt.',
-    'Nobody in front of the airbag.',
+    'WARNING, printed before the step: a hazard that could cause death or serious injury. Name the hazard, what it does, and how to avoid it.',
+    'An airbag that deploys can cause serious injury. Keep all persons away from the front of it.',
   ).optional(),
   danger: text(
-    'Printed before the step: how somebody will be hurt.',
-    'High voltage behind this cover.',
+    'DANGER, printed before the step: a hazard that will cause death or serious injury if it is not avoided.',
+    'High voltage behind this cover. Contact causes death. Do not open it.',
   ).optional(),
   minutes: group(
     z.number().gt(0),
