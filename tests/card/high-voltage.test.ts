@@ -105,7 +105,7 @@ test('the end of the card is printed only where a path gets there', () => {
 });
 
 test('the panel warns of what is there: high voltage, and stages only where there are some', () => {
-  expect(model.hazard.lines.some((line) => line.startsWith('High voltage kills'))).toBe(true);
+  expect(model.hazard.lines.some((line) => line.startsWith('High voltage can cause death'))).toBe(true);
   expect(model.hazard.lines.some((line) => line.includes('pyrotechnic'))).toBe(false);
 });
 

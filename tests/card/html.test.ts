@@ -150,15 +150,15 @@ describe('notices', () => {
 
 describe('a draft', () => {
   test('is marked at the head of every page, across it, and in its title', () => {
-    expect(draft).toContain('@top-center { content: "DRAFT \\2d  not checked"');
-    expect(draft).toMatch(/<p class="draft-mark"[^>]*>DRAFT - not checked<\/p>/);
+    expect(draft).toContain('@top-center { content: "DRAFT \\2d  DO NOT USE\\3a  not released"');
+    expect(draft).toMatch(/<p class="draft-mark"[^>]*>DRAFT - DO NOT USE: not released<\/p>/);
     expect(draft).toMatch(/\.draft-mark \{ position: fixed;/);
-    expect(draft).toContain('<title>DRAFT - not checked: Driver front airbag');
+    expect(draft).toContain('<title>DRAFT - DO NOT USE: not released: Driver front airbag');
   });
 
   test('never says that it was checked', () => {
     const text = readText(draft);
-    expect(text).toContain('It has not passed its check. Do not work by it.');
+    expect(text).toContain('This procedure has not been released. Do not use it on a vehicle.');
     expect(text).not.toMatch(/was checked|Checked with/);
   });
 
