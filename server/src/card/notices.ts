@@ -64,4 +64,4 @@ const initiatorLines = [
 ];
 
 const voltageLine =
-  'High voltage can cause death. Every high-voltage part counts as live until its circuit is verified to be without voltage, on this very job.';
+  'High voltage can cause death. Every high-voltage part counts as live until its circuit is verified to be without voltage on this very job.';

@@ -77,33 +77,45 @@ const reconnectStep = step('reconnect', 'Gives a source back.', {
 const waitStep = step('wait', 'Waits.', {
   wait: quantity('a duration', 'How long to wait.', '3 min', '90 s'),
 });
-const proveDeadStep = step('prove-dead', 'Proves that a high-voltage source is dead.', {
-  'prove-dead': id(
-    'a source id',
-    'The high-voltage source. Three measurements prove it dead: of the known source, of this one, and of the known source again.',
-    'traction',
-  ),
-  at: probed('Where it is measured: a side of a connector, or two terminals.', 'K7.end', [
-    'K7.end.A',
-    'K7.end.B',
-  ]),
-  with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
-  known: id('a source id', 'The battery on which the multimeter is proven before and after.', 'battery'),
-  outcomes: group(
-    filled(
-      z.strictObject({
-        dead: target('Where to go on when all three measurements say so.', 'next').optional(),
-        live: target(
-          'Where to go on when it is live or the proof fails. Not stated: the work ends there.',
-          'still-live',
-        ).optional(),
-      }),
+const proveDeadStep = step(
+  'prove-dead',
+  'Verifies that the circuit of a high-voltage source is without voltage. The source itself keeps its voltage.',
+  {
+    'prove-dead': id(
+      'a source id',
+      'The high-voltage source. Three measurements verify its circuit: of the known source, of the circuit, and of the known source again.',
+      'traction',
     ),
-    'outcomes and the steps that they lead to',
-    'What is found, and where to go on. Not stated: `dead` goes on, `live` ends the work.',
-    { dead: 'next', live: 'still-live' },
-  ).optional(),
-});
+    at: probed(
+      'Where it is measured: a side of a connector, or two terminals. Its test points are those that the manufacturer gives; a mated connector has no contacts to probe.',
+      'K7.end',
+      ['K7.end.A', 'K7.end.B'],
+    ),
+    with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
+    known: id(
+      'a source id',
+      'The known voltage source on which the multimeter is tested before and after.',
+      'battery',
+    ),
+    outcomes: group(
+      filled(
+        z.strictObject({
+          dead: target(
+            'Where to go on when all three measurements are as stated: the circuit is without voltage.',
+            'next',
+          ).optional(),
+          live: target(
+            'Where to go on when there is voltage, or a measurement is not as stated. Not stated: the work ends there.',
+            'still-live',
+          ).optional(),
+        }),
+      ),
+      'outcomes and the steps that they lead to',
+      'What is found, and where to go on. Not stated: `dead` goes on, `live` ends the work.',
+      { dead: 'next', live: 'still-live' },
+    ).optional(),
+  },
+);
 const unlockStep = step('unlock', 'Unlocks a connector without unplugging it.', {
   unlock: id('a connector id', 'The connector that is unlocked and stays mated.', 'K30'),
 });
