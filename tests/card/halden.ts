@@ -9,6 +9,7 @@ import type {
   Part,
   Procedure,
   Step,
+  Written,
 } from '../../server/src/text/procedure.ts';
 import type { Resistance } from '../../server/src/text/resistance.ts';
 import type { CardInput } from '../../server/src/card/model.ts';
@@ -30,9 +31,7 @@ export function stated(least: number, most: number): Resistance {
   return { kind: 'stated', resistance: range(least, most) };
 }
 
-type Extras = Partial<
-  Pick<Step, 'id' | 'section' | 'note' | 'why' | 'caution' | 'warning' | 'danger' | 'minutes' | 'see'>
->;
+type Extras = Partial<Omit<Written, 'number' | 'path'>>;
 
 const file = 'halden-v4-driver-airbag.procedure.yaml';
 
@@ -157,7 +156,7 @@ const steps = numbered([
     verb: 'disconnect',
     source: 'battery',
     connector: null,
-    caution: 'The radio and the clock lose their settings.',
+    notice: 'The radio and the clock lose their settings.',
   },
   {
     section: 'Make safe',

@@ -6,6 +6,7 @@ import { plainWords } from '../../server/src/card/words.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
+import { heater } from '../jobs/heater.ts';
 
 /* The card of work on high voltage: three measurements in order, as NFPA 70E-2018, 120.5 asks (from memory). */
 
@@ -32,22 +33,24 @@ function saying(model: CardModel, words: string): CardStep {
 const model = cardOf(shipped);
 
 describe('a proof', () => {
-  const proof = saying(model, 'Prove with hand-meter');
+  const proof = saying(model, 'Verify with hand-meter');
 
   test('is three measurements, the known source first and last, each with what it must show', () => {
     expect(plainWords(proof.action)).toBe(
-      'Prove with hand-meter, on DC volts, that the high-voltage source traction is dead. Do all three:',
+      'Verify with hand-meter, on DC volts, that the circuit of the high-voltage source traction is without voltage. Do all three measurements:',
     );
     expect(proof.details.map(plainWords)).toEqual([
       '1. Known source: measure the battery. It must show 11.9..13.1 V.',
-      '2. Here: measure at K7, end side, between the two poles, then from each of them to ground. Dead is below 59.5 V each time, whatever the sign.',
+      '2. Circuit: measure at K7, end side, pole to pole, then each pole to ground. Expected: near 0 V (after 5 min the stated reserve leaves 3.6 V at most). Every reading must be between -59.5 V and +59.5 V. Stop at a reading of -59.5 V, of +59.5 V, and beyond: there is voltage.',
       '3. Known source again: measure the battery. It must show 11.9..13.1 V as before.',
+      "Where to probe: at the test points that the maker's service information gives for K7. A mated connector has no contacts to probe.",
+      'Valid only for what is joined to these points now. Verify each branch that can hold its own charge, behind an open contactor, fuse or connector, at its own test points.',
     ]);
     expect(proof.blanks).toEqual([
       'Known source',
-      'Between the two',
-      'First to ground',
-      'Second to ground',
+      'Pole to pole',
+      'First pole to ground',
+      'Second pole to ground',
       'Known source again',
     ]);
   });
@@ -55,11 +58,11 @@ describe('a proof', () => {
   test('goes on when it is dead, and ends the work when it is not', () => {
     const rows = proof.outcomes?.rows ?? [];
     expect(rows.map(({ when }) => plainWords(when))).toEqual([
-      'Dead: all three are as said',
-      'Live, or one of the three is not as said',
+      'Without voltage: all three measurements are as stated',
+      'Voltage found, or a measurement is not as stated',
     ]);
     expect(rows[0]).toMatchObject({ isNext: true });
-    expect(rows[1]?.then).toMatch(/^stop here: touch nothing/);
+    expect(rows[1]?.then).toMatch(/^stop work. Touch nothing/);
     expect(rows[1]?.to).toBeNull();
   });
 
@@ -68,20 +71,52 @@ describe('a proof', () => {
       '    known: battery\n    danger',
       '    known: battery\n    outcomes: { live: still-faulty }\n    danger',
     );
-    const rows = saying(cardOf(written), 'Prove with hand-meter').outcomes?.rows ?? [];
+    const rows = saying(cardOf(written), 'Verify with hand-meter').outcomes?.rows ?? [];
     expect(rows[1]).toMatchObject({ then: 'go to step', to: { step: String(steps(model).length) } });
   });
 
   test('between two terminals names both', () => {
     const written = shipped.replace('    at: K7.end\n', '    at: [K7.end.1, S1.monitor.2]\n');
-    const [, here] = saying(cardOf(written), 'Prove with hand-meter').details;
+    const [, here] = saying(cardOf(written), 'Verify with hand-meter').details;
     expect(plainWords(here ?? [])).toContain(
-      'between K7, end side, pin 1 and S1, monitor side, pin 2, then from each of them to ground',
+      'between K7, end side, pin 1 and S1, monitor side, pin 2, then each of them to ground',
     );
+  });
+
+  test('without a stated reserve prints the limit alone', () => {
+    const bare = shipped.replace(/\n {4}reserve: .*5 min.*|\n {4}reserve: .*/, '');
+    expect(bare).not.toBe(shipped);
+    const [, here] = saying(cardOf(bare), 'Verify with hand-meter').details;
+    expect(plainWords(here ?? [])).toContain('Expected: near 0 V. Every reading must be between -59.5 V');
   });
 
   test('prints its notices before it', () => {
     expect(proof.notices.map(({ word }) => word)).toEqual(['DANGER']);
+  });
+});
+
+describe('what a proof is said to hold for', () => {
+  const holds = (text: string): string => {
+    const lines = saying(cardOf(text), 'Verify with hand-meter').details.map(plainWords);
+    return lines.find((line) => line.startsWith('Valid only')) ?? '';
+  };
+
+  test('are the drawn parts that hang together with its test points', () => {
+    expect(holds(heater.text)).toContain('now: link-plus-cable, link-minus-cable and element. Verify each');
+  });
+
+  test('are on several paths only those that do so on all of them', () => {
+    const parted = heater.text.replace(
+      '  - prove-dead: traction\n',
+      `  - inspect: Is it wet?
+    at: nothing
+    outcomes: { ok: proof, defect: next }
+  - unplug: K90
+  - prove-dead: traction
+    id: proof
+`,
+    );
+    expect(holds(parted)).toContain('now: link-plus-cable and link-minus-cable. Verify each');
   });
 });
 
@@ -105,7 +140,7 @@ test('the end of the card is printed only where a path gets there', () => {
 });
 
 test('the panel warns of what is there: high voltage, and stages only where there are some', () => {
-  expect(model.hazard.lines.some((line) => line.startsWith('High voltage kills'))).toBe(true);
+  expect(model.hazard.lines.some((line) => line.startsWith('High voltage can cause death'))).toBe(true);
   expect(model.hazard.lines.some((line) => line.includes('pyrotechnic'))).toBe(false);
 });
 
@@ -116,7 +151,7 @@ test('what is needed and assumed names the meter, the source and what leads it',
   );
   const facts = model.assumptions.facts.map(({ label, words }) => `${label}: ${plainWords(words)}`);
   expect(facts).toContain(
-    'High voltage: traction, 320..410 V, taken away by opening S1, carried by K7, dead below 60 V',
+    'High voltage: traction, 320..410 V, isolated by opening S1, carried by K7, its circuit counts as without voltage below 60 V',
   );
   expect(facts).toContain(
     'Instrument: hand-meter on volts: error at most 0.5 % + 2 digits, last digit 0.1 V, 10 MΩ between its probes',

@@ -21,6 +21,7 @@ function hostileInput(): CardInput {
       section: hostile,
       note: hostile,
       why: hostile,
+      notice: hostile,
       caution: hostile,
       warning: hostile,
       danger: hostile,
@@ -121,16 +122,16 @@ describe('notices', () => {
   // the notice stands before the step that it is about.
   test('stand before the action of their step, in its block, the gravest first, each with its word', () => {
     const steps = procedure.steps.map((step) =>
-      step.number === 9 ? { ...step, note: 'n', caution: 'c', warning: 'w', danger: 'd' } : step,
+      step.number === 9 ? { ...step, note: 'n', notice: 'o', caution: 'c', warning: 'w', danger: 'd' } : step,
     );
     const block = stepBlock(cardHtml(buildCard({ ...input, procedure: { ...procedure, steps } })), 9);
-    const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTE', 'Unplug connector'].map((word) =>
+    const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE', 'NOTE', 'Unplug connector'].map((word) =>
       block.indexOf(word),
     );
     expect(order).not.toContain(-1);
     expect([...order].sort((left, right) => left - right)).toEqual(order);
     expect(block.match(/class="alert"/g)).toHaveLength(3);
-    expect(block.slice(block.indexOf('<div class="notice note'))).not.toContain('class="alert"');
+    expect(block.slice(block.indexOf('<div class="notice signal-notice'))).not.toContain('class="alert"');
   });
 
   test('belong to their step only', () => {
@@ -149,15 +150,15 @@ describe('notices', () => {
 
 describe('a draft', () => {
   test('is marked at the head of every page, across it, and in its title', () => {
-    expect(draft).toContain('@top-center { content: "DRAFT \\2d  not checked"');
-    expect(draft).toMatch(/<p class="draft-mark"[^>]*>DRAFT - not checked<\/p>/);
+    expect(draft).toContain('@top-center { content: "DRAFT \\2d  DO NOT USE\\3a  not released"');
+    expect(draft).toMatch(/<p class="draft-mark"[^>]*>DRAFT - DO NOT USE: not released<\/p>/);
     expect(draft).toMatch(/\.draft-mark \{ position: fixed;/);
-    expect(draft).toContain('<title>DRAFT - not checked: Driver front airbag');
+    expect(draft).toContain('<title>DRAFT - DO NOT USE: not released: Driver front airbag');
   });
 
   test('never says that it was checked', () => {
     const text = readText(draft);
-    expect(text).toContain('It has not passed its check. Do not work by it.');
+    expect(text).toContain('This procedure has not been released. Do not use it on a vehicle.');
     expect(text).not.toMatch(/was checked|Checked with/);
   });
 

@@ -55,16 +55,22 @@ describe('a check that met a limit', () => {
   test('says on every page of a draft that not everything was checked', () => {
     const made = finish(card(analysis, { ...stamp, draft: true }));
     if (!('card' in made)) throw new Error('a draft is never refused');
-    expect(made.card.draft).toBe('DRAFT - not everything was checked');
-    expect(made.card.hazard.lines.at(-1)).toContain('Not everything was checked');
+    expect(made.card.draft).toBe('DRAFT - DO NOT USE: not everything was checked');
+    expect(made.card.hazard.lines.at(-1)).toContain(
+      'Not everything in this procedure was checked. Do not use it on a vehicle.',
+    );
     expect(made.card.remarks.introduction).toContain('not everything was checked');
     // The head of a page, and the mark across it: the one is repeated by the paper, the other by the browser.
     const html = cardHtml(made.card);
-    expect(html).toMatch(/@top-center \{ content: "DRAFT \\2d {2}not everything was checked"/);
-    expect(html).toMatch(/<p class="draft-mark"[^>]*>DRAFT - not everything was checked</);
+    expect(html).toMatch(
+      /@top-center \{ content: "DRAFT \\2d {2}DO NOT USE\\3a {2}not everything was checked"/,
+    );
+    expect(html).toMatch(/<p class="draft-mark"[^>]*>DRAFT - DO NOT USE: not everything was checked</);
   });
 
   test('is told apart from a draft of which everything was checked', () => {
-    expect(buildCardOf(tooManyStates.examples.passes.text).model.draft).toBe('DRAFT - not checked');
+    expect(buildCardOf(tooManyStates.examples.passes.text).model.draft).toBe(
+      'DRAFT - DO NOT USE: not released',
+    );
   });
 });

@@ -117,6 +117,9 @@ function specs(): void {
     expect(pieces('steps:', '  - wait: 3 min', '    danger: Keep away.')).toEqual([
       ['danger', 'keyword.other.notice'],
     ]);
+    expect(pieces('steps:', '  - wait: 3 min', '    notice: The clock is lost.')).toEqual([
+      ['notice', 'keyword.other.notice'],
+    ]);
   });
 }
 

@@ -95,7 +95,7 @@ describe('wherever the cursor stands, nothing is thrown, and an item replaces th
 describe('what stands in a shipped procedure', () => {
   // A writer makes these up.
   const ownWords =
-    /^(?:applies-to|revision|purpose|requires\/\w+|(?:routines\/[^/]+\/)?steps\/\d+\/(?:section|id|note|why|do|inspect|stop|caution|warning|danger)|.*\/resistance|.*\/pins\/.*\/\d|network\/\d+\/pin|connectors\/[^/]+\/sides\/\d)(?:\/\d+)?$/;
+    /^(?:applies-to|revision|purpose|requires\/\w+|(?:routines\/[^/]+\/)?steps\/\d+\/(?:section|id|note|why|do|inspect|stop|notice|caution|warning|danger)|.*\/resistance|.*\/pins\/.*\/\d|network\/\d+\/pin|connectors\/[^/]+\/sides\/\d)(?:\/\d+)?$/;
   // The examples of the format are taken from the first; the title and the figures of others are their own.
   const isOwn = (file: string, name: string, text: string): boolean =>
     !file.startsWith('driver-airbag') && (name === 'title' || /^(?:below |above )?\d.*[a-zΩ%]/i.test(text));

@@ -34,6 +34,12 @@ describe('keys', () => {
     );
   });
 
+  test('of a step have all signal words', () => {
+    expect(labels(`${circuit}steps:\n  - ignition: on\n    |`)).toEqual(
+      expect.arrayContaining(['danger', 'warning', 'caution', 'notice', 'note']),
+    );
+  });
+
   test('carry their description', () => {
     const [item] = offered('loads:\n  lamp: { kind: lamp, |');
     expect(item?.documentation).toMatchObject({ kind: 'markdown' });

@@ -17,7 +17,7 @@ function said(before: string, marked: string): string {
 }
 
 describe('high voltage in the editor', () => {
-  test('the hint behind a proof says what dead is, the one behind the disconnect the wait', () => {
+  test('the hint behind a proof says what no voltage is, the one behind the disconnect the wait', () => {
     const document = opened(shipped);
     const { analysis } = document;
     const readings = finish(analysis.windows()).value;
@@ -26,16 +26,16 @@ describe('high voltage in the editor', () => {
     const hints = inlayHints(document, range, texts, new Map());
     const at = (line: RegExp): unknown =>
       hints.find(({ position }) => line.test(shipped.split('\n')[position.line] ?? ''))?.label;
-    expect(at(/prove-dead/)).toBe('dead: below 59.5 V');
-    expect(at(/disconnect: traction/)).toBe('wait 5 min and the proof before hands');
+    expect(at(/prove-dead/)).toBe('without voltage: between -59.5 V and +59.5 V');
+    expect(at(/disconnect: traction/)).toBe('wait 5 min, then verify no voltage, before hands');
   });
 
   test('the hover of a source, a meter, a connector and a proof', () => {
     expect(said('- disconnect: traction', '- disconnect: tract|ion')).toContain(
-      'high-voltage source, 320..410 V, live, taken away by S1; after it is off wait 5 min',
+      'high-voltage source, 320..410 V, live, isolated by S1; after it is off wait 5 min',
     );
     expect(said('- disconnect: traction', '- discon|nect: traction')).toContain(
-      'wait 5 min before hands touch what it feeds, and prove traction dead.',
+      'wait 5 min before hands touch what it feeds, and verify that the circuit of traction is without voltage.',
     );
     expect(said('with: hand-meter', 'with: hand|-meter')).toContain('multimeter, DC 0..600 V');
     expect(said('- unplug: K7', '- unplug: K|7')).toContain('carries traction past its loops');

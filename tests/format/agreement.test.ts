@@ -72,6 +72,7 @@ steps:
   - ignition: cycle
     see: there
   - unlock: K1
+    notice: o
     caution: c
     danger: d
     why: w

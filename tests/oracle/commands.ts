@@ -56,7 +56,7 @@ function actedOn(step: Step): Id[] {
 
 /** Ids that a text beside the step tells the reader to do something to. */
 export function commanded(procedure: Procedure, step: Step): Id[] {
-  const texts = [step.note, step.why, step.caution, step.warning, step.danger, step.see];
+  const texts = [step.note, step.why, step.notice, step.caution, step.warning, step.danger, step.see];
   if (step.verb === 'stop') texts.push(step.text);
   const own = actedOn(step);
   const kinds = ['connectors', 'parts', 'monitors', 'sources', 'loads'] as const;

@@ -49,6 +49,7 @@ function idsIn(step: Step): Id[] {
     'id',
     'note',
     'why',
+    'notice',
     'caution',
     'warning',
     'danger',

@@ -207,7 +207,7 @@ function loop(plain: Entries[string], connectors: Entries): Omit<Loop, 'id' | 'p
   };
 }
 
-const textKeys = ['note', 'why', 'caution', 'warning', 'danger'] as const;
+const textKeys = ['note', 'why', 'notice', 'caution', 'warning', 'danger'] as const;
 
 function textsOf(step: PlainStep): Partial<Record<(typeof textKeys)[number], string>> {
   return Object.fromEntries(textKeys.filter((key) => key in step).map((key) => [key, text(step[key])]));

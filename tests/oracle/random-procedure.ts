@@ -309,7 +309,10 @@ function spoil(chance: Chance, circuit: PlainCircuit, way: Draft[]): void {
     case 4:
       way[at] = {
         ...way[at],
-        [chance.pick(['note', 'why', 'caution', 'warning', 'danger', 'danger'])]: said(chance, circuit),
+        [chance.pick(['note', 'why', 'notice', 'caution', 'warning', 'danger', 'danger'])]: said(
+          chance,
+          circuit,
+        ),
       };
       break;
     default:

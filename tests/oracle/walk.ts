@@ -45,6 +45,7 @@ const unfilled: ReadonlySet<string> = new Set([
   'run',
   'note',
   'why',
+  'notice',
   'caution',
   'warning',
   'danger',

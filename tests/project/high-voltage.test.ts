@@ -48,7 +48,7 @@ describe('hands on a connector that carries a high-voltage source', () => {
   - read-codes: vehicle-unit
   - ignition: off
   - disconnect: traction
-    danger: High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.
+    danger: High voltage causes death on contact. Wear the protective equipment that the maker's service information asks for until the circuit is verified to be without voltage.
   - wait: 5 min
 ${proof}  - unplug: K7
 `,
@@ -107,7 +107,7 @@ ${proof}  - plug: K7
 });
 
 const danger =
-  "    danger: High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.\n";
+  "    danger: High voltage causes death on contact. Wear the protective equipment that the maker's service information asks for until the circuit is verified to be without voltage.\n";
 
 describe('a proof that comes too early', () => {
   test('gets the longer wait', () => {

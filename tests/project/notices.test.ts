@@ -54,6 +54,17 @@ describe('a missing notice', () => {
     expect(isPreferred).toBe(false);
   });
 
+  // ANSI Z535.6 (from memory): only WARNING and DANGER are about death and serious injury.
+  test.each(['notice', 'caution'])('is not made good by a %s', (word) => {
+    const { text } = example(
+      '',
+      `${makeSafe}- unplug: K30\n  ${word}: Stay clear.\n- plug: K30\n${giveBackOpened}`,
+    );
+    const { after, left } = mended(text, 'missing-notice');
+    expect(after).toContain(`${word}: Stay clear.`);
+    expect(left).toEqual([]);
+  });
+
   test('gets the graver word beside one that is not enough', () => {
     const { text } = highVoltageExample(
       '',

@@ -51,7 +51,7 @@ test('the card beside a text of which not everything was checked says so', async
   const asked = { uri, face: 'editor', date: '2031-04-17', draft: true };
   const made = await client.sendRequest<{ html: string }>('ohmwright/card', asked);
   expect(made).toMatchObject({ kind: 'card', draft: true });
-  expect(made.html).toContain('DRAFT - not everything was checked');
+  expect(made.html).toContain('DRAFT - DO NOT USE: not everything was checked');
   expect(await client.sendRequest('ohmwright/card', { ...asked, draft: false })).toMatchObject({
     kind: 'refused',
   });

@@ -6,11 +6,11 @@ import { handsInText } from '../../server/src/rules/hands-in-text.ts';
 
 /* Sentences as workshops write them. Common practice, no source. */
 
-/** What is found when a sentence stands as a note at the reading of the loop. */
-function found(note: string): readonly (string | undefined)[] {
+/** What is found when a sentence stands as a note, or at another key, at the reading of the loop. */
+function found(note: string, key = 'note'): readonly (string | undefined)[] {
   const text = handsInText.examples.passes.text.replace(
     '- read: driver-loop\n',
-    `- read: driver-loop\n    note: ${JSON.stringify(note)}\n`,
+    `- read: driver-loop\n    ${key}: ${JSON.stringify(note)}\n`,
   );
   const findings = finish(analyse(snapshotOf([{ id: 'note', text }]), 'note').findings('order'));
   expect(findings.every(({ rule }) => rule === 'hands-in-text')).toBe(true);
@@ -31,6 +31,13 @@ describe('a note that gives a command', () => {
     expect(found(note)).toEqual(ids);
   });
 });
+
+test.each(['note', 'why', 'notice', 'caution', 'warning', 'danger', 'see'])(
+  'a command is found at `%s`',
+  (key) => {
+    expect(found('Then unplug K30.', key)).toEqual(['K30']);
+  },
+);
 
 describe('a note that only mentions', () => {
   test.each([

@@ -152,6 +152,7 @@ steps:
     see: there
     minutes: 1.5
   - unlock: K1
+    notice: o
     caution: c
     danger: d
     warning: |-

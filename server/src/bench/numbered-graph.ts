@@ -67,6 +67,7 @@ const unacted: ReadonlySet<string> = new Set([
   'id',
   'note',
   'why',
+  'notice',
   'caution',
   'minutes',
   'see',

@@ -21,6 +21,11 @@ export function dischargeTime(reserve: Reserve): number {
   return bleed.most * capacitance.most * Math.log(chargedTo.most / safeBelow.least);
 }
 
+/** V0 exp(-t / R C), in volts, with R, C and V0 at most: the most that a reserve can still hold after so many seconds. */
+export function voltageLeft({ bleed, capacitance, chargedTo }: Reserve, seconds: number): number {
+  return chargedTo.most * Math.exp(-seconds / (bleed.most * capacitance.most));
+}
+
 /** The longer of the two; a value that could not be read counts as none, its own finding stands for it. */
 export function owedBy(source: Source): Owed {
   const stated = typeof source.wait === 'number' ? source.wait : null;

@@ -8,7 +8,7 @@ import type { Hardware } from './hardware.ts';
 import type { Touch } from './touch.ts';
 
 /*
- * What is proven dead, and what never is. A proof holds for the piece in which it was taken, as that stood then: what was
+ * What is proven to be without voltage, and what never is. A proof holds for the piece in which it was taken, as that stood then: what was
  * cut off before needs its own.
  */
 
@@ -64,12 +64,24 @@ export function withProof(
   at: Probed,
   hardware: Hardware,
 ): Proofs {
+  const shown = shownAt(procedure, source, at, hardware);
+  return new Map(proofs).set(source, new Set([...(proofs.get(source) ?? []), ...shown, 'carried']));
+}
+
+/** What hangs together with a place of a proof on this bench, of what a source leads to. */
+function shownAt(procedure: Procedure, source: Id, at: Probed, hardware: Hardware): readonly FragmentIndex[] {
   const fragments = fragmentsOf(procedure);
   const pieces = fragments.pieces(hardware);
   const wanted = new Set(provenAt(fragments, at).map((index) => pieces[index]));
   const reached = reachOf(procedure).get(source)?.fragments ?? [];
-  const shown = [...reached].filter((index) => wanted.has(pieces[index]));
-  return new Map(proofs).set(source, new Set([...(proofs.get(source) ?? []), ...shown, 'carried']));
+  return [...reached].filter((index) => wanted.has(pieces[index]));
+}
+
+/** The parts for which a proof at a place holds, on this bench. */
+export function joinedTo(procedure: Procedure, source: Id, at: Probed, hardware: Hardware): readonly Id[] {
+  const { all } = fragmentsOf(procedure);
+  const shown = shownAt(procedure, source, at, hardware);
+  return [...new Set(shown.flatMap((index) => all[index]?.parts ?? []))];
 }
 
 export function withoutProof(proofs: Proofs, sources: readonly Id[]): Proofs {

@@ -86,7 +86,7 @@ function highVoltage({ sources, connectors }: Procedure): readonly Fact[] {
     const words: Words = [
       { id },
       voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`,
-      ...(isolatedBy === null ? [] : [', taken away by opening ', { id: isolatedBy }]),
+      ...(isolatedBy === null ? [] : [', isolated by opening ', { id: isolatedBy }]),
       ...(carriers.length === 0
         ? []
         : [
@@ -96,7 +96,9 @@ function highVoltage({ sources, connectors }: Procedure): readonly Fact[] {
               'and',
             ),
           ]),
-      safeBelow === null ? '' : `, dead below ${formatQuantity(safeBelow.least, 'voltage')}`,
+      safeBelow === null
+        ? ''
+        : `, its circuit counts as without voltage below ${formatQuantity(safeBelow.least, 'voltage')}`,
     ];
     return [{ label: 'High voltage', words }];
   });

@@ -1,7 +1,7 @@
 import { endingOf, stepGraph } from '../bench/graph.ts';
 import { withPaths } from '../bench/told-path.ts';
 import { messageWithPath } from '../bench/trace.ts';
-import { isShown } from '../text/finding.ts';
+import { isShown, isStandingError } from '../text/finding.ts';
 import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Procedure } from '../text/procedure.ts';
@@ -18,7 +18,7 @@ import { closed } from './words.ts';
 /** The card of a procedure: all that is printed, in the order in which it is printed. */
 export function buildCard(input: CardInput): CardModel {
   const { procedure } = input;
-  const draft = input.draft ? (input.isUnfinished ? 'unfinished' : 'not-checked') : null;
+  const draft = input.draft ? draftMarkOf(input) : null;
   return {
     language: 'en',
     draft: draft === null ? null : draftMark[draft],
@@ -102,10 +102,16 @@ function reachesEnd(procedure: Procedure): boolean {
   );
 }
 
+function draftMarkOf({ findings, isUnfinished }: CardInput): DraftMark {
+  if (isUnfinished) return 'unfinished';
+  return findings.some(isStandingError) ? 'errors' : 'asked';
+}
+
 /** For every page. */
 const draftMark: Readonly<Record<DraftMark, string>> = {
-  'not-checked': 'DRAFT - not checked',
-  unfinished: 'DRAFT - not everything was checked',
+  unfinished: 'DRAFT - DO NOT USE: not everything was checked',
+  errors: 'DRAFT - DO NOT USE: errors found',
+  asked: 'DRAFT - DO NOT USE: not released',
 };
 
 function remarksIntroduction({ findings, isUnfinished }: CardInput): string {

@@ -31,8 +31,8 @@ function amountsIn(parts: readonly Content[]): Markup {
 
 /** A notice: its word always, the safety alert symbol for those that are about getting hurt. */
 export function noticeHtml(notice: Notice, place: 'panel' | 'in-step'): Markup {
-  const symbol = notice.signal === 'note' ? null : alertSymbol;
-  return markup`<div class="notice ${notice.signal} ${place}" role="note">
+  const symbol = notice.signal === 'notice' || notice.signal === 'note' ? null : alertSymbol;
+  return markup`<div class="notice signal-${notice.signal} ${place}" role="note">
 <p class="signal">${symbol}<strong>${notice.word}</strong></p>
 <div class="said">${notice.lines.map((line) => markup`<p>${saidHtml(line)}</p>`)}</div>
 </div>

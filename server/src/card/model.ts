@@ -35,8 +35,12 @@ export interface CardRow {
 /** What the measurements of a `prove-dead` step should show; null: not known. */
 export interface CardProof {
   readonly index: number;
-  /** That the source is dead: `below 59.5 V`. */
+  /** The circuit is without voltage only between this with a minus and with a plus: `59.5 V`. */
   readonly limit: string | null;
+  /** The most that the reserve leaves after the wait: `3.6 V`, `5 min`. */
+  readonly residual: { readonly most: string; readonly after: string } | null;
+  /** The parts that hang together with the test points, however the step is reached. */
+  readonly parts: readonly Id[];
   /** On the known source: `12.4..12.8 V`. */
   readonly known: string | null;
 }
@@ -102,11 +106,11 @@ export interface Fact {
 
 // ---- the card ----------------------------------------------------------------------------------
 
-export type Signal = 'danger' | 'warning' | 'caution' | 'note';
+export type Signal = 'danger' | 'warning' | 'caution' | 'notice' | 'note';
 
 export interface Notice {
   readonly signal: Signal;
-  /** The signal word as printed: DANGER, WARNING, CAUTION, NOTE. */
+  /** The signal word as printed: DANGER, WARNING, CAUTION, NOTICE, NOTE. */
   readonly word: string;
   readonly lines: readonly string[];
 }

@@ -82,11 +82,11 @@ function proofOutcomes(
     introduction: null,
     rows: [
       {
-        when: ['Dead: all three are as said'],
+        when: ['Without voltage: all three measurements are as stated'],
         ...destination(procedure, index, target('dead') ?? next),
       },
       {
-        when: ['Live, or one of the three is not as said'],
+        when: ['Voltage found, or a measurement is not as stated'],
         ...(live === undefined ? leaveLive : destination(procedure, index, live)),
       },
     ],
@@ -94,7 +94,7 @@ function proofOutcomes(
 }
 
 const leaveLive: Omit<CardOutcome, 'when'> = {
-  then: 'stop here: touch nothing, keep everybody away, and ask the workshop lead',
+  then: 'stop work. Touch nothing, keep all persons away, and tell the responsible high-voltage expert',
   to: null,
   isNext: false,
 };

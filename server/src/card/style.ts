@@ -114,17 +114,20 @@ td { vertical-align: top; }
 .notice { display: flex; border: 0.7mm solid var(--ink); break-inside: avoid; }
 .notice .signal { flex: none; width: 45mm; white-space: nowrap; overflow-wrap: normal; display: flex; align-items: center; gap: 2mm; padding: 1.5mm 2.5mm; font-size: 14pt; line-height: 1.1; border-right: 0.7mm solid var(--ink); }
 .notice .said { flex: 1; padding: 1.5mm 3mm; white-space: pre-line; font-weight: bold; }
-.notice.note { border-width: 0.3mm; }
-.notice.note .signal { border-right-width: 0.3mm; }
-.notice.note .said { font-weight: normal; }
-.notice.danger { border-width: 1mm; border-color: var(--grave); }
-.notice.danger .signal { background: var(--grave); color: var(--paper); border-color: var(--grave); }
-.notice.warning .signal { background: var(--shade); }
+.notice.signal-note { border-width: 0.3mm; }
+.notice.signal-note .signal { border-right-width: 0.3mm; }
+.notice.signal-note .said { font-weight: normal; }
+.notice.signal-notice { border-style: dashed; }
+.notice.signal-notice .signal { border-right-style: dashed; font-style: italic; }
+.notice.signal-notice .said { font-weight: normal; }
+.notice.signal-danger { border-width: 1mm; border-color: var(--grave); }
+.notice.signal-danger .signal { background: var(--grave); color: var(--paper); border-color: var(--grave); }
+.notice.signal-warning .signal { background: var(--shade); }
 .alert { flex: none; }
 .alert-field { fill: var(--ink); }
 .alert-mark { fill: var(--paper); }
-.danger .alert-field { fill: var(--paper); }
-.danger .alert-mark { fill: var(--ink); }
+.signal-danger .alert-field { fill: var(--paper); }
+.signal-danger .alert-mark { fill: var(--ink); }
 .panel { margin-top: 4mm; }
 .panel .said { font-weight: normal; }
 .panel .said p:first-child { font-weight: bold; }

@@ -193,14 +193,14 @@ function sourceInWords(source: Source): string {
   const owed = owedBy(source);
   const feeds = source.feeds.length === 0 ? '' : `, feeds ${source.feeds.join(', ')}`;
   const connector = isolatorOf(source);
-  const isolated = connector === null ? '' : `, taken away by ${connector}`;
+  const isolated = connector === null ? '' : `, isolated by ${connector}`;
   const description = `${kindOfSource(source)}${innerInWords(source.resistance)}${feeds}${isolated}`;
   if (owed.seconds === 0) return description;
   const from = [
     ...(owed.stated === null ? [] : [`${formatWait(owed.stated)} stated`]),
     ...(owed.discharge === null ? [] : [`${formatWait(owed.discharge)} until the reserve is safe`]),
   ];
-  const proof = isHighVoltage(source) ? ', then prove it dead' : '';
+  const proof = isHighVoltage(source) ? ', then verify that its circuit is without voltage' : '';
   return `${description}; after it is off wait ${formatWait(owed.seconds)} (${from.join(', ')})${proof}`;
 }
 

@@ -14,7 +14,9 @@ export function describeOwed({ owedAfter }: Order, index: number, { verb }: Step
       verb === 'wait'
         ? markdown`After this wait ${formatWait(seconds)} more is owed by ${listed(sources)}.`
         : markdown`From here ${listed(sources)} is off: wait ${formatWait(seconds)} before hands touch what it feeds${
-            highVoltage.length === 0 ? '' : `, and prove ${listed(highVoltage)} dead`
+            highVoltage.length === 0
+              ? ''
+              : `, and verify that the circuit of ${listed(highVoltage)} is without voltage`
           }.`,
     );
 }

@@ -26,7 +26,7 @@ export function hintTexts(document: EditorDocument, readings: Readings, order: O
   const owed = grouped(order.owedAfter.map((one) => [one.index, one] as const));
   for (const [index, step] of steps.entries()) {
     const limit = limits.get(index) ?? null;
-    const dead = limit === null ? null : `dead: ${limit}`;
+    const dead = limit === null ? null : `without voltage: between -${limit} and +${limit}`;
     const text = windowText(shown.get(index) ?? []) ?? dead ?? owedText(owed.get(index) ?? [], step);
     if (text === null) continue;
     const content = analysis.stepContent(step);
@@ -108,6 +108,6 @@ function owedText(here: Order['owedAfter'], step: Step): string | null {
   );
   if (seconds === 0) return null;
   if (step.verb === 'wait') return `${formatWait(seconds)} still owed`;
-  const proof = here.some(({ highVoltage }) => highVoltage.length > 0) ? ' and the proof' : '';
+  const proof = here.some(({ highVoltage }) => highVoltage.length > 0) ? ', then verify no voltage,' : '';
   return `wait ${formatWait(seconds)}${proof} before hands`;
 }

@@ -80,17 +80,17 @@ const highVoltage = z
     resistance: inner,
     feeds: ids(
       'an id or a list of ids',
-      'What it supplies: parts, connectors or monitors of live circuits. Connectors that only lead it past are said with `carries` there.',
+      'What it supplies: parts, connectors or monitors of live circuits. If a connector only passes this voltage through, write `carries` at that connector.',
       ['inverter-input'],
     ).optional(),
     'isolated-by': id(
       'a connector id',
-      'The connector that takes it away, such as the service plug: `disconnect` of the source opens it, `reconnect` mates it.',
+      'The connector that isolates it, such as the service plug: `disconnect` of the source opens it, `reconnect` mates it.',
       'S1',
     ),
     wait: quantity(
       'a duration',
-      'How long to wait after it is taken away before it is proven dead, as the maker of the system states it.',
+      'How long to wait after it is isolated before its circuit is verified to be without voltage, as the maker of the system states it.',
       '5 min',
     ),
     reserve: group(
@@ -101,13 +101,14 @@ const highVoltage = z
     ).optional(),
     'safe-below': quantity(
       'a voltage',
-      'Below this voltage it counts as dead. Not stated: 60 V, the limit of voltage class A for DC (ISO 6469-3).',
+      'Below this voltage, in either sign, its circuit counts as without voltage. Not stated: 60 V, the limit of voltage class A for DC (ISO 6469-3).',
       '60 V',
     ).optional(),
   })
   .meta({
     id: 'high-voltage',
-    description: 'A high-voltage source: taken away by opening a connector, waited for, and proven dead.',
+    description:
+      'A high-voltage source: isolated by opening a connector. After the wait its circuit is verified to be without voltage.',
   });
 
 /** By name. The compiler asks for each that `words.ts` lists. */

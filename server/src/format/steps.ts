@@ -28,14 +28,21 @@ const common = {
   id: id('an id', 'The name by which outcomes and `go` reach this step.', 'make-safe').optional(),
   note: text('A remark that is printed with the step.', 'Turn the wheel while reading.').optional(),
   why: text('Why the step is done.', 'The reserve must empty first.').optional(),
-  caution: text('Printed before the step: what may be damaged.', 'Do not pull at the wires.').optional(),
+  notice: text(
+    'NOTICE, printed before the step: what can be damaged. Nobody is hurt by it.',
+    'Do not pull on the wires.',
+  ).optional(),
+  caution: text(
+    'CAUTION, printed before the step: a hazard that could cause minor or moderate injury. Name the hazard, what it does, and how to avoid it.',
+    'The edges of the bracket are sharp and can cut. Wear gloves.',
+  ).optional(),
   warning: text(
-    'Printed before the step: how somebody may be hurt.',
-    'Nobody in front of the airbag.',
+    'WARNING, printed before the step: a hazard that could cause death or serious injury. Name the hazard, what it does, and how to avoid it.',
+    'An airbag that deploys can cause serious injury. Keep all persons away from the front of it.',
   ).optional(),
   danger: text(
-    'Printed before the step: how somebody will be hurt.',
-    'High voltage behind this cover.',
+    'DANGER, printed before the step: a hazard that will cause death or serious injury if it is not avoided.',
+    'High voltage behind this cover. Contact causes death. Do not open it.',
   ).optional(),
   minutes: group(
     z.number().gt(0),
@@ -70,33 +77,45 @@ const reconnectStep = step('reconnect', 'Gives a source back.', {
 const waitStep = step('wait', 'Waits.', {
   wait: quantity('a duration', 'How long to wait.', '3 min', '90 s'),
 });
-const proveDeadStep = step('prove-dead', 'Proves that a high-voltage source is dead.', {
-  'prove-dead': id(
-    'a source id',
-    'The high-voltage source. Three measurements prove it dead: of the known source, of this one, and of the known source again.',
-    'traction',
-  ),
-  at: probed('Where it is measured: a side of a connector, or two terminals.', 'K7.end', [
-    'K7.end.A',
-    'K7.end.B',
-  ]),
-  with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
-  known: id('a source id', 'The battery on which the multimeter is proven before and after.', 'battery'),
-  outcomes: group(
-    filled(
-      z.strictObject({
-        dead: target('Where to go on when all three measurements say so.', 'next').optional(),
-        live: target(
-          'Where to go on when it is live or the proof fails. Not stated: the work ends there.',
-          'still-live',
-        ).optional(),
-      }),
+const proveDeadStep = step(
+  'prove-dead',
+  'Verifies that the circuit of a high-voltage source is without voltage. The source itself keeps its voltage.',
+  {
+    'prove-dead': id(
+      'a source id',
+      'The high-voltage source. Three measurements verify its circuit: of the known source, of the circuit, and of the known source again.',
+      'traction',
     ),
-    'outcomes and the steps that they lead to',
-    'What is found, and where to go on. Not stated: `dead` goes on, `live` ends the work.',
-    { dead: 'next', live: 'still-live' },
-  ).optional(),
-});
+    at: probed(
+      'Where it is measured: a side of a connector, or two terminals. Its test points are those that the manufacturer gives; a mated connector has no contacts to probe.',
+      'K7.end',
+      ['K7.end.A', 'K7.end.B'],
+    ),
+    with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
+    known: id(
+      'a source id',
+      'The known voltage source on which the multimeter is tested before and after.',
+      'battery',
+    ),
+    outcomes: group(
+      filled(
+        z.strictObject({
+          dead: target(
+            'Where to go on when all three measurements are as stated: the circuit is without voltage.',
+            'next',
+          ).optional(),
+          live: target(
+            'Where to go on when there is voltage, or a measurement is not as stated. Not stated: the work ends there.',
+            'still-live',
+          ).optional(),
+        }),
+      ),
+      'outcomes and the steps that they lead to',
+      'What is found, and where to go on. Not stated: `dead` goes on, `live` ends the work.',
+      { dead: 'next', live: 'still-live' },
+    ).optional(),
+  },
+);
 const unlockStep = step('unlock', 'Unlocks a connector without unplugging it.', {
   unlock: id('a connector id', 'The connector that is unlocked and stays mated.', 'K30'),
 });

@@ -15,6 +15,8 @@ import type { Owed } from '../bench/owed.ts';
 import type { Work } from '../bench/work.ts';
 import { sharedWatchers } from '../readings/shared-watchers.ts';
 import { whatIsLeft } from '../readings/left.ts';
+import { joinedToProofs } from '../readings/joined-to-proof.ts';
+import type { JoinedToProof } from '../readings/joined-to-proof.ts';
 import type { Left } from '../readings/left.ts';
 import { computeReadings, noReadings } from '../readings/reading.ts';
 import { explainReading } from '../readings/explain.ts';
@@ -51,6 +53,8 @@ export interface Order {
   readonly owed: readonly Owed[];
   /** Where a wait begins, and where one ends too early. */
   readonly owedAfter: readonly OwedAfter[];
+  /** For which parts each proof holds. */
+  readonly joined: readonly JoinedToProof[];
 }
 
 /**
@@ -270,13 +274,14 @@ function isErrorOfText({ stage, severity }: Finding): boolean {
 
 const noNames = namesIn(null, false, () => undefined);
 
-const emptyOrder: Order = { left: [], owed: [], owedAfter: [] };
+const emptyOrder: Order = { left: [], owed: [], owedAfter: [], joined: [] };
 
 function* orderOf({ procedure, explorer, circuits, left }: Context): Work<Order> {
   const live = new Set(circuits.hazards.flatMap(({ sources }) => sources));
   const owed = [...procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
   const owedAfter = yield* owedAfterSteps(explorer.renewed(), clustersOf(procedure, circuits));
-  return { left, owed, owedAfter };
+  const joined = yield* joinedToProofs(explorer.renewed(), clustersOf(procedure, circuits));
+  return { left, owed, owedAfter, joined };
 }
 
 /** Work that says so where it would take too much. */

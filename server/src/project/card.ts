@@ -47,7 +47,10 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   const model = buildCard({
     procedure: { ...procedure, steps },
     readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
-    proofs: printedProofs(analysis.procedure().value),
+    proofs: printedProofs(analysis.procedure().value).map((proof) => ({
+      ...proof,
+      parts: order.joined.find(({ index }) => index === proof.index)?.parts ?? [],
+    })),
     codes: readings.codes,
     left: steps.flatMap((step, index) =>
       step.verb === 'stop' ? [{ index, left: left.get(index) ?? [] }] : [],

@@ -1,4 +1,5 @@
-import { formatWindow, roundOutward } from '../quantity/quantity.ts';
+import { formatOnDisplay, formatWait, formatWindow, roundOutward } from '../quantity/quantity.ts';
+import { owedBy, voltageLeft } from '../bench/owed.ts';
 import type { Span } from '../quantity/quantity.ts';
 import type { HighVoltage, MeterRange, Multimeter, Procedure, Source } from '../text/procedure.ts';
 import { isHighVoltage } from '../text/source-kinds.ts';
@@ -34,8 +35,13 @@ export function proofLimit({ safeBelow }: HighVoltage, { voltage }: Multimeter):
 /** The texts of one proof that hints and cards print. */
 export interface PrintedProof {
   readonly index: number;
-  /** What proves the source dead: `below 59.5 V`. null: nothing does, or it is not known. */
+  /**
+   * The circuit is without voltage only between this with a minus and with a plus: `59.5 V`. null: no reading shows it, or
+   * it is not known.
+   */
   readonly limit: string | null;
+  /** The most that the stated reserve leaves after the wait that is owed, rounded up: `3.6 V`. null: no reserve is stated. */
+  readonly residual: { readonly most: string; readonly after: string } | null;
   /** What the instrument shows on the known source, rounded outward: `12.4..12.8 V`. null: not known. */
   readonly known: string | null;
 }
@@ -45,8 +51,9 @@ export function printedProofs({ steps, sources, multimeters }: Procedure): reado
   return steps.flatMap((step, index): readonly PrintedProof[] => {
     if (step.verb !== 'prove-dead') return [];
     const meter = multimeters.get(step.with);
-    const limit = printedLimit(sources.get(step.source), meter);
-    return [{ index, limit, known: printedOnKnown(sources.get(step.known), meter) }];
+    const source = sources.get(step.source);
+    const known = printedOnKnown(sources.get(step.known), meter);
+    return [{ index, limit: printedLimit(source, meter), residual: printedResidual(source, meter), known }];
   });
 }
 
@@ -54,7 +61,21 @@ function printedLimit(source: Source | undefined, meter: Multimeter | undefined)
   const resolution = meter?.voltage?.resolution ?? null;
   if (!isHighVoltage(source) || meter === undefined || resolution === null) return null;
   const most = proofLimit(source, meter);
-  return most === null || most <= 0 ? null : formatWindow({ least: null, most }, resolution, 'voltage');
+  return most === null || most <= 0 ? null : formatOnDisplay(most, resolution, 'voltage');
+}
+
+function printedResidual(
+  source: Source | undefined,
+  meter: Multimeter | undefined,
+): PrintedProof['residual'] {
+  const resolution = meter?.voltage?.resolution ?? null;
+  if (source === undefined || resolution === null) return null;
+  const { reserve } = source;
+  if (reserve === null || reserve === 'unstated') return null;
+  const { seconds } = owedBy(source);
+  const left = roundOutward({ least: null, most: voltageLeft(reserve, seconds) }, resolution);
+  if (left === 'open' || left.most === null) return null;
+  return { most: formatOnDisplay(left.most, resolution, 'voltage'), after: formatWait(seconds) };
 }
 
 function printedOnKnown(known: Source | undefined, meter: Multimeter | undefined): string | null {

@@ -9,7 +9,7 @@ import type { Meaning } from './text-names.ts';
 
 /* Commands beside a step: a note that says to unplug something is done by its reader and checked by nobody. */
 
-const keys = ['note', 'why', 'caution', 'warning', 'danger', 'see'] as const;
+const keys = ['note', 'why', 'notice', 'caution', 'warning', 'danger', 'see'] as const;
 
 /** The texts beside what a step does, with the keys that they stand at. */
 export function textsBeside(step: Step): readonly (readonly [key: string, text: string])[] {

@@ -25,7 +25,7 @@ function unguardedSources({ procedure, circuits }: Context): readonly Seen[] {
     if (isFed || isCarried) return [];
     return [
       seen(
-        `${id} feeds no live circuit and no connector carries it: no touch would be held against it. ` +
+        `${id} feeds no live circuit and no connector carries it, so no step would be checked against it. ` +
           `Add \`carries: ${id}\` to the connectors that lead it, or name in \`feeds\` what it supplies.`,
       ),
     ];
@@ -41,7 +41,7 @@ function unfitMeters({ procedure, graph }: Context): readonly Seen[] {
     if (!isHighVoltage(source) || known === undefined || meter === undefined) return [];
     const why = unfitInWords(source, known, meter);
     if (why === null) return [];
-    const message = `${meter.id} cannot prove ${source.id} dead: ${why}.`;
+    const message = `${meter.id} cannot show that the circuit of ${source.id} is without voltage: ${why}.`;
     return [{ index, issue: { rule: 'unfit-meter', subject: meter.id, underline: ['with'], message } }];
   });
 }
@@ -55,7 +55,7 @@ function unfitInWords(source: HighVoltage, known: Source, meter: Multimeter): st
     case 'accuracy':
       return 'with its error no reading shows that the voltage is below the safe one';
     case 'known':
-      return `it does not surely show ${known.id}, on which it is to be proven`;
+      return `it does not surely show ${known.id}, on which it is tested before and after`;
     case null:
       return null;
   }

@@ -8,14 +8,14 @@ export const notProvenDead: Rule = {
   stage: 'order',
   immune: true,
   meaning:
-    'Hands on a high-voltage source that is off, after the wait, but without the proof that its voltage is gone.',
-  why: 'A contactor that sticks, or a capacitor that does not discharge, shows only when it is measured.',
+    'A step makes someone touch a high-voltage circuit that is isolated, after the wait, but before it is verified to be without voltage.',
+  why: 'Only a measurement shows a contactor that is welded, or a capacitor that did not discharge.',
   source: 'common practice; order of de-energizing as in NFPA 70E-2018, 120.5',
   finder: unsafeTouch,
   examples: {
     triggers: highVoltageExample('nobody measured', `${takeAway}- wait: 5 min${handsAndBack}`),
     passes: highVoltageExample(
-      'it is proven dead after the wait',
+      'its circuit is verified after the wait',
       `${takeAway}- wait: 5 min${proveDead}${handsAndBack}`,
     ),
   },

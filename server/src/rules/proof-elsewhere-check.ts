@@ -19,7 +19,7 @@ function proofsElsewhere({ procedure, graph, circuits }: Context): readonly Seen
     const why = offConnector(circuits, source, at) ?? offPins(procedure, circuits, source, at);
     if (why === null) return [];
     const message =
-      `${why.message}, so what is measured there says nothing of it: ` +
+      `${why.message}, so a measurement there verifies nothing: ` +
       'measure between its poles, where it is fed or where a connector `carries` it.';
     return [{ index, issue: { rule: 'proof-elsewhere', subject: source, underline: why.at, message } }];
   });

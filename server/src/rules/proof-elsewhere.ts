@@ -7,8 +7,8 @@ export const proofElsewhere: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'A high-voltage source is proven dead at a place that it does not reach.',
-  why: 'Where it never is there is no voltage either: the reading proves nothing.',
+  meaning: 'Absence of voltage is verified at a place that the high-voltage source does not reach.',
+  why: 'There is never voltage at such a place, so a reading of 0 V proves nothing.',
   source: 'a guard of this program',
   finder: proofElsewhereFinder,
   examples: {

@@ -7,8 +7,9 @@ export const proofTooEarly: Rule = {
   severity: 'error',
   stage: 'order',
   immune: true,
-  meaning: 'A high-voltage source is proven dead while it is on, or while its wait is still owed.',
-  why: 'What is still connected or still charged can only be found live; a low reading then means a wrong place or a meter that does not work.',
+  meaning:
+    'Absence of voltage is verified while the high-voltage source is on, or before its waiting time is over.',
+  why: 'A circuit that is connected or charged has voltage. A low reading then means a wrong test point or a defective meter, not a circuit without voltage.',
   source: 'common practice; order of de-energizing as in NFPA 70E-2018, 120.5',
   finder: unsafeTouch,
   examples: {

@@ -30,11 +30,11 @@ export interface RequiredNotice {
 
 /** What is said where high voltage is come near. */
 export const protectFromVoltage =
-  "High voltage kills. Wear the protective equipment that the maker's service information asks for, from here until the proof is done.";
+  "High voltage causes death on contact. Wear the protective equipment that the maker's service information asks for until the circuit is verified to be without voltage.";
 
 /** What is said where high voltage comes back. */
 export const keepAwayFromVoltage =
-  "High voltage comes back, and it kills. Keep everybody away from its parts, and go by the maker's service information.";
+  "High voltage comes back and causes death on contact. Keep all persons away from its parts, and go by the maker's service information.";
 
 /** What is said where a load goes in beside the pins of high voltage. */
 export const besidesVoltage =
@@ -64,7 +64,8 @@ export const requiredNotices: readonly RequiredNotice[] = [
     hazards: highVoltage,
     isMet: (_, step, source) =>
       switches(step, source, false) || (step.verb === 'prove-dead' && step.source === source),
-    asks: (source) => `Hands come near ${source} here for the first time, before it is known to be dead`,
+    asks: (source) =>
+      `Hands come near ${source} here for the first time, before its circuit is verified to be without voltage`,
     says: protectFromVoltage,
   },
   {

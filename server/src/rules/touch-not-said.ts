@@ -16,7 +16,7 @@ export const touchNotSaid: Rule = {
   stage: 'order',
   immune: true,
   meaning:
-    'A `do` or `inspect` says neither what hands touch nor `at: nothing`, and on some path something can still fire, is charged or is not proven dead.',
+    'A `do` or `inspect` says neither what hands touch nor `at: nothing`, and on some path something can still fire, is charged or is not verified to be without voltage.',
   why: 'Only what a step says can be checked. `at` names what is touched, or says `nothing`; what is only looked at stands in `of`.',
   source: 'common practice, no source',
   finder: handsFinder,

@@ -8,8 +8,8 @@ export const unfitMeter: Rule = {
   stage: 'order',
   immune: true,
   meaning:
-    'The instrument of a proof does not reach the voltage, is too coarse to show that it is gone, or does not surely show the known source; or a sound circuit carries more current than the instrument.',
-  why: 'A meter beyond its range can be destroyed and then shows nothing; one that is too coarse shows a dangerous rest as dead, and cannot be told from a broken one on the known source.',
+    'The meter that verifies absence of voltage does not suit: its range is too small, its error is too large to show that the voltage is gone, or it does not surely show the known source; or a sound circuit carries more current than the instrument.',
+  why: 'A meter beyond its range can be destroyed and then shows nothing. A meter with too large an error can show a dangerous voltage as zero, and cannot be told from a broken one on the known source.',
   source: 'common practice: instruments rated for the circuit',
   finder: unfitMeterFinder,
   examples: {

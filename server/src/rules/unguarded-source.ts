@@ -15,8 +15,8 @@ export const unguardedSource: Rule = {
   stage: 'order',
   immune: true,
   meaning:
-    'A high-voltage source that no touch would be held against: nothing that it feeds is live, and no connector carries it.',
-  why: 'Every order of work would pass as safe.',
+    'The file does not say where the high-voltage source can be touched: nothing that it `feeds` is live, and no connector `carries` it.',
+  why: 'No step would be checked against it, and every order of work would pass as safe.',
   source: 'a guard of this program',
   finder: unguardedSourceFinder,
   examples: {

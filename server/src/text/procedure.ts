@@ -297,6 +297,7 @@ export interface Written {
   readonly section?: string;
   readonly note?: string;
   readonly why?: string;
+  readonly notice?: string;
   readonly caution?: string;
   readonly warning?: string;
   readonly danger?: string;

@@ -126,7 +126,7 @@ const classLimit = 60;
 function batteryVoltage(written: string | undefined, path: Path, report: Reader['report']): Span | null {
   const voltage = span(written, 'voltage', path, report);
   if (voltage === null || voltage.most <= classLimit) return voltage;
-  const message = `More than ${classLimit} V is high voltage: write \`kind: high-voltage\`, so that it has to be proven dead.`;
+  const message = `More than ${classLimit} V is high voltage: write \`kind: high-voltage\`, so that its circuit has to be verified to be without voltage.`;
   report({ rule: 'wrong-value', at: valueAt(path), message });
   return null;
 }

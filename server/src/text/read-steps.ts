@@ -14,7 +14,7 @@ import { entryOf, isEmpty, nodeAt, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
 import type { Path } from './where.ts';
 
-const common = ['id', 'note', 'why', 'caution', 'warning', 'danger', 'minutes', 'see'] as const;
+const common = ['id', 'note', 'why', 'notice', 'caution', 'warning', 'danger', 'minutes', 'see'] as const;
 const commonKeys: ReadonlySet<string> = new Set(common);
 const broken: Action = { verb: 'broken' };
 

@@ -12,7 +12,7 @@ export function stepInWords(step: Step): string {
     case 'wait':
       return `wait ${formatWait(step.seconds)}`;
     case 'prove-dead':
-      return `prove ${step.source} dead`;
+      return `prove-dead ${step.source}`;
     case 'unlock':
     case 'unplug':
     case 'plug':
