@@ -148,7 +148,7 @@ describe('60 circuits of two potentiometers drawn at random', () => {
           row[own] = (row[own] ?? 0) + 1 / r;
           const volt = known.get(there);
           const at = volt === undefined ? free.findIndex((one) => one === there) : free.length;
-          row[at] = (row[at] ?? 0) + (volt === undefined ? -1 : volt) / r;
+          row[at] = (row[at] ?? 0) + (volt ?? -1) / r;
         }
       return row;
     });
