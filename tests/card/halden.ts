@@ -79,17 +79,8 @@ export function connector(id: Id, shortingBar: Connector['shortingBar'] = null):
 export function part(id: Id, kind: Part['kind'], resistance: Part['resistance'], live = false): Part {
   const form = kind === 'initiator' || kind === 'resistor' || kind === 'lamp' ? 'end' : 'two-conductor';
   return {
-    id,
-    path: ['parts', id],
-    kind,
-    form,
-    resistance,
-    live,
-    statedInert: false,
-    noFire: null,
-    voltage: null,
-    draws: null,
-    withstands: null,
+    ...{ id, path: ['parts', id], kind, form, resistance, live },
+    ...{ statedInert: false, noFire: null, voltage: null, draws: null, wiper: null, withstands: null },
   };
 }
 

@@ -45,6 +45,7 @@ parts:
   h: { kind: heater, resistance: 4 Ω, hot: same }
   h2: { kind: heater, rated: 12 V 120 W }
   st: { kind: consumer, draws: 7 mA ± 1 mA, always: true }
+  pt: { kind: potentiometer, track: 1 kΩ ± 20 %, wiper: 10..90 %, withstands: 500 V }
   i: { kind: switch, resistance: 20 mΩ, withstands: 500 V }
   j: { kind: coil, resistance: 12 Ω, at: 23 °C, temperature: t }
   k: { kind: thermistor, r25: 10 kΩ, beta: 3380 K, tolerance: 3 %, temperature: 15..20 °C }
@@ -57,7 +58,7 @@ connectors:
   K1: { contact: 5 mΩ, carries: hv, shorting-bar: { side: monitor, closes: unplugged, resistance: 0.3 Ω, pins: [1, A2] } }
   S1: { contact: 5 mΩ, carries: [hv] }
   K2: { contact: 5 mΩ, sides: [a, b] }
-network: [{ part: k, between: [na, K2.a.1] }, { connector: K2, pin: 1, between: [nb, nc] }, { source: sv, between: [na, ground] }]
+network: [{ part: pt, between: [na, nb, ground] }, { part: k, between: [na, K2.a.1] }, { connector: K2, pin: 1, between: [nb, nc] }, { source: sv, between: [na, ground] }]
 loops: { x: { path: [m, K1, c, s, e], pins: { K1: ["01", 2] } } }
 assemblies: { a: [e, K1], b: e }
 waivers: [{ rule: repeats, reason: why }, { rule: repeats, step: a, routine: r, reason: why }]

@@ -171,6 +171,7 @@ function part(plain: Entries[string]): Omit<Part, 'id' | 'path'> {
     noFire: spanOrNull(plain['no-fire']),
     voltage: spanOrNull(plain.voltage),
     draws: null,
+    wiper: null,
     withstands: null,
   };
 }

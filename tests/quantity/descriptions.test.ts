@@ -23,6 +23,7 @@ const dimensions: readonly Dimension[] = [
   'temperature',
   'wire-size',
   'power',
+  'place',
 ];
 
 const readers: Readonly<Record<Shape, (text: string, dimension: Dimension) => Parsed<unknown>>> = {

@@ -26,6 +26,7 @@ const dimension = fc.constantFrom<Dimension>(
   'temperature',
   'wire-size',
   'power',
+  'place',
 );
 const resolution = fc.constantFrom(0.0001, 0.001, 0.01, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 10, 100);
 /** Any double of a size that occurs, not only tidy ones. */
@@ -83,7 +84,8 @@ describe('what is printed reads back as the same numbers', () => {
           ok: true,
           value: { below: value },
         });
-        if (of !== 'temperature') {
+        // The percent of a place are its unit.
+        if (of !== 'temperature' && of !== 'place') {
           const accuracy = { fraction: hundredths / 100, constant: value, digits };
           expect(parseAccuracy(formatAccuracy(accuracy, of), of)).toEqual({ ok: true, value: accuracy });
         }

@@ -99,6 +99,7 @@ parts:
   starter: { kind: consumer, draws: 150 A ± 20 A, always: true }
   spare-fuse: { kind: fuse, resistance: 8 mΩ }
   blade-fuse: { kind: fuse, rated: 7.5 A }
+  pedal: { kind: potentiometer, track: 1 kΩ ± 20 %, wiper: 10..90 % }
 connectors:
   K1:
     contact: 5 mΩ
@@ -126,6 +127,7 @@ network:
     pin: 1
     between: [feed, ground]
   - { source: five, between: [plus, ground] }
+  - { part: pedal, between: [plus, feed, ground] }
 routines:
   fit-it:
     needs: { where: side, load: load, thing: part, joint: connector, circuit: loop, meter: instrument, power: source }

@@ -34,6 +34,7 @@ const absent: Readonly<Record<string, string>> = {
   'parts noFire': 'no-fire',
   'parts voltage': 'voltage',
   'parts draws': 'draws',
+  'parts wiper': 'wiper',
   'parts withstands': 'withstands',
   'loads withstands': 'withstands',
   'parts resistance/tolerance': 'tolerance',

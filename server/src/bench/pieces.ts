@@ -29,8 +29,8 @@ export function piecesOf(procedure: Procedure, ground: 'through' | 'apart'): rea
     for (const key of keysOf(terminalsOf(procedure, loop).map(({ node }) => node)))
       groups.join(key, keyOfLoop(loop.id));
   for (const element of elements) {
-    const [one, other] = keysOf(element.between);
-    if (one !== undefined && other !== undefined) groups.join(one, other);
+    const [one, ...others] = keysOf(element.between);
+    if (one !== undefined) for (const other of others) groups.join(one, other);
   }
   const pieces = new Map<string, { loops: Loop[]; elements: NetworkElement[]; nodes: Set<NodeName> }>();
   const pieceAt = (key: string) => {

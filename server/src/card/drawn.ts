@@ -1,5 +1,5 @@
 import { formatSpan } from '../quantity/print.ts';
-import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import { partInWords } from '../readings/resistance-in-words.ts';
 import { isStage } from '../text/part-kinds.ts';
 import type { Connector, Id, Loop, Part, PartKind, Procedure } from '../text/procedure.ts';
 import { grouped, remembered } from '../text/remembered.ts';
@@ -149,14 +149,16 @@ export const kindText: Readonly<Record<PartKind, KindText>> = {
   rtd: anywhere('temperature sensor (platinum)'),
   lamp: anywhere('lamp'),
   consumer: anywhere('consumer of a stated current'),
+  potentiometer: anywhere('potentiometer'),
   fuse: anywhere('fuse'),
 };
 
 /** The value of a part; of each conductor where it has two, but a cable is given by its length. */
-export function valueText({ form, resistance }: Part): string | null {
+export function valueText(part: Part): string | null {
+  const { form, resistance } = part;
   if (resistance === null) return null;
   const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' each conductor' : '';
-  return `${resistanceInWords(resistance)}${each}`;
+  return `${partInWords(part) ?? ''}${each}`;
 }
 
 function describe(elements: readonly Drawn[]): string {

@@ -16,7 +16,7 @@ export function networkOf(procedure: Procedure): CardNetwork | null {
     rows: elements.map((element) => ({
       from: element.between[0],
       what: whatWords(procedure, element),
-      to: element.between[1],
+      to: element.between[2] ?? element.between[1],
     })),
   };
 }
@@ -40,7 +40,9 @@ function whatWords(procedure: Procedure, element: NetworkElement): Words {
       if (part === undefined) return [{ id }];
       const value = valueText({ ...part, form: 'end' });
       const live: Words = part.live ? [', ', { strong: 'LIVE' }] : [];
-      return [{ id }, `, ${kindText[part.kind].inNetwork}${value === null ? '' : `, ${value}`}`, ...live];
+      const wiper = element.between[2] === undefined ? '' : `, wiper at ${element.between[1]}`;
+      const what = `, ${kindText[part.kind].inNetwork}${wiper}${value === null ? '' : `, ${value}`}`;
+      return [{ id }, what, ...live];
     }
   }
 }

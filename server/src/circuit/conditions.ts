@@ -1,9 +1,14 @@
 import type { Span } from '../quantity/quantity.ts';
 
-/** The temperatures of one moment, °C: that of the place, and those that somebody has measured and entered, by id. */
+/**
+ * What is so at one moment. Temperatures in °C: that of the place, and those that somebody has measured and entered, by
+ * id.
+ */
 export interface Conditions {
   readonly ambient: number;
   readonly entered: ReadonlyMap<string, number>;
+  /** Where the wipers of potentiometers stand, by id, as a part of the track. One that is not among them may stand anywhere in its range. */
+  readonly wipers?: ReadonlyMap<string, number>;
 }
 
 /** The same as far as they are known beforehand. The temperatures in them are independent of each other. */
@@ -32,6 +37,6 @@ export function temperatureWithin(temperature: Temperature, { ambient, entered }
   return entered.get(temperature.entry) ?? exactly(Number.NaN);
 }
 
-function exactly(value: number): Span {
+export function exactly(value: number): Span {
   return { least: value, nominal: value, most: value };
 }

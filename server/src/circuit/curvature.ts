@@ -20,7 +20,8 @@ export function curvatureOf(model: PartModel): Curvature {
     case 'fuse-rating':
     case 'copper-wire':
     case 'copper-coil':
-      // Copper is a straight line down to where it would have no resistance, far below any workshop.
+    case 'track':
+      // Copper is a straight line down to where it would have no resistance, far below any workshop; a track is one from end to end.
       return straight;
     case 'platinum':
       // The polynomial bends down everywhere; the tolerance grows away from 0 °C on both sides.

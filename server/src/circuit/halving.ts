@@ -1,4 +1,4 @@
-import { greatestOf } from '../quantity/extremes.ts';
+import { greatestOf, leastOf } from '../quantity/extremes.ts';
 
 /** A stretch of each quantity that is searched. */
 export type Box = readonly (readonly [from: number, to: number])[];
@@ -32,6 +32,7 @@ export function greatestOver(
   best: number,
   mayHalve: (halvings: number) => boolean,
 ): Greatest {
+  const whole = lengthsOf(start);
   const looked = (box: Box): Look & { readonly box: Box } => ({ box, ...look(box) });
   let boxes = start.map(looked);
   let met = greatestOf(
@@ -43,7 +44,7 @@ export function greatestOver(
     const isMet = open.bound <= met + closeEnough * Math.abs(met);
     const isPoint = open.box.every(([from, to]) => from === to);
     if (isMet || isPoint || !mayHalve(halvings)) return { bound: Math.max(open.bound, met), isMet };
-    const halves = halved(open.box).map(looked);
+    const halves = halved(open.box, whole).map(looked);
     met = greatestOf(
       halves.map(({ reached }) => reached),
       met,
@@ -68,9 +69,18 @@ export function cutAt(
   );
 }
 
-/** In two, across the longest stretch. */
-function halved(box: Box): readonly [Box, Box] {
-  const lengths = box.map(([from, to]) => to - from);
+/** The length of each quantity over all boxes. */
+function lengthsOf(boxes: readonly Box[]): readonly number[] {
+  const [first = []] = boxes;
+  return first.map(([from, to], at) => {
+    const most = greatestOf(boxes.map((box) => box[at]?.[1] ?? to));
+    return most - leastOf(boxes.map((box) => box[at]?.[0] ?? from));
+  });
+}
+
+/** In two, across the stretch that is the longest part of its whole. */
+function halved(box: Box, whole: readonly number[]): readonly [Box, Box] {
+  const lengths = box.map(([from, to], at) => (to > from ? (to - from) / (whole[at] ?? NaN) : 0));
   const longest = lengths.indexOf(greatestOf(lengths));
   const [from, to] = box[longest] ?? [0, 0];
   const middle = (from + to) / 2;

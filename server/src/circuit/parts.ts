@@ -1,6 +1,6 @@
 import type { Span, Wire } from '../quantity/quantity.ts';
 import type { ConditionRanges, Conditions, Temperature } from './conditions.ts';
-import { temperatureAt, temperatureWithin } from './conditions.ts';
+import { exactly, temperatureAt, temperatureWithin } from './conditions.ts';
 import { ratedHeaterResistance } from './heater.ts';
 import { fuseResistance } from './fuse.ts';
 import { coldResistance } from './lamp.ts';
@@ -16,7 +16,7 @@ import { thermistorResistance } from './thermistor.ts';
  * How a part's resistance comes about. A part is a function from conditions to an interval, never a stored interval:
  * only so do parts that share a temperature stay together. Ohms, metres, °C, volts, watts.
  */
-export type PartModel = ConstantModel | FollowingModel;
+export type PartModel = ConstantModel | FollowingModel | TrackModel;
 
 /** The same at every temperature. */
 export type ConstantModel =
@@ -41,16 +41,36 @@ export type FollowingModel = { readonly temperature: Temperature } & (
   | { readonly kind: 'platinum'; readonly r0: number; readonly class: PlatinumClass }
 );
 
-/** Which temperature a part shares with others, and what its resistance does when that rises. */
+/** What lies between one end of the track of a potentiometer and its wiper. Both of them share the track and the wiper. */
+export interface TrackModel {
+  readonly kind: 'track';
+  /** Ohms of the whole track. */
+  readonly track: Span;
+  readonly end: 'first' | 'second';
+  readonly wiper: Wiper;
+}
+
+export interface Wiper {
+  /** Of the potentiometer. */
+  readonly id: string;
+  /** Where it may stand, as a part of the track from its first end. */
+  readonly place: Span;
+}
+
+/** Which temperature or wiper a part shares with others, and what its resistance does when that rises. */
 export interface Dependence {
-  readonly on: 'ambient' | { readonly entry: string };
+  readonly on: SharedQuantity;
   readonly trend: Trend;
 }
+
+export type SharedQuantity = 'ambient' | { readonly entry: string } | { readonly wiper: string };
 
 export type Trend = 'rises' | 'falls';
 
 /** null: constant, or its temperature is its own. */
 export function dependenceOf(model: PartModel): Dependence | null {
+  if (model.kind === 'track')
+    return { on: { wiper: model.wiper.id }, trend: model.end === 'first' ? 'rises' : 'falls' };
   if (!('temperature' in model)) return null;
   const { temperature } = model;
   if (temperature !== 'ambient' && 'stated' in temperature) return null;
@@ -69,14 +89,35 @@ const trends: Readonly<Record<FollowingModel['kind'], Trend>> = {
  * where the part has a range of temperatures of its own, of that.
  */
 export function resistanceAt(model: PartModel, conditions: Conditions): Span {
+  if (model.kind === 'track') {
+    const place = conditions.wipers?.get(model.wiper.id);
+    return alongTrack(model, place === undefined ? model.wiper.place : exactly(place));
+  }
   if (!('temperature' in model)) return constant(model);
   return following(model, temperatureAt(model.temperature, conditions));
 }
 
 /** The resistance of a part in ohms under all conditions within the ranges. */
 export function resistanceWithin(model: PartModel, ranges: ConditionRanges): Span {
+  if (model.kind === 'track') return alongTrack(model, model.wiper.place);
   if (!('temperature' in model)) return constant(model);
   return following(model, temperatureWithin(model.temperature, ranges));
+}
+
+/** The same track and wiper, so far as each is at an end of its range; both sides of it together. */
+export function atEndOf(model: TrackModel, what: 'track' | 'wiper', end: keyof Span): number {
+  const place = exactly(model.wiper.place[what === 'wiper' ? end : 'nominal']);
+  return alongTrack(model, place)[what === 'track' ? end : 'nominal'];
+}
+
+function alongTrack({ track, end }: TrackModel, place: Span): Span {
+  const part =
+    end === 'first' ? place : { least: 1 - place.most, nominal: 1 - place.nominal, most: 1 - place.least };
+  return {
+    least: track.least * part.least,
+    nominal: track.nominal * part.nominal,
+    most: track.most * part.most,
+  };
 }
 
 function constant(model: ConstantModel): Span {

@@ -8,11 +8,11 @@ import type { Network } from './network.ts';
 import type { Numbered } from './numbered.ts';
 import { dependenceOf, resistanceAt, resistanceWithin } from './parts.ts';
 import { resistanceBetween } from './solver.ts';
-import { conditionsAt, followedBy, rangeOf, temperatureKey } from './temperatures.ts';
+import { conditionsAt, followedBy, keyOf, rangeOf } from './shared-quantities.ts';
 
 /*
  * The extremes of a resistance over a temperature that parts share which go both ways with it, such as copper beside a
- * sensor that falls. They can lie inside the range, and lie far within what each part alone could do.
+ * sensor that falls, or over the place of a wiper, which makes one side of its track longer and the other shorter. They can lie inside the range, and lie far within what each part alone could do.
  *
  * The range is halved again and again; halves that cannot hold the extreme are dropped. What a half can hold at most
  * follows from two facts. The resistance between two nodes rises with each part (Rayleigh), and it is a concave function
@@ -48,13 +48,13 @@ interface Search {
   readonly follows: readonly number[];
 }
 
-/** The temperatures that parts share which go both ways with it: `ambient`, or `entry` and its id. */
+/** The keys of temperatures and wipers that parts share which go both ways with them. */
 export function sharedBothWays(network: Network): readonly string[] {
   const trends = new Map<string, Set<string>>();
   for (const { part } of network) {
     const dependence = dependenceOf(part);
     if (dependence === null) continue;
-    const key = temperatureKey(dependence.on);
+    const key = keyOf(dependence.on);
     trends.set(key, (trends.get(key) ?? new Set()).add(dependence.trend));
   }
   return [...trends].filter(([, found]) => found.size > 1).map(([key]) => key);
@@ -88,7 +88,7 @@ export function extremeOver(
   const sign = end === 'most' ? 1 : -1;
   const reached = (at: readonly number[]): number => sign * resistanceOf(search, ohmsAt(search, at, end));
   const start = cutAt(
-    keys.map((key) => rangeOf(ranges, key)),
+    keys.map((key) => rangeOf(ranges, network, key)),
     kinksOf(search),
   );
   const best = greatestOf(start.flatMap(cornersOf).map(reached));

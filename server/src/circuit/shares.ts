@@ -3,9 +3,10 @@ import type { ConditionRanges } from './conditions.ts';
 import { flowBetween } from './flow.ts';
 import { withError } from './instrument.ts';
 import type { Instrument } from './instrument.ts';
-import type { Element, Network } from './network.ts';
+import type { Network } from './network.ts';
 import { numbered } from './numbered.ts';
-import { resistanceWithin } from './parts.ts';
+import type { PartModel, TrackModel } from './parts.ts';
+import { atEndOf, resistanceWithin } from './parts.ts';
 
 /** How much of the width of a reading comes from each element, from the leads and from the instrument's error: all sum to 1. */
 export interface Shares {
@@ -31,7 +32,10 @@ export function sharesOfWidth(
   const edges = whole.edgesWith(({ part }) => resistanceWithin(part, ranges).nominal);
   const flow = flowBetween(edges, whole.nodes, whole.from, whole.to);
   if (flow === null) return null;
-  const widths = network.map((element, index) => (flow.amperes[index] ?? 0) ** 2 * widthOf(element, ranges));
+  const parts = network.map((_, index) => (flow.amperes[index] ?? 0) ** 2);
+  const widths = network.map(({ part }, index) =>
+    part.kind === 'track' ? trackWidth(part, network, parts) : (parts[index] ?? 0) * widthOf(part, ranges),
+  );
   const { leads = nothing } = instrument;
   const error = withError(flow.ohms + leads.nominal, instrument);
   const ofLeads = leads.most - leads.least;
@@ -47,7 +51,19 @@ export function sharesOfWidth(
 
 const nothing: Span = { least: 0, nominal: 0, most: 0 };
 
-function widthOf({ part }: Element, ranges: ConditionRanges): number {
+function widthOf(part: PartModel, ranges: ConditionRanges): number {
   const { least, most } = resistanceWithin(part, ranges);
   return most - least;
+}
+
+/** Of one side of a wiper half of what its track and its wiper do, which move both sides together. */
+function trackWidth({ wiper: { id } }: TrackModel, network: Network, parts: readonly number[]): number {
+  const moved = (what: 'track' | 'wiper'): number => {
+    const sum = network.reduce((total, { part }, index) => {
+      if (part.kind !== 'track' || part.wiper.id !== id) return total;
+      return total + (parts[index] ?? 0) * (atEndOf(part, what, 'most') - atEndOf(part, what, 'least'));
+    }, 0);
+    return Math.abs(sum);
+  };
+  return (moved('track') + moved('wiper')) / 2;
 }

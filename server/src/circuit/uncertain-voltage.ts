@@ -5,7 +5,8 @@ import type { Voltmeter } from './instrument-voltage.ts';
 import type { Element, Network } from './network.ts';
 import { numbered } from './numbered.ts';
 import type { Drive } from './operating-point.ts';
-import { resistanceAt, resistanceWithin } from './parts.ts';
+import { atEndOf, resistanceAt, resistanceWithin } from './parts.ts';
+import { wipersIn } from './shared-quantities.ts';
 import type { Reckoned, Uncertain } from './uncertain.ts';
 import { between } from './uncertain.ts';
 import { filamentResistance } from './lamp.ts';
@@ -41,7 +42,7 @@ function loaded({ network, meter, from, to }: UncertainVoltage): Network {
   return [...poweredNetwork(network), inputOf(meter, from, to)];
 }
 
-/** In volts; the quantities are the temperatures, the error of the instrument, each source, and each cause. */
+/** In volts; the quantities are the temperatures, the error of the instrument, each source, each cause, and each wiper. */
 function reckonedVoltage(reading: UncertainVoltage): Reckoned {
   const { sources, from, to, ranges, meter, causeOf } = reading;
   const network = loaded(reading);
@@ -49,6 +50,8 @@ function reckonedVoltage(reading: UncertainVoltage): Reckoned {
   const causes = [...new Set(network.map(causeOf))];
   const [errorAt, sourcesAt] = [1 + entries.length, 2 + entries.length];
   const causesAt = sourcesAt + sources.length;
+  const wipers = wipersIn(network);
+  const wipersAt = causesAt + causes.length;
   const placeOf = network.map((element) => causesAt + causes.indexOf(causeOf(element)));
   const whole = numbered(network, from, to, sources);
   const filaments = filamentsIn(network);
@@ -56,6 +59,7 @@ function reckonedVoltage(reading: UncertainVoltage): Reckoned {
     const conditions = {
       ambient: between(ranges.ambient, places[0]),
       entered: new Map(entries.map(([id, range], index) => [id, between(range, places[1 + index])])),
+      wipers: new Map(wipers.map(({ id, place }, index) => [id, between(place, places[wipersAt + index])])),
     };
     const edges = whole.edgesWith(({ part }, index) =>
       between(resistanceAt(part, conditions), places[placeOf[index] ?? 0]),
@@ -71,7 +75,7 @@ function reckonedVoltage(reading: UncertainVoltage): Reckoned {
     const error = errorOfVoltage(volts, meter);
     return between({ least: volts - error, most: volts + error }, places[errorAt]);
   };
-  return { quantities: causesAt + causes.length, at };
+  return { quantities: wipersAt + wipers.length, at };
 }
 
 function driveOf(
@@ -91,6 +95,9 @@ export interface VoltageShares {
   readonly instrument: number;
 }
 
+/** What alone goes from its least to its most: of a potentiometer the track and the wiper, each with both sides. */
+type Moved = Element | Source | { readonly track: string; readonly what: 'track' | 'wiper' };
+
 /**
  * The share of each is what the reading moves where it alone goes from its least to its most and all else is nominal.
  * null: nothing moves it.
@@ -100,19 +107,28 @@ export function sharesOfVoltage(reading: UncertainVoltage): VoltageShares | null
   const network = loaded(reading);
   const whole = numbered(network, from, to, sources);
   type End = keyof Span;
-  /** With one element or source at an end of its range, and all else nominal. */
-  const volts = (one: Element | Source | null, end: End): number => {
+  /** With one element, source, track or wiper at an end of its range, and all else nominal. */
+  const volts = (one: Moved | null, end: End): number => {
     const endOf = (each: Element | Source): End => (each === one ? end : 'nominal');
+    const ohmsOf = (element: Element): number =>
+      element.part.kind === 'track' && one !== null && 'track' in one && one.track === element.part.wiper.id
+        ? atEndOf(element.part, one.what, end)
+        : resistanceWithin(element.part, ranges)[endOf(element)];
     const drives = sources.map((source) => driveOf(source, whole.numberOf, source.value[endOf(source)]));
-    const edges = whole.edgesWith((element) => resistanceWithin(element.part, ranges)[endOf(element)]);
+    const edges = whole.edgesWith(ohmsOf);
     const lit = filamentsIn(network).map(({ at, element, rated }) => ({
       at,
       ohms: (across: number) => filamentResistance(rated, across)[endOf(element)],
     }));
     return litVoltageBetween(edges, lit, drives, whole.nodes, whole.from, whole.to);
   };
-  const moved = (one: Element | Source): number => Math.abs(volts(one, 'most') - volts(one, 'least'));
+  const moved = (one: Moved): number => Math.abs(volts(one, 'most') - volts(one, 'least'));
   const ofElements = network.map((element) => {
+    if (element.part.kind === 'track') {
+      const { id: track } = element.part.wiper;
+      // Of one side half of what moves both together.
+      return (moved({ track, what: 'track' }) + moved({ track, what: 'wiper' })) / 2;
+    }
     const range = resistanceWithin(element.part, ranges);
     return range.least === range.most ? 0 : moved(element);
   });

@@ -6,6 +6,7 @@ import { networkWindow } from './network.ts';
 import type { Element, Network } from './network.ts';
 import { numbered } from './numbered.ts';
 import { resistanceAt } from './parts.ts';
+import { wipersIn } from './shared-quantities.ts';
 import { resistanceBetween } from './solver.ts';
 
 /** A reading of a network, with what is needed to say how likely its values are. */
@@ -42,7 +43,7 @@ export function uncertainResistance(reading: UncertainReading): Uncertain {
 export interface Reckoned {
   /**
    * How many independent quantities there are: the temperature of the place, the temperatures that are entered, the leads,
-   * the error of the instrument, and each cause.
+   * the error of the instrument, each cause, and the wiper of each potentiometer.
    */
   readonly quantities: number;
   /**
@@ -58,12 +59,15 @@ function reckoned({ network, from, to, ranges, instrument, causeOf }: UncertainR
   const leads = withLeads({ least: 0, nominal: 0, most: 0 }, instrument);
   const causes = [...new Set(network.map(causeOf))];
   const [leadsAt, errorAt, causesAt] = [1 + entries.length, 2 + entries.length, 3 + entries.length];
+  const wipers = wipersIn(network);
+  const wipersAt = causesAt + causes.length;
   const placeOf = network.map((element) => causesAt + causes.indexOf(causeOf(element)));
   const whole = numbered(network, from, to);
   const at = (places: ArrayLike<number>): number => {
     const conditions = {
       ambient: between(ranges.ambient, places[0]),
       entered: new Map(entries.map(([id, range], index) => [id, between(range, places[1 + index])])),
+      wipers: new Map(wipers.map(({ id, place }, index) => [id, between(place, places[wipersAt + index])])),
     };
     const edges = whole.edgesWith(({ part }, index) =>
       between(resistanceAt(part, conditions), places[placeOf[index] ?? 0]),
@@ -72,7 +76,7 @@ function reckoned({ network, from, to, ranges, instrument, causeOf }: UncertainR
     const ohms = circuit + between(leads, places[leadsAt]);
     return ohms === Infinity ? ohms : between(withError(ohms, instrument), places[errorAt]);
   };
-  return { quantities: causesAt + causes.length, at };
+  return { quantities: wipersAt + wipers.length, at };
 }
 
 /** A number so far along its range: 0 at the least, 1 at the most. */

@@ -2,6 +2,8 @@ import { flowBounds } from './flow-bounds.ts';
 import type { LooseEdge } from './flow-bounds.ts';
 import type { Interval } from './interval.ts';
 import { negative, plus, signOf, times, zero } from './interval.ts';
+import { atMiddle, isLoose, reachOf, slopesOf, withTrack } from './loose-track.ts';
+import type { LooseTrack, TrackSlopes } from './loose-track.ts';
 import { voltageBetween } from './operating-point.ts';
 import type { Drive } from './operating-point.ts';
 import { resistanceBetween } from './solver.ts';
@@ -22,6 +24,8 @@ export interface LooseDrive extends Omit<Drive, 'value'> {
 export interface LooseCircuit {
   readonly edges: readonly LooseEdge[];
   readonly drives: readonly LooseDrive[];
+  /** The edges of each are within what it leaves them. */
+  readonly tracks: readonly LooseTrack[];
   readonly nodes: number;
   readonly from: number;
   readonly to: number;
@@ -66,12 +70,18 @@ interface Decided {
   readonly bound: number;
   /** Edges that push neither way, whatever the rest does. */
   readonly idle: ReadonlySet<number>;
+  /** Of each track. */
+  readonly slopes: readonly TrackSlopes[];
 }
 
 /** The best corner above `best`; null: there is none. */
-function search({ circuit, bound, idle }: Decided, best: number, patience: Patience): Corner | null {
+function search({ circuit, bound, idle, slopes }: Decided, best: number, patience: Patience): Corner | null {
   const undecided = looseIn(circuit);
   const [next] = undecided;
+  if (next === undefined && circuit.tracks.some(isLoose)) {
+    const volts = Math.min(bound, aroundMiddle(circuit, slopes));
+    return volts > best ? { volts, exact: false, ohms: [] } : null;
+  }
   if (next === undefined) {
     const volts = volted(circuit);
     const ohms = circuit.edges.map(({ ohms: { low } }, index) => (idle.has(index) ? NaN : low));
@@ -87,11 +97,29 @@ function search({ circuit, bound, idle }: Decided, best: number, patience: Patie
   return found;
 }
 
-/** What still has a width: edges by number, then sources. */
-function looseIn({ edges, drives }: LooseCircuit): readonly number[] {
+/** What no voltage passes where only tracks have a width left. */
+function aroundMiddle(circuit: LooseCircuit, slopes: readonly TrackSlopes[]): number {
+  const middle = circuit.tracks.reduce((sum, track, at) => withTrackAt(sum, at, atMiddle(track)), circuit);
+  return circuit.tracks.reduce((sum, track, at) => {
+    const own = slopes[at];
+    return own === undefined ? Infinity : sum + reachOf(track, own);
+  }, volted(middle));
+}
+
+/** What still has a width by itself: edges by number, then sources. Those of a track have none by themselves. */
+function looseIn({ edges, drives, tracks }: LooseCircuit): readonly number[] {
+  const tied = new Set(tracks.flatMap(({ first, second }) => [first, second]));
   return [...edges.map(({ ohms }) => ohms), ...drives.map(({ value }) => value)].flatMap((interval, index) =>
-    interval.low < interval.high ? [index] : [],
+    interval.low < interval.high && !tied.has(index) ? [index] : [],
   );
+}
+
+function withTrackAt(circuit: LooseCircuit, at: number, track: LooseTrack): LooseCircuit {
+  return {
+    ...circuit,
+    tracks: circuit.tracks.with(at, track),
+    edges: withTrack(circuit.edges, track),
+  };
 }
 
 function atEnd(circuit: LooseCircuit, index: number, end: 'low' | 'high'): LooseCircuit {
@@ -115,9 +143,15 @@ function decide(
   let current = circuit;
   const idle = new Set(idleBefore);
   for (;;) {
-    const { pushes, bound } = pushesIn(current);
+    const { pushes, bound, slopes } = pushesIn(current);
     patience.left -= workOf(current);
     let isChanged = false;
+    for (const [at, track] of current.tracks.entries()) {
+      const put = decidedTrack(track, slopes[at]);
+      if (put === track) continue;
+      current = withTrackAt(current, at, put);
+      isChanged = true;
+    }
     for (const index of looseIn(current)) {
       const push = pushes[index] ?? zero;
       const sign = signOf(push);
@@ -127,15 +161,36 @@ function decide(
       current = atEnd(current, index, sign === 1 ? 'high' : 'low');
       isChanged = true;
     }
-    if (!isChanged || patience.left < 0) return { circuit: current, bound, idle };
+    if (!isChanged || patience.left < 0) return { circuit: current, bound, idle, slopes };
   }
 }
 
+/** At the end where the voltage is greatest, as far as that is certain; the same track where nothing is. */
+function decidedTrack(track: LooseTrack, slopes: TrackSlopes | undefined): LooseTrack {
+  const endOf = (interval: Interval, slope: Interval): Interval => {
+    const isIdle = slope.low === 0 && slope.high === 0;
+    const sign = signOf(slope);
+    if (interval.low === interval.high || (sign === 0 && !isIdle)) return interval;
+    const end = sign === 1 ? interval.high : interval.low;
+    return { low: end, high: end };
+  };
+  if (slopes === undefined) return track;
+  const [ohms, place] = [endOf(track.ohms, slopes.ohms), endOf(track.place, slopes.place)];
+  return ohms === track.ohms && place === track.place ? track : { ...track, ohms, place };
+}
+
 /** How much the voltage rises with each edge (volt per ohm, or with that sign) and each source, and a bound of it. */
-function pushesIn(circuit: LooseCircuit): { readonly pushes: readonly Interval[]; readonly bound: number } {
-  const { edges, drives, from, to } = circuit;
+function pushesIn(circuit: LooseCircuit): {
+  readonly pushes: readonly Interval[];
+  readonly bound: number;
+  readonly slopes: readonly TrackSlopes[];
+} {
+  const { edges, drives, tracks, from, to } = circuit;
   const adjoint = boundsOf(circuit, from, to, null);
-  if (adjoint === null) return { pushes: edges.map(() => zero), bound: 0 };
+  if (adjoint === null) {
+    const slopes = tracks.map(() => ({ place: zero, ohms: zero }));
+    return { pushes: edges.map(() => zero), bound: 0, slopes };
+  }
   const actual = actualCurrents(circuit);
   const byDrive = drives.map((drive, index) =>
     drive.kind === 'voltage' ? (adjoint[edges.length + index] ?? zero) : dropBetween(circuit, adjoint, drive),
@@ -145,7 +200,44 @@ function pushesIn(circuit: LooseCircuit): { readonly pushes: readonly Interval[]
     zero,
   );
   const byEdge = edges.map((_, index) => times(actual[index] ?? zero, adjoint[index] ?? zero));
-  return { pushes: [...byEdge, ...byDrive], bound: volts.high };
+  const bySources = drives.reduce(
+    (sum, { kind, value }, index) =>
+      kind === 'current' ? plus(sum, times(value, byDrive[index] ?? zero)) : sum,
+    zero,
+  );
+  const slopes = tracks.map((track) =>
+    slopesOf(track, {
+      edges,
+      actual,
+      adjoint,
+      bySources,
+      fromWiper: fromWiper(circuit, track, actual, adjoint),
+    }),
+  );
+  return { pushes: [...byEdge, ...byDrive], bound: volts.high, slopes };
+}
+
+/** What flows out of a wiper, by what flows through everything else there. null: a voltage source is there. */
+function fromWiper(
+  { edges, drives, from, to }: LooseCircuit,
+  { first, second }: LooseTrack,
+  actual: readonly Interval[],
+  adjoint: readonly Interval[],
+): readonly [actual: Interval, adjoint: Interval] | null {
+  const wiper = edges[first]?.b;
+  const isThere = ({ a, b }: { readonly a: number; readonly b: number }): boolean =>
+    a === wiper || b === wiper;
+  const here = drives.filter(isThere);
+  if (here.some(({ kind }) => kind === 'voltage')) return null;
+  const out = (currents: readonly Interval[], start: Interval): Interval =>
+    edges.reduce((sum, edge, at) => {
+      if (at === first || at === second || !isThere(edge) || edge.a === edge.b) return sum;
+      const current = currents[at] ?? zero;
+      return plus(sum, edge.a === wiper ? current : negative(current));
+    }, start);
+  const driven = here.reduce((sum, { a, value }) => plus(sum, a === wiper ? negative(value) : value), zero);
+  const probed = wiper === from ? -1 : wiper === to ? 1 : 0;
+  return [out(actual, driven), out(adjoint, { low: probed, high: probed })];
 }
 
 /**

@@ -3,7 +3,9 @@ import type { Span } from '../quantity/quantity.ts';
 import type { ConditionRanges } from './conditions.ts';
 import { cutAt, greatestOver, middleOf } from './halving.ts';
 import type { Box, Greatest, Look } from './halving.ts';
+import type { LooseEdge } from './flow-bounds.ts';
 import type { Interval } from './interval.ts';
+import { zero } from './interval.ts';
 import type { Network } from './network.ts';
 import { numbered } from './numbered.ts';
 import type { Numbered } from './numbered.ts';
@@ -12,7 +14,10 @@ import type { Drive } from './operating-point.ts';
 import type { PartModel } from './parts.ts';
 import { dependenceOf, resistanceAt, resistanceWithin } from './parts.ts';
 import { branchesOf } from './series-parallel.ts';
-import { conditionsAt, followedBy, rangeOf, temperatureKey } from './temperatures.ts';
+import type { LooseTrack } from './loose-track.ts';
+import { withTrack } from './loose-track.ts';
+import { conditionsAt, followedBy, keyOf, rangeOf } from './shared-quantities.ts';
+import { ohmsOfElements, tracksIn } from './tracks.ts';
 import { greatestVoltage } from './voltage-corner.ts';
 
 /** An ideal source between its plus and its minus. What is inside a real one stands beside it as a part. */
@@ -40,6 +45,9 @@ export type VoltageWindow =
 /** The search over temperatures that parts share stops after this many halvings, with an outer bound. */
 const mostHalvings = 40;
 
+/** The same of tracks with a wiper, of which bounds come nearer by a quarter with each halving. */
+const mostHalvingsOfTracks = 160;
+
 /** For each end of a window, in the unit of `Patience`: what a network of some hundred nodes does not come near to. */
 const mostSearched = 5_000_000;
 
@@ -57,12 +65,14 @@ export function fixedVoltageWindow(
   const whole = numbered(network, from, to, sources);
   const nominal = drivesOf(sources, whole, ({ value }) => value.nominal);
   // Where an element may be 0 Ω it counts as that: a window that ends in a short has no end.
-  const least = whole.edgesWith(({ part }) => resistanceWithin(part, ranges).least);
+  const leastOhms = ohmsOfElements(network, ranges, 'least');
+  const least = whole.edgesWith((_, index) => leastOhms[index] ?? NaN);
   const { joined, stranded } = conflictsOf(least, nominal, whole.nodes);
   if (joined.length + stranded.length > 0)
     return { kind: 'conflict', sources: [...joined, ...stranded].map((index) => sources[index]?.id ?? '') };
+  const nominalOhms = ohmsOfElements(network, ranges, 'nominal');
   const volts = voltageBetween(
-    whole.edgesWith(({ part }) => resistanceWithin(part, ranges).nominal),
+    whole.edgesWith((_, index) => nominalOhms[index] ?? NaN),
     nominal,
     whole.nodes,
     whole.from,
@@ -101,17 +111,21 @@ function greatest(
 ): { readonly volts: number; readonly exact: boolean } {
   const [from, to] = direction === 'forward' ? [whole.from, whole.to] : [whole.to, whole.from];
   const drives = drivesOf(sources, whole, ({ value }) => intervalOf(value));
-  const kept = new Set([from, to, ...drives.flatMap(({ a, b }) => [a, b])]);
-  const connecting = whole
-    .edgesWith(({ part }) => resistanceWithin(part, ranges).least)
-    .flatMap(({ a, b, ohms }, element) => (ohms === Infinity ? [] : [{ a, b, element }]));
+  const tracks = tracksIn(network);
+  const sides = tracks.flatMap(({ first, second }) => [first, second]);
+  const all = whole.edgesWith(({ part }) => resistanceWithin(part, ranges).least);
+  const sideEdges = sides.flatMap((side) => all[side] ?? []);
+  const kept = new Set([from, to, ...[...drives, ...sideEdges].flatMap(({ a, b }) => [a, b])]);
+  const connecting = all.flatMap(({ a, b, ohms }, element) =>
+    ohms === Infinity || sides.includes(element) ? [] : [{ a, b, element }],
+  );
   const { branches, elementsOf, ohms: ohmsOf } = branchesOf(connecting, kept);
   const keys = sharedKeys(network, ranges);
   const patience = { left: mostSearched };
   const look = (box: Box): Look => {
     const { bound, isMet } = cornerOf(box);
     if (isMet) return { bound, reached: bound };
-    const middle = cornerOf(middleOf(box).map((celsius) => [celsius, celsius]));
+    const middle = cornerOf(middleOf(box).map((place) => [place, place]));
     return { bound, reached: middle.isMet ? middle.bound : -Infinity };
   };
   const cornerOf = (box: Box): Greatest => {
@@ -127,7 +141,19 @@ function greatest(
       b,
       ohms: { low: low[index] ?? NaN, high: high[index] ?? NaN },
     }));
-    const corner = greatestVoltage({ edges, drives, nodes: whole.nodes, from, to }, patience);
+    const loose = tracks.map((_, number): LooseTrack => {
+      const [place = [NaN, NaN], track = [NaN, NaN]] = box.slice(keys.length + 2 * number);
+      const first = branches.length + 2 * number;
+      return { first, second: first + 1, ohms: stretchOf(track), place: stretchOf(place) };
+    });
+    const allEdges = loose.reduce<readonly LooseEdge[]>(withTrack, [
+      ...edges,
+      ...sideEdges.map(({ a, b }) => ({ a, b, ohms: zero })),
+    ]);
+    const corner = greatestVoltage(
+      { edges: allEdges, drives, tracks: loose, nodes: whole.nodes, from, to },
+      patience,
+    );
     const wanted = branches.flatMap((branch, index) => {
       const [end, interval] = [corner.ohms[index] ?? NaN, edges[index]?.ohms];
       if (interval === undefined || Number.isNaN(end) || interval.low === interval.high) return [];
@@ -139,12 +165,15 @@ function greatest(
   };
   const { bound, isMet } = greatestOver(
     cutAt(
-      keys.map((key) => rangeOf(ranges, key)),
+      [
+        ...keys.map((key) => rangeOf(ranges, network, key)),
+        ...tracks.flatMap(({ place, ohms }) => [place, ohms]),
+      ],
       [],
     ),
     look,
     -Infinity,
-    (halvings) => halvings < mostHalvings && patience.left >= 0,
+    (halvings) => halvings < (tracks.length > 0 ? mostHalvingsOfTracks : mostHalvings) && patience.left >= 0,
   );
   return { volts: bound, exact: isMet };
 }
@@ -153,13 +182,20 @@ function intervalOf({ least, most }: Span): Interval {
   return { low: least, high: most };
 }
 
+function stretchOf([low, high]: Box[number]): Interval {
+  return { low, high };
+}
+
 /** Temperatures that are not exactly known and that parts follow. */
 function sharedKeys(network: Network, ranges: ConditionRanges): readonly string[] {
   const followed = network.flatMap(({ part }) => {
     const dependence = dependenceOf(part);
-    return dependence === null ? [] : [temperatureKey(dependence.on)];
+    return dependence === null || part.kind === 'track' ? [] : [keyOf(dependence.on)];
   });
-  return [...new Set(followed)].filter((key) => rangeOf(ranges, key).least < rangeOf(ranges, key).most);
+  return [...new Set(followed)].filter((key) => {
+    const { least, most } = rangeOf(ranges, network, key);
+    return least < most;
+  });
 }
 
 /** A part at both ends of its temperature in a box; once where it follows none of them. */
@@ -198,7 +234,7 @@ function wantedOf(
   const [cold, hot] = spans ?? [];
   if (dependence === null || cold === undefined || hot === undefined) return [];
   if (cold.least === hot.least && cold.most === hot.most) return [];
-  return [{ key: temperatureKey(dependence.on), hot: atMost === (dependence.trend === 'rises') }];
+  return [{ key: keyOf(dependence.on), hot: atMost === (dependence.trend === 'rises') }];
 }
 
 /** Whether all parts that share a temperature need the same end of it. */

@@ -182,6 +182,10 @@ function bodiesOf(section: Section, procedure: Procedure, ids: KnownIds): Bodies
         ],
         lamp: ['lamp', '{ kind: lamp, resistance: ${2:3.0 Ω ± 5 %} }'],
         consumer: ['unit', '{ kind: consumer, draws: ${2:7 mA ± 1 mA}, always: true }'],
+        potentiometer: [
+          'pedal-sensor',
+          '{ kind: potentiometer, track: ${2:1 kΩ ± 20 %}, wiper: ${3:10..90 %} }',
+        ],
         fuse: ['fuse', '{ kind: fuse, rated: ${2:10 A} }'],
       } satisfies BodiesByKind<'parts'>;
     }

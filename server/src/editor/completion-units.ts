@@ -44,6 +44,7 @@ const measures: Readonly<Record<string, Measure>> = {
   'a wire size': { units: ['mm²'] },
   'a rating of voltage and power': { units: ['V', 'W'] },
   'a temperature in kelvin': { units: ['K'], spread: '1 %' },
+  'a place on the track': { units: ['%'], isRange: true },
   'a percentage or a temperature': { units: ['%', '°C'] },
   'an exact temperature': { units: ['°C'] },
   'a temperature range': { units: ['°C'], isRange: true },

@@ -1,7 +1,7 @@
 import { owedBy } from '../bench/owed.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/quantity.ts';
 import { basisInWords, measuresVoltage } from '../readings/basis.ts';
-import { resistanceInWords } from '../readings/resistance-in-words.ts';
+import { partInWords, resistanceInWords } from '../readings/resistance-in-words.ts';
 import type {
   Connector,
   Entry,
@@ -36,7 +36,7 @@ export function describeId(procedure: Procedure, written: string): string | null
 /** Everything but steps. null: nothing has this id. */
 function ofCircuit(procedure: Procedure, id: Id): string | null {
   const part = procedure.parts.get(id);
-  if (part !== undefined) return partInWords(part, measuresVoltage(procedure));
+  if (part !== undefined) return partWords(part, measuresVoltage(procedure));
   const connector = procedure.connectors.get(id);
   if (connector !== undefined) return connectorInWords(connector);
   const load = procedure.loads.get(id);
@@ -90,12 +90,13 @@ function supplyInWords({ voltage, resistance, from, needsIgnition }: Regulated):
   return `regulated supply${volts}${innerInWords(resistance)}${behind}${needsIgnition ? ' and the ignition on' : ''}`;
 }
 
-function partInWords({ kind, form, resistance, live, voltage }: Part, underPower: boolean): string {
+function partWords(part: Part, underPower: boolean): string {
+  const { kind, form, resistance, live, voltage } = part;
   const volts = voltage === null ? '' : `, ${formatSpan(voltage, 'voltage')}`;
   const what = `${kind}${volts}${live ? ', live' : ''}`;
   if (resistance === null) return what;
   const each = form === 'two-conductor' && resistance.kind !== 'copper-wire' ? ' per conductor' : '';
-  return `${what}, ${resistanceInWords(resistance)}${each}${basis(resistance, underPower)}`;
+  return `${what}, ${partInWords(part) ?? ''}${each}${basis(resistance, underPower)}`;
 }
 
 function basis(resistance: Resistance, underPower: boolean): string {

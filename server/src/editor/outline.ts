@@ -46,9 +46,10 @@ function byPlace(
 /** What stands between the nodes, in the order of the file. */
 function networkSymbols(document: EditorDocument): DocumentSymbol[] {
   const { elements } = document.analysis.procedure().value.network;
-  const below = elements.map(({ id, between: [from, to], path }) =>
-    symbol(document, `${id} from ${from} to ${to}`, SymbolKind.Class, path),
-  );
+  const below = elements.map(({ id, between: [from, second, third], path }) => {
+    const to = third === undefined ? second : `${third}, wiper ${second}`;
+    return symbol(document, `${id} from ${from} to ${to}`, SymbolKind.Class, path);
+  });
   return below.length === 0 ? [] : [parent(document, 'network', SymbolKind.Namespace, ['network'], below)];
 }
 

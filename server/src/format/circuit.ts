@@ -7,6 +7,7 @@ import {
   ids,
   keyword,
   nodePair,
+  partNodes,
   pin,
   pinPair,
   quantity,
@@ -93,7 +94,7 @@ export const loop = z
   })
   .meta({ id: 'loop', description: 'A circuit that a monitor reads.' });
 
-/** A two-terminal element of the network between two nodes: exactly one of a part, a pin of a connector, a source. */
+/** An element of the network between its nodes: exactly one of a part, a pin of a connector, a source. */
 const between = nodePair(
   'The two nodes that it stands between.',
   ['bus-high', 'bus-low'],
@@ -103,9 +104,13 @@ const between = nodePair(
 export const networkPart = z
   .strictObject({
     part: id('a part id', 'The part, as one conductor where it has two in a loop.', 'term-a'),
-    between,
+    between: partNodes(
+      'The two nodes that it stands between; of a potentiometer one end, the wiper and the other end.',
+      ['bus-high', 'bus-low'],
+      ['track-supply', 'wiper', 'track-ground'],
+    ),
   })
-  .meta({ id: 'network-part', description: 'A part between two nodes.' });
+  .meta({ id: 'network-part', description: 'A part between two nodes, or a potentiometer between three.' });
 
 export const networkConnector = z
   .strictObject({

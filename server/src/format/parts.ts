@@ -266,6 +266,28 @@ const consumer = z
   })
   .meta({ id: 'consumer', description: 'Something that draws a stated current: a unit at rest, a starter.' });
 
+const potentiometer = z
+  .strictObject({
+    kind: kind('potentiometer', 'A resistance track with a wiper on it.'),
+    track: quantity(
+      'a resistance with its spread',
+      'The resistance of the whole track, from end to end.',
+      '1 kΩ ± 20 %',
+    ),
+    wiper: quantity(
+      'a place on the track',
+      'Where the wiper may stand, in percent of the track from its first end.',
+      '10..90 %',
+      '50 %',
+    ),
+    withstands,
+  })
+  .meta({
+    id: 'potentiometer',
+    description:
+      'A resistance track with a wiper on it: a pedal or throttle sensor. It stands in the network, between one end, the wiper and the other end.',
+  });
+
 const fuseByResistance = z
   .strictObject({
     kind: kind('fuse', 'A fuse.'),
@@ -312,6 +334,7 @@ export const partDefinitions = {
   'lamp-by-resistance': lampByResistance,
   'lamp-by-rating': lampByRating,
   consumer,
+  potentiometer,
   'fuse-by-resistance': fuseByResistance,
   'fuse-by-rating': fuseByRating,
 } as const satisfies Readonly<Record<FormName<'parts', Kind<'parts'>>, z.ZodType>>;

@@ -110,6 +110,15 @@ export function nodePair(description: string, ...examples: Examples) {
     .meta(told('two nodes', description, examples));
 }
 
+/** The nodes of a part: two, or three where it has a wiper. */
+export function partNodes(description: string, ...examples: Examples) {
+  return z
+    .array(node())
+    .min(2)
+    .max(3)
+    .meta(told('two nodes, or of a potentiometer three', description, examples));
+}
+
 /** Where the probes go that measure anything: a side of a connector, or two nodes or terminals. */
 export function across(description: string, ...examples: Examples) {
   return z

@@ -106,6 +106,7 @@ const kinds = {
     rtd: { rtd: [] },
     lamp: { 'lamp-by-resistance': ['resistance'], 'lamp-by-rating': ['rated'] },
     consumer: { consumer: [] },
+    potentiometer: { potentiometer: [] },
     fuse: { 'fuse-by-resistance': ['resistance'], 'fuse-by-rating': ['rated'] },
   },
 } as const;

@@ -1,4 +1,4 @@
-/** What a quantity measures. Each dimension has one base unit: Ω, V, A, F, s, m, °C, K, mm², W. */
+/** What a quantity measures. Each dimension has one base unit: Ω, V, A, F, s, m, °C, K, mm², W; of a place the whole track. */
 export type Dimension =
   | 'resistance'
   | 'voltage'
@@ -9,7 +9,8 @@ export type Dimension =
   | 'temperature'
   | 'kelvin'
   | 'wire-size'
-  | 'power';
+  | 'power'
+  | 'place';
 
 /** How a quantity is written: the shapes of one string that a key can take. */
 export type Shape = 'exact' | 'ranged' | 'limit' | 'accuracy';
@@ -92,6 +93,13 @@ const wordings: Readonly<Record<Dimension, Wording>> = {
     ranged: '`5 W ± 10 %`',
     limit: '`below 5 W` or `above 5 W`',
     accuracy: '`1 % + 0.1 W`',
+  },
+  place: {
+    named: 'a place on a track',
+    exact: '`50 %`',
+    ranged: '`10..90 %` or `50 % ± 5 %`',
+    limit: '`below 90 %` or `above 10 %`',
+    accuracy: '`1 %`',
   },
 };
 

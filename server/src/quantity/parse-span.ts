@@ -43,7 +43,8 @@ function withTolerance(nominal: Written, plusMinus: Stretch, cursor: Cursor): Pa
   if (!tolerance.ok) return tolerance;
   const left = expectEnd(cursor);
   if (left !== undefined) return left;
-  const percent = asPercentage(tolerance.value);
+  // Of a place the percent are those of the track.
+  const percent = cursor.dimension === 'place' ? undefined : asPercentage(tolerance.value);
   if (percent === undefined) {
     const width = toAmount(tolerance.value, cursor);
     if (!width.ok) return width;

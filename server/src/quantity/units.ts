@@ -96,7 +96,12 @@ const printing: Readonly<Record<Dimension, PrintingUnits>> = {
   kelvin: printedIn('kelvin', 'K', [''], 0),
   'wire-size': printedIn('wire-size', 'mm²', [''], 0),
   power: printedIn('power', 'W', ['µ', 'm', '', 'k'], 0.1),
+  place: { ladder: [percentOfTrack()], base: percentOfTrack(), baseFrom: 0 },
 };
+
+function percentOfTrack(): Unit {
+  return { symbol: '%', dimension: 'place', factor: { coefficient: 1n, exponent: -2 } };
+}
 
 function printedIn(
   dimension: Dimension,
@@ -122,6 +127,7 @@ function collectUnits(): Map<string, Unit> {
     }
   }
   units.set('min', { symbol: 'min', dimension: 'time', factor: { coefficient: 60n, exponent: 0 } });
+  units.set('%', percentOfTrack());
   units.set('h', { symbol: 'h', dimension: 'time', factor: { coefficient: 3600n, exponent: 0 } });
   return units;
 }

@@ -48,7 +48,7 @@ function entered({ entries }: Procedure, network: Network): readonly Assumed[] {
 export function entriesFollowed(network: Network): ReadonlySet<string> {
   const followed = network.flatMap(({ part }) => {
     const on = dependenceOf(part)?.on ?? 'ambient';
-    return on === 'ambient' ? [] : [on.entry];
+    return typeof on !== 'string' && 'entry' in on ? [on.entry] : [];
   });
   return new Set(followed);
 }

@@ -26,6 +26,7 @@ export interface Basis {
 export function basisOf(model: PartModel): Basis | null {
   switch (model.kind) {
     case 'stated':
+    case 'track':
       return null;
     case 'copper-wire':
       return { value: 'annealed copper, 0.393 % per kelvin', source: wireSources[wireBasis(model.wire)] };

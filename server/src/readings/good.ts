@@ -88,13 +88,13 @@ export function goodReadings(procedure: Procedure, { spend }: Effort): GoodReadi
 }
 
 /**
- * What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone, and each filament by
- * some rounds for each piece of a source's range.
+ * What it takes to read a bench once, in the unit of `Effort`: each source is reckoned with alone, each filament by some
+ * rounds for each piece of a source's range, and each wiper by as many halvings of where it may be.
  */
-export function workOf({ island, quantity, loop, filaments }: Subject): number {
+export function workOf({ island, quantity, loop, searched }: Subject): number {
   const size = island.loops.reduce((sum, { elements }) => sum + elements.length, island.elements.length);
   const sources = island.elements.filter(({ kind }) => kind === 'source').length;
-  const perVoltage = 20 * (sources + 2) * (1 + 32 * filaments);
+  const perVoltage = 20 * (sources + 2) * (1 + 32 * searched);
   const perElement = loop !== null ? 20 : !quantityFacts[quantity].byOwnCurrent ? perVoltage : 50;
   return size * perElement;
 }

@@ -3,11 +3,12 @@ import type { Hardware } from '../bench/hardware.ts';
 import type { Power } from '../bench/power.ts';
 import { withInner } from '../circuit/circuit.ts';
 import type { Consumer, Element, Network, PartModel, Source } from '../circuit/circuit.ts';
+import type { Span } from '../quantity/span.ts';
 import type { Connector, Id, Loop, NetworkElement, Procedure } from '../text/procedure.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
-import { barBetween, contactElement, join, loopElements, poles, probesOf } from './loop-network.ts';
+import { barBetween, contactElement, join, loopElements, nothing, poles, probesOf } from './loop-network.ts';
 import type { Pair, SeenNetwork } from './loop-network.ts';
 
 /** An island as it stands on the bench. Terminals are nodes named as in the file, `K4.end.1`. */
@@ -45,10 +46,10 @@ export function islandNetwork(
     for (const one of elements) network.push(one);
   }
   for (const element of island.elements) {
-    const draws = procedure.parts.get(element.id)?.draws ?? null;
+    const draws = element.kind === 'part' ? (procedure.parts.get(element.id)?.draws ?? null) : null;
     if (element.kind === 'part' && draws !== null) {
       if (draws.amperes === null) return null;
-      const consumer = { id: element.id, between: element.between, draws: draws.amperes };
+      const consumer = { id: element.id, between: endsOf(element), draws: draws.amperes };
       (draws.always || drawing.includes(element.id) ? consumers : resting).push(consumer);
       continue;
     }
@@ -103,9 +104,35 @@ function builtOf(
   }
 }
 
-function partElement({ parts }: Procedure, { id, between }: NetworkElement): Network | null {
-  const model: PartModel | null = parts.get(id)?.resistance ?? null;
-  return model === null ? null : [{ id, between, part: model }];
+type PartElement = NetworkElement & { readonly kind: 'part' };
+
+/** The two nodes of all that is no potentiometer. */
+function endsOf({ between: [from, to] }: PartElement): Pair {
+  return [from, to];
+}
+
+function partElement({ parts }: Procedure, element: PartElement): Network | null {
+  const { id } = element;
+  const { resistance = null, wiper = null } = parts.get(id) ?? {};
+  const model: PartModel | null = resistance;
+  if (model === null) return null;
+  if (wiper !== null && model.kind === 'stated') return trackElements(element, model.resistance, wiper);
+  return [{ id, between: endsOf(element), part: model }];
+}
+
+/** Both sides of the wiper, and its contact with the track, which counts as nothing and may be open. */
+function trackElements(
+  { id, between: [first, wiper, second = first] }: PartElement,
+  track: Span,
+  place: Span,
+): Network {
+  const on = `${id}>wiper`;
+  const side = { kind: 'track', track, wiper: { id, place } } as const;
+  return [
+    { id: `${id}.1`, between: [first, on], part: { ...side, end: 'first' } },
+    { id: `${id}.2`, between: [on, second], part: { ...side, end: 'second' } },
+    { id: `${id}.wiper`, between: [on, wiper], part: { kind: 'stated', resistance: nothing } },
+  ];
 }
 
 function pinElements(
@@ -155,7 +182,7 @@ function bridgedPins({ network }: Procedure, { id, shortingBar }: Connector): Pa
 
 function sourceOf(
   { sources, regulated }: Procedure,
-  { id, between }: NetworkElement,
+  { id, between }: NetworkElement & { readonly kind: 'source' },
   power: Power,
 ): Pick<IslandNetwork, 'network' | 'sources'> | null {
   const supply = regulated.get(id);

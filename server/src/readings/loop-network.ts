@@ -151,7 +151,7 @@ function bridges(bar: ShortingBar, pins: Pair): boolean {
   return bar.pins === null || (pins.includes(bar.pins[0]) && pins.includes(bar.pins[1]));
 }
 
-const nothing: Span = { least: 0, nominal: 0, most: 0 };
+export const nothing: Span = { least: 0, nominal: 0, most: 0 };
 
 /** A connection without resistance. */
 export function join(a: string, b: string): Element {

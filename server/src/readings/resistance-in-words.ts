@@ -1,4 +1,5 @@
 import { formatQuantity, formatSpan, formatWire } from '../quantity/quantity.ts';
+import type { Part } from '../text/procedure.ts';
 import { followsTemperature } from '../text/resistance.ts';
 import type { Resistance, SensorCurve, SensorTolerance, Temperature } from '../text/resistance.ts';
 
@@ -7,6 +8,13 @@ export function resistanceInWords(resistance: Resistance): string {
   const value = valueInWords(resistance);
   if (!followsTemperature(resistance) || resistance.temperature === 'ambient') return value;
   return `${value}, at ${temperatureInWords(resistance.temperature)}`;
+}
+
+/** The same of a part; of a potentiometer the track and where its wiper may stand. null: not readable. */
+export function partInWords({ resistance, wiper }: Pick<Part, 'resistance' | 'wiper'>): string | null {
+  if (resistance === null) return null;
+  const value = resistanceInWords(resistance);
+  return wiper === null ? value : `track ${value}, wiper at ${formatSpan(wiper, 'place')} from its first end`;
 }
 
 /** `ambient temperature`, the id of an entry, or `60..90 °C`. */

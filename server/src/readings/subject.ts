@@ -24,8 +24,8 @@ export interface Subject {
   readonly loop: Loop | null;
   readonly instrument: ReadBy | null;
   readonly island: Island;
-  /** How many lamps in it follow the voltage across them. */
-  readonly filaments: number;
+  /** How many parts of it a voltage is searched over: lamps that follow the voltage across them, and wipers. */
+  readonly searched: number;
   /** The points between which it is measured; null: a monitor reads its own. */
   readonly probes: readonly [string, string] | null;
   /** Of a current: how it is measured. */
@@ -56,7 +56,7 @@ export function loopSubject(procedure: Procedure, loop: Loop): Subject {
     loop,
     instrument: monitor === undefined ? null : readByMonitor(monitor),
     island: islandsOf(procedure).ofLoop(loop),
-    filaments: 0,
+    searched: 0,
     probes: null,
     carrying: null,
     seen: (bench) => {
@@ -78,7 +78,7 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
     loop: null,
     instrument,
     island,
-    filaments: filamentsIn(procedure, island),
+    searched: searchedIn(procedure, island),
     probes,
     carrying,
     seen: (bench) => {
@@ -105,9 +105,12 @@ export function measuredSubject(procedure: Procedure, step: Measuring): Subject 
   };
 }
 
-function filamentsIn({ parts }: Procedure, { loops, elements }: Island): number {
+function searchedIn({ parts }: Procedure, { loops, elements }: Island): number {
   const ids = [...elements, ...loops.flatMap((loop) => loop.elements)].map(({ id }) => id);
-  return ids.filter((id) => parts.get(id)?.resistance?.kind === 'lamp-rating').length;
+  return ids.filter((id) => {
+    const part = parts.get(id);
+    return part !== undefined && (part.resistance?.kind === 'lamp-rating' || part.wiper !== null);
+  }).length;
 }
 
 function seriesOf(instrument: ReadBy | null, between: readonly [string, string]): Network {

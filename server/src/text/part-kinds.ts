@@ -70,6 +70,13 @@ export const partFacts: Readonly<Record<PartKind, PartFacts>> = {
     addsResistance: false,
     sizesFaults: false,
   },
+  potentiometer: {
+    form: 'end',
+    danger: null,
+    changedWith: 'supply off',
+    addsResistance: false,
+    sizesFaults: true,
+  },
 };
 
 /** Whether it is a pyrotechnic stage, live or inert. */

@@ -168,6 +168,8 @@ export interface Part extends Insulated {
   readonly noFire: Span | null;
   /** Of a `consumer`: its current from its first node to its second. */
   readonly draws: Draws | null;
+  /** Of a `potentiometer`: where its wiper may stand, as a part of the track from its first end. `resistance` is that of the track. */
+  readonly wiper: Span | null;
   /** Of an `hv-section`, in volts between its poles. */
   readonly voltage: Span | null;
 }
@@ -214,12 +216,18 @@ export interface Loop extends Defined {
 /** A point of the network: a name, `ground`, or a terminal as it is written, `K30.monitor.1`. */
 export type NodeName = string;
 
-/** What stands between two nodes of the network: a part, one pin of a connector, or a source with its plus first. */
-export type NetworkElement = {
-  readonly id: Id;
-  readonly path: Path;
-  readonly between: readonly [NodeName, NodeName];
-} & ({ readonly kind: 'part' | 'source' } | { readonly kind: 'connector'; readonly pin: string });
+/**
+ * What stands between two nodes of the network: a part, one pin of a connector, or a source with its plus first. A
+ * potentiometer stands between three: one end, its wiper, the other end.
+ */
+export type NetworkElement = { readonly id: Id; readonly path: Path } & (
+  | {
+      readonly kind: 'part';
+      readonly between: readonly [NodeName, NodeName] | readonly [NodeName, NodeName, NodeName];
+    }
+  | { readonly kind: 'source'; readonly between: readonly [NodeName, NodeName] }
+  | { readonly kind: 'connector'; readonly between: readonly [NodeName, NodeName]; readonly pin: string }
+);
 
 /** Circuits that are not loops. */
 export interface Network {

@@ -82,6 +82,9 @@ function readLoop({ id, path, node }: RawEntry, reader: Reader, circuit: LoopEle
           `\`${name}\` draws a current and has no resistance that a monitor could read. It stands in the network.`,
           name,
         );
+      } else if (part.kind === 'potentiometer') {
+        const message = `\`${name}\` is a potentiometer: a loop has two conductors, and it has three. It stands in the network, \`between\` one end, the wiper and the other end.`;
+        wrong(valueAt(at), message, name);
       } else if (part.form === 'end' && !last) {
         wrong(valueAt(at), `\`${name}\` closes the loop, so it stands last in the path.`, name);
       } else if (part.form === 'two-conductor' && last) {

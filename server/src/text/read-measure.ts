@@ -143,7 +143,12 @@ function clampedOf(part: string, path: Path, { bench, reader }: ActionReader): C
   if (lookUp(names, part, ['parts'], valueAt(path), report) === null) return null;
   const element = bench.network.elements.find(({ kind, id }) => kind === 'part' && id === part);
   if (element !== undefined) {
-    const [from, to] = element.between;
+    const [from, to, further] = element.between;
+    if (further !== undefined) {
+      const message = `\`${part}\` is a potentiometer and no single conductor. The clamp goes around a wire that leads to it: state it as a part of the network.`;
+      report({ rule: 'wrong-id', at: valueAt(path), message, subject: part });
+      return null;
+    }
     const across = [probeOfNode(from), probeOfNode(to)] as const;
     return { across: { across, of: part }, carrying: { kind: 'clamp', part } };
   }

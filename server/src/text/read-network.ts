@@ -1,7 +1,7 @@
 import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Connector, Id, Loop, Network, NetworkElement, NodeName } from './procedure.ts';
+import type { Connector, Id, Loop, Network, NetworkElement, NodeName, Part } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { itemsIn } from './read-entries.ts';
 import type { RawItem } from './read-entries.ts';
@@ -50,20 +50,46 @@ function readElement({ path, node }: RawItem, reader: Reader, circuit: NetworkPa
   const named = `The ${kind} in the network`;
   const { values, bad } = checkEntry(definitions[kind], node, path, { named, missingAt: path }, report);
   const id = (values as Readonly<Record<string, unknown>>)[kind];
-  const [from, to] = values.between ?? [];
+  const [from, to, third] = values.between ?? [];
   if (bad.size > 0 || typeof id !== 'string' || from === undefined || to === undefined) return null;
   const at = valueAt([...path, kind]);
   const isKnown = lookUp(names, id, [`${kind}s`], at, report) !== null;
-  if (from === to) {
-    const message = 'An element stands between two different nodes.';
-    report({ rule: 'wrong-value', at: valueAt([...path, 'between', 1]), message, subject: to });
+  const nodes = [from, to, ...(third === undefined ? [] : [third])];
+  const again = nodes.findIndex((node, index) => nodes.indexOf(node) < index);
+  if (again >= 0) {
+    const message = `An element stands between ${third === undefined ? 'two' : 'three'} different nodes.`;
+    const subject = nodes[again] ?? to;
+    report({ rule: 'wrong-value', at: valueAt([...path, 'between', again]), message, subject });
     return null;
   }
   const element = { path, between: [from, to] as const, id };
   if (!isKnown) return null;
-  if (kind !== 'connector') return kind === 'part' && !circuit.parts.has(id) ? null : { ...element, kind };
-  const pin = 'pin' in values ? values.pin : undefined;
-  return pin === undefined || !circuit.connectors.has(id) ? null : { ...element, kind, pin: String(pin) };
+  switch (kind) {
+    case 'source':
+      return { ...element, kind };
+    case 'part': {
+      const part = circuit.parts.get(id);
+      const between = third === undefined ? element.between : ([from, to, third] as const);
+      if (part === undefined || !hasItsNodes(part, between.length, path, report)) return null;
+      return { ...element, kind, between };
+    }
+    case 'connector': {
+      const pin = 'pin' in values ? values.pin : undefined;
+      if (pin === undefined || !circuit.connectors.has(id)) return null;
+      return { ...element, kind, pin: String(pin) };
+    }
+  }
+}
+
+/** A potentiometer has three nodes, any other part two. */
+function hasItsNodes({ id, kind }: Part, nodes: number, path: Path, report: Reader['report']): boolean {
+  const isPotentiometer = kind === 'potentiometer';
+  if (isPotentiometer === (nodes === 3)) return true;
+  const message = isPotentiometer
+    ? `\`${id}\` is a potentiometer and stands between three nodes: one end, the wiper, the other end.`
+    : `\`${id}\` stands between two nodes. Three are for a potentiometer: one end, the wiper, the other end.`;
+  report({ rule: 'wrong-value', at: valueAt([...path, 'between']), message, subject: id });
+  return false;
 }
 
 /** A part, a source and a pin stand in one place; a second one is reported and left out. */

@@ -6,6 +6,7 @@ import { aboveZero, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import { formOf } from './read-form.ts';
+import { readTrack } from './read-potentiometer.ts';
 import { ofSeries, rated, readResistance, stated, statedCold } from './read-resistance.ts';
 import { withstood } from './read-withstands.ts';
 import type { Reader } from './reader.ts';
@@ -63,6 +64,7 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
     noFire: null,
     voltage: null,
     draws: null,
+    wiper: null,
     withstands: kind === 'initiator' ? null : withstood(node, path, report),
   };
   switch (kind) {
@@ -86,6 +88,8 @@ function readPart(entry: RawEntry, reader: Reader, entries: ReadonlyMap<Id, Entr
       const amperes = aboveZero(values.draws, 'current', [...path, 'draws'], report);
       return { ...part, resistance: null, draws: { amperes, always: values.always === true } };
     }
+    case 'potentiometer':
+      return { ...part, ...readTrack(entry, rules, report) };
     case 'cable':
     case 'rotary-coupling':
     case 'series':

@@ -19,7 +19,7 @@ const coilReference = '20 °C';
 
 /** The resistance of a part that is no stage, in the form in which it is written. */
 export function readResistance(
-  kind: Exclude<PartKind, 'initiator' | 'hv-section' | 'consumer'>,
+  kind: Exclude<PartKind, 'initiator' | 'hv-section' | 'consumer' | 'potentiometer'>,
   entry: RawEntry,
   rules: EntryRules,
   reader: Reader,
