@@ -109,11 +109,13 @@ describe.each(failures)('where %s fails inside Ohmwright', (_, made) => {
 
 describe.each(failures.slice(0, 2))('where %s fails inside Ohmwright', (_, made) => {
   test('windows are not printed, and the machine format says that they are not complete', () => {
-    const asText = seenBy((terminal) => writeWindows(terminal, made(), { format: 'text', why: true }));
+    const asText = seenBy((terminal) =>
+      writeWindows(terminal, made(), { format: 'text', why: true, entered: [] }),
+    );
     expect([asText.exit, asText.out]).toEqual([2, '']);
     expect(asText.err).toMatch(/^ohmwright: a\.procedure\.yaml: Ohmwright failed while it [^\n]*\n$/);
     const asJson = seenBy((terminal) =>
-      writeWindows(terminal, made(), { format: 'json', why: true, step: '8' }),
+      writeWindows(terminal, made(), { format: 'json', why: true, entered: [], step: '8' }),
     );
     expect([asJson.exit, JSON.parse(asJson.out)]).toEqual([2, expect.objectContaining({ complete: false })]);
   });

@@ -146,6 +146,7 @@ function checkPrinted(
   const { value: readings, complete: all } = finish(analysis.windows());
   const asked = {
     steps: new Set(readings.readings.map(({ index }) => index)),
+    entered: new Map<string, number>(),
     explanation: () => null,
   };
   parsed('windows as JSON', windowsJson(analysis, readings, all, asked), wrong);

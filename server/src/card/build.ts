@@ -6,6 +6,7 @@ import type { Finding } from '../text/finding.ts';
 import { stepNumber } from '../text/where.ts';
 import type { Procedure } from '../text/procedure.ts';
 import { assumptionsOf } from './assumptions.ts';
+import { annexOf } from './by-entry.ts';
 import { drawLoops } from './drawn.ts';
 import type { CardInput, CardModel, CardStamp, Fact, Remark, Words } from './model.ts';
 import { needsOf } from './needs.ts';
@@ -19,6 +20,7 @@ import { closed } from './words.ts';
 export function buildCard(input: CardInput): CardModel {
   const { procedure } = input;
   const draft = input.draft ? draftMarkOf(input) : null;
+  const annex = annexOf(procedure, input.readings);
   return {
     language: 'en',
     draft: draft === null ? null : draftMark[draft],
@@ -57,7 +59,7 @@ export function buildCard(input: CardInput): CardModel {
       done: 'Done',
       codes: 'Codes to expect',
       columns: ['Reading', 'Should show', 'It showed'],
-      sections: sectionsOf(input),
+      sections: sectionsOf(input, annex),
     },
     end: reachesEnd(procedure)
       ? {
@@ -80,6 +82,10 @@ export function buildCard(input: CardInput): CardModel {
       introduction: remarksIntroduction(input),
       items: remarksOf(input.findings),
     },
+    annex:
+      annex.size === 0
+        ? null
+        : { heading: 'Annex: windows by what you measured', tables: [...annex.values()] },
     stamp: stampOf(procedure, input.stamp),
   };
 }

@@ -1,7 +1,8 @@
 import type { Markup } from './escape.ts';
 import { markup } from './escape.ts';
+import { tableHtml } from './html-table.ts';
 import { noticeHtml, saidHtml, textHtml, wordsHtml } from './html-words.ts';
-import type { CardModel, CardOutcome, CardStep, CardTable, CardWindow, Left } from './model.ts';
+import type { CardModel, CardOutcome, CardStep, CardWindow, Left } from './model.ts';
 
 type Labels = CardModel['steps'];
 
@@ -45,30 +46,6 @@ ${windows.map(
 `,
 )}</tbody></table>
 ${windows.map(({ table }) => (table === null ? null : tableHtml(table)))}`;
-}
-
-/** A table of more rows stands in two halves side by side, so that it keeps to one page with its step. */
-const longestTable = 8;
-
-function tableHtml({ caption, headings, rows }: CardTable): Markup {
-  const half = Math.ceil(rows.length / 2);
-  const parts =
-    rows.length > longestTable && headings.length === 2 ? [rows.slice(0, half), rows.slice(half)] : [rows];
-  return markup`<div class="by-entry">
-<p>${wordsHtml(caption)}</p>
-<div>${parts.map(
-    (part) => markup`<table class="windows">
-<thead><tr>${headings.map((heading) => markup`<th scope="col">${saidHtml(heading)}</th>`)}</tr></thead>
-<tbody>
-${part.map(
-  ({ entered, window }) =>
-    markup`<tr>${entered.map((range) => markup`<th scope="row">${range}</th>`)}<td class="window"><strong>${textHtml(window)}</strong></td></tr>
-`,
-)}</tbody></table>
-`,
-  )}</div>
-</div>
-`;
 }
 
 function codesHtml({ codes }: CardStep, labels: Labels): Markup | null {

@@ -4,6 +4,7 @@ import { drawLoop } from './drawing.ts';
 import type { Content, Markup } from './escape.ts';
 import { markup, trusted } from './escape.ts';
 import { stepHtml } from './html-step.ts';
+import { annexTableHtml } from './html-table.ts';
 import { noticeHtml, saidHtml, textHtml, wordsHtml } from './html-words.ts';
 import type { CardModel, Fact } from './model.ts';
 import type { Face, Paper } from './style.ts';
@@ -38,6 +39,7 @@ export function cardHtml(model: CardModel, { paper = 'A4', face = 'paper' }: Car
     remarksHtml(model),
     markup`</main>`,
     stampHtml(model),
+    annexHtml(model),
   ];
   return markup`<!doctype html>
 <html lang="${model.language}">
@@ -158,6 +160,14 @@ function remarksHtml({ remarks }: CardModel): Markup {
 <h2>${remarks.heading}</h2>
 <p>${remarks.introduction}</p>
 ${items.length === 0 ? null : markup`<ul>${items}</ul>`}
+</section>`;
+}
+
+function annexHtml({ annex }: CardModel): Markup | null {
+  if (annex === null) return null;
+  return markup`<section class="annex">
+<h2>${annex.heading}</h2>
+${annex.tables.map(annexTableHtml)}
 </section>`;
 }
 

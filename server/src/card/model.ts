@@ -166,11 +166,13 @@ export interface CardWindow {
   /** What it should show: `1.96..3.63 Ω`, or `open (no number)`. */
   readonly window: string;
   readonly remark: string | null;
-  /** Where it depends on what is entered. */
+  /** Where it depends on what is entered, and the table stands here. */
   readonly table: CardTable | null;
 }
 
 export interface CardTable {
+  /** Of a table in the annex; null: it stands at its step. */
+  readonly title: string | null;
   readonly caption: Words;
   /** What is entered, then the window. */
   readonly headings: readonly string[];
@@ -259,5 +261,7 @@ export interface CardModel {
     readonly introduction: string;
     readonly items: readonly Remark[];
   };
+  /** Tables that are too long to stand at their steps; null where there are none. */
+  readonly annex: { readonly heading: string; readonly tables: readonly CardTable[] } | null;
   readonly stamp: { readonly heading: string; readonly facts: readonly Fact[]; readonly running: Words };
 }

@@ -19,17 +19,19 @@ import type {
 import { sayOutcomes, subjectsOf } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
-import { askedFor, tableFor, toEnter } from './by-entry.ts';
-import { closed, listed, listedSteps, sentence, sourceWords, thingWords } from './words.ts';
+import { askedFor, rowsToCopy, tableFor, toEnter } from './by-entry.ts';
+import type { Annex } from './by-entry.ts';
+import { closed, listed, listedSteps, sentence, sourceWords, subjectWords, thingWords } from './words.ts';
 
 /** The steps under their headings, in the order and with the numbers of the file. */
-export function sectionsOf(input: CardInput): readonly CardSection[] {
+export function sectionsOf(input: CardInput, annex: Annex): readonly CardSection[] {
   const arrivals = arrivalsOf(input.procedure);
   const at: AtSteps = {
     readings: byStep(input.readings),
     codes: byStep(input.codes),
     left: byStep(input.left),
     proofs: byStep(input.proofs),
+    annex,
   };
   const sections: { title: string | null; steps: CardStep[] }[] = [];
   input.procedure.steps.forEach((step, index) => {
@@ -48,6 +50,7 @@ interface AtSteps {
   readonly codes: ReadonlyMap<number, readonly CardCodes[]>;
   readonly left: ReadonlyMap<number, readonly CardLeft[]>;
   readonly proofs: ReadonlyMap<number, readonly CardProof[]>;
+  readonly annex: Annex;
 }
 
 function byStep<T extends { readonly index: number }>(all: readonly T[]): ReadonlyMap<number, readonly T[]> {
@@ -69,8 +72,12 @@ function stepOf(
     notices: noticesOf(step),
     ...said,
     details: [...said.details, ...toEnter(input.procedure, readings), ...asides(step)],
-    blanks: [...said.blanks, ...askedFor(input.procedure, readings).map(({ ask }) => ask)],
-    windows: subjectsOf(step).map((of) => windowFor(input.procedure, of, readings)),
+    blanks: [
+      ...said.blanks,
+      ...askedFor(input.procedure, readings).map(({ ask }) => ask),
+      ...rowsToCopy(at.annex, readings),
+    ],
+    windows: subjectsOf(step).map((of) => windowFor(input.procedure, at.annex, of, readings)),
     codes: codesAt(at.codes.get(index) ?? []),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
     left: step.verb === 'stop' ? leftAt(input.procedure, at.left.get(index) ?? []) : null,
@@ -88,7 +95,12 @@ function asides(step: Step): readonly Words[] {
   return lines;
 }
 
-function windowFor(procedure: Procedure, of: string, readings: readonly CardReading[]): CardWindow {
+function windowFor(
+  procedure: Procedure,
+  annex: Annex,
+  of: string,
+  readings: readonly CardReading[],
+): CardWindow {
   const reading = readings.find((candidate) => candidate.of === of);
   const window = windowOf(reading);
   const what = subjectWords(of);
@@ -96,14 +108,15 @@ function windowFor(procedure: Procedure, of: string, readings: readonly CardRead
   const computed = `computed from the parts${reading.isOuter ? ', an outer bound' : ''}`;
   const origin = reading.from === 'expect' ? 'stated in the procedure' : computed;
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
-  const table = tableFor(procedure, of, reading);
-  return { of: what, window: window.large, remark: `${middle}${origin}`, table };
-}
-
-/** A loop, a side, or one point to another. */
-function subjectWords(of: string): Words {
-  const [one = of, other] = of.split('..');
-  return other === undefined ? [{ id: of }] : [{ id: one }, ' to ', { id: other }];
+  const table = tableFor(procedure, annex, reading);
+  if (table !== null && 'title' in table)
+    return {
+      of: what,
+      window: table.title,
+      remark: `in the annex: use the row of the value that you measured; ${origin}`,
+      table: null,
+    };
+  return { of: what, window: window.large, remark: `${middle}${origin}`, table: table?.here ?? null };
 }
 
 function codesAt(here: readonly CardCodes[]): CardStep['codes'] {

@@ -44,6 +44,13 @@ export const stepStyle = `
 .by-entry .windows th { width: auto; white-space: nowrap; }
 .by-entry .windows td:last-child { border-right: 0; }
 .by-entry .windows .window strong { font-size: 13pt; }
+.annex { break-before: page; }
+.annex h2 { margin-top: 0; }
+.annex .by-entry > div { flex-wrap: wrap; }
+.annex .windows { flex: none; width: calc((100% - 4mm) / 3); margin-bottom: 2mm; break-inside: avoid; }
+.annex .wide .windows { width: calc((100% - 2mm) / 2); }
+.annex .windows th, .annex .windows td { padding: 0.5mm 2mm; }
+.annex .windows .window strong { font-size: 12pt; line-height: 1.15; white-space: nowrap; }
 .codes { margin-top: 2mm; padding-left: 3mm; border-left: 1.2mm solid var(--ink); }
 .codes .label { font-weight: bold; }
 .ways { margin-top: 2mm; }
@@ -121,4 +128,7 @@ h1 { font-size: 18pt; }
 .windows .window strong { font-size: 15.5pt; }
 .by-entry .windows th, .by-entry .windows td { padding: 0.8mm 1.5mm; }
 .by-entry .windows .window strong { font-size: 12.5pt; }
+.annex .windows, .annex .wide .windows { width: calc((100% - 2mm) / 2); }
+.annex .windows th, .annex .windows td { padding: 0.2mm 1.5mm; }
+.annex .windows .window strong { font-size: 11pt; }
 `;

@@ -69,6 +69,12 @@ function plainPiece(piece: Piece): string {
 }
 
 /** An author's sentence, closed with a full stop where it has no mark of its own. */
+/** A loop, a side, or one point to another. */
+export function subjectWords(of: string): Words {
+  const [one = of, other] = of.split('..');
+  return other === undefined ? [{ id: of }] : [{ id: one }, ' to ', { id: other }];
+}
+
 export function closed(text: string): string {
   const trimmed = text.trim();
   return /[.!?:;…]$/.test(trimmed) || trimmed === '' ? trimmed : `${trimmed}.`;

@@ -10,6 +10,7 @@ export interface Arguments {
     readonly date?: string | undefined;
     readonly paper?: string | undefined;
     readonly step?: string | undefined;
+    readonly entry?: readonly string[] | undefined;
     readonly why?: boolean | undefined;
     readonly strict?: boolean | undefined;
     readonly draft?: boolean | undefined;
@@ -37,6 +38,7 @@ export function readArguments(words: readonly string[]): Arguments | { readonly 
         date: { type: 'string' },
         paper: { type: 'string' },
         step: { type: 'string' },
+        entry: { type: 'string', multiple: true },
         why: { type: 'boolean' },
         strict: { type: 'boolean' },
         draft: { type: 'boolean' },

@@ -5,6 +5,7 @@ export const help = `ohmwright - write, check and print test procedures for airb
       --strict                     warnings fail too
   ohmwright windows FILE           what each reading step should read
       --step N                     only the step of this number or id
+      --entry NAME=VALUE           the window where this was measured and entered, as in coolant=25
       --why                        how likely the values are, and what the width comes from
       --format text|json
   ohmwright card FILE -o CARD.html the printable card; refused while there are errors

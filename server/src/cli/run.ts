@@ -28,13 +28,14 @@ const commands: Readonly<Record<string, Command>> = {
     },
   },
   windows: {
-    options: ['format', 'name', 'step', 'why'],
+    options: ['format', 'name', 'step', 'entry', 'why'],
     run: (terminal, { rest, options }) => {
       const format = formatOf(options, ['text', 'json']);
       if ('wrong' in format) return cannotRun(terminal, format.wrong);
       return windows(terminal, rest, {
         ...format,
         why: options.why === true,
+        entered: options.entry ?? [],
         ...(options.step === undefined ? {} : { step: options.step }),
         ...named(options),
       });

@@ -1,14 +1,16 @@
 import { classesOfGood } from '../readings/classes.ts';
 import { placeInWords } from '../bench/hardware.ts';
 import type { Accepted } from '../readings/accepted.ts';
+import { windowAt } from '../readings/at-entered.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import type { EntryRow } from '../readings/by-entry.ts';
 import { guardedOf } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading, Readings } from '../readings/reading.ts';
 import type { Explanation } from '../readings/explain.ts';
 import type { Analysis } from '../project/analysis.ts';
-import type { Quantity } from '../text/procedure.ts';
+import type { Procedure, Quantity } from '../text/procedure.ts';
 import { refTo } from '../text/where.ts';
+import type { Entered } from './entered.ts';
 import { jsonNumber, placesOf, printJson } from './json.ts';
 import { readingsAsked } from './windows-asked.ts';
 import type { Asked } from './windows-asked.ts';
@@ -22,14 +24,14 @@ const units: Readonly<Record<Quantity, string>> = {
 
 export function windowsJson(analysis: Analysis, readings: Readings, complete: boolean, asked: Asked): string {
   const places = placesOf(analysis);
-  const { steps } = analysis.procedure().value;
+  const procedure = analysis.procedure().value;
   return printJson({
     document: 'windows',
     version: 1,
     file: analysis.file,
     complete,
     readings: readingsAsked(readings, asked).flatMap((reading) => {
-      const step = steps[reading.index];
+      const step = procedure.steps[reading.index];
       if (step === undefined) return [];
       return [
         {
@@ -41,6 +43,7 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
           accepted: jsonAccepted(reading.accepted),
           printed: reading.printed,
           'by-entry': reading.byEntry.map(jsonRow),
+          ...jsonEntered(procedure, reading, asked.entered),
           guarded: jsonGuarded(reading),
           good: reading.good.map((good) => jsonGood(reading, good)),
           ...jsonWhy(asked.explanation(reading)),
@@ -49,6 +52,16 @@ export function windowsJson(analysis: Analysis, readings: Readings, complete: bo
       ];
     }),
   });
+}
+
+/** The window at what was entered; absent where nothing was, or the window does not depend on it. */
+function jsonEntered(
+  procedure: Procedure,
+  reading: Reading,
+  entered: Entered,
+): { readonly 'at-entered'?: unknown } {
+  const row = windowAt(procedure, reading, entered);
+  return row === null ? {} : { 'at-entered': jsonRow(row) };
 }
 
 function jsonWhy(explanation: Explanation | null): { readonly why?: unknown } {

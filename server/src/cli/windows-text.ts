@@ -1,3 +1,4 @@
+import { windowAt, windowsOver } from '../readings/at-entered.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { rowInWords } from '../readings/by-entry-in-words.ts';
 import type { Explanation } from '../readings/explain.ts';
@@ -10,9 +11,10 @@ import type { Analysis } from '../project/analysis.ts';
 import type { Finding } from '../text/finding.ts';
 import { printable } from '../text/printable.ts';
 import { stepInWords } from '../text/step-in-words.ts';
-import type { Quantity } from '../text/procedure.ts';
+import type { Procedure, Quantity } from '../text/procedure.ts';
 import { stepNumber } from '../text/where.ts';
 import { isStandingError } from '../text/finding.ts';
+import type { Entered } from './entered.ts';
 import { plural } from './plural.ts';
 import { paintFor } from './terminal.ts';
 import { readingsAsked } from './windows-asked.ts';
@@ -28,9 +30,9 @@ export function windowsText(
   asked: Asked,
 ): string {
   const paint = paintFor(terminal);
-  const { steps } = analysis.procedure().value;
+  const procedure = analysis.procedure().value;
   const all = readingsAsked(readings, asked);
-  const blocks = steps.flatMap((step, index) => {
+  const blocks = procedure.steps.flatMap((step, index) => {
     if (!asked.steps.has(index)) return [];
     const here = all.filter((reading) => reading.index === index);
     const codes = readings.codes.find((one) => one.index === index)?.codes ?? [];
@@ -40,6 +42,8 @@ export function windowsText(
       `${paint.bold(`Step ${stepNumber(step)}`)}  ${printable(stepInWords(step))}${id}`,
       ...here.flatMap((reading) => [
         ...readingLines(paint, reading),
+        ...enteredLines(paint, procedure, reading, asked.entered),
+        ...goodLines(paint, reading),
         ...whyLines(paint, reading, asked.explanation(reading)),
       ]),
       ...codes.map((code) => paint.dim(`  ${codeInWords(code)}`)),
@@ -59,11 +63,29 @@ function readingLines(paint: Paint, reading: Reading): readonly string[] {
   const printed = reading.printed === '' ? 'not known' : reading.printed;
   const from = reading.accepted !== null && reading.accepted !== 'open' && reading.accepted.from === 'expect';
   const head = `  ${of}${by}  ${paint.green(printed)}${from ? paint.dim('  as stated') : ''}`;
+  return [head];
+}
+
+/** The window at what was entered, else at some values that may be. */
+function enteredLines(
+  paint: Paint,
+  procedure: Procedure,
+  reading: Reading,
+  entered: Entered,
+): readonly string[] {
+  const entries = reading.byEntry[0]?.bands.map(({ entry }) => entry) ?? [];
+  if (entries.length === 0) return [];
+  const row = windowAt(procedure, reading, entered);
+  if (row !== null) return [`    ${paint.green(rowInWords(row))}`];
+  const how = entries.map((entry) => `--entry ${entry}=VALUE`).join(' ');
   return [
-    head,
-    ...reading.byEntry.map((row) => `    ${rowInWords(row)}`),
-    ...reading.good.map((good) => paint.dim(`    ${goodInWords(good, reading.quantity)}`)),
+    ...windowsOver(procedure, reading).map((one) => `    ${rowInWords(one)}`),
+    paint.dim(`    between these and to the degree: ${how}`),
   ];
+}
+
+function goodLines(paint: Paint, { good, quantity }: Reading): readonly string[] {
+  return good.map((one) => paint.dim(`    ${goodInWords(one, quantity)}`));
 }
 
 function whyLines(paint: Paint, reading: Reading, explanation: Explanation | null): readonly string[] {

@@ -1,9 +1,11 @@
 import { finish } from '../bench/work.ts';
 import { stepNumber } from '../text/where.ts';
 import { analyse } from '../project/analysis.ts';
+import type { Id } from '../text/procedure.ts';
 import type { Readings } from '../readings/reading.ts';
 import { isStandingError } from '../text/finding.ts';
 import type { Analysis } from '../project/analysis.ts';
+import { readEntered } from './entered.ts';
 import { readInput } from './input.ts';
 import { cannotRun } from './terminal.ts';
 import type { Exit, Terminal } from './terminal.ts';
@@ -17,6 +19,8 @@ export interface WindowsOptions {
   readonly name?: string;
   /** A step by its number or its id; absent: all steps. */
   readonly step?: string;
+  /** What was measured for entries, as written: `coolant=25`. */
+  readonly entered: readonly string[];
   /** Whether each window is explained. */
   readonly why: boolean;
 }
@@ -39,7 +43,9 @@ export function windows(terminal: Terminal, paths: readonly string[], options: W
 export function writeWindows(terminal: Terminal, analysis: Analysis, options: WindowsOptions): Exit {
   const checked = finish(analysis.windows());
   const steps = stepsAsked(analysis, options.step);
-  const asked = explained(analysis, checked.value, steps, options.why);
+  const entered = readEntered(analysis.procedure().value, options.entered);
+  if ('wrong' in entered) return cannotRun(terminal, entered.wrong);
+  const asked = { ...explained(analysis, checked.value, steps, options.why), entered: entered.values };
   const findings = finish(analysis.findings('windows'));
   const failure = findings.find(({ rule }) => rule === 'not-checked');
   if (failure !== undefined) {
@@ -48,6 +54,8 @@ export function writeWindows(terminal: Terminal, analysis: Analysis, options: Wi
   }
   if (options.step !== undefined && readingsAsked(checked.value, asked).length === 0)
     return cannotRun(terminal, `no step ${options.step} of this file reads or measures anything`);
+  const useless = [...entered.values.keys()].find((entry) => !dependsOn(checked.value, asked, entry));
+  if (useless !== undefined) return cannotRun(terminal, `no window that was asked for depends on ${useless}`);
   terminal.out(
     options.format === 'json'
       ? windowsJson(analysis, checked.value, checked.complete, asked)
@@ -57,12 +65,23 @@ export function writeWindows(terminal: Terminal, analysis: Analysis, options: Wi
 }
 
 /** Explains all that is asked for at once: what fails on the way is known before anything is written. */
-function explained(analysis: Analysis, readings: Readings, steps: ReadonlySet<number>, why: boolean): Asked {
+function explained(
+  analysis: Analysis,
+  readings: Readings,
+  steps: ReadonlySet<number>,
+  why: boolean,
+): Omit<Asked, 'entered'> {
   const wanted = why ? readings.readings.filter(({ index }) => steps.has(index)) : [];
   const explanations = new Map(
     wanted.map((reading) => [reading, finish(analysis.explain(reading.index, reading.of, draws))]),
   );
   return { steps, explanation: (reading) => explanations.get(reading) ?? null };
+}
+
+function dependsOn(readings: Readings, asked: Asked, entry: Id): boolean {
+  return readingsAsked(readings, asked).some(
+    ({ byEntry: [row] }) => row?.bands.some((band) => band.entry === entry) === true,
+  );
 }
 
 function stepsAsked(analysis: Analysis, wanted: string | undefined): ReadonlySet<number> {

@@ -2,13 +2,14 @@ import { quantityFacts } from '../text/quantity-kinds.ts';
 import { whereMeasured } from '../text/step-in-words.ts';
 import type { Work } from '../bench/work.ts';
 import type { Analysis } from '../project/analysis.ts';
+import { windowsOver } from '../readings/at-entered.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { assumedInWords, likelyInWords, shareBars } from '../readings/explanation-in-words.ts';
 import { entriesInWords, rowInWords } from '../readings/by-entry-in-words.ts';
 import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { amountInWords, remarksInWords, shownInWords } from '../readings/shown-in-words.ts';
-import type { Quantity } from '../text/procedure.ts';
+import type { Procedure, Quantity } from '../text/procedure.ts';
 import { codeBlock, markdown, markdownLines, markdownList } from './markdown.ts';
 import type { Markdown } from './markdown.ts';
 
@@ -22,7 +23,7 @@ export function* describeReading(analysis: Analysis, index: number): Work<readon
       markdownList(
         reading.good.map((good) => `${benchInWords(good.arrival.state)}: ${shown(good, reading.quantity)}`),
       ),
-      ...table(reading),
+      ...overEntered(analysis.procedure().value, reading),
       ...guarded(reading),
       ...(yield* explained(analysis, reading)),
     ]);
@@ -46,12 +47,12 @@ function guarded(reading: Reading): readonly Markdown[] {
   return words === null ? [] : [markdown`${capital(words)}.`];
 }
 
-/** The window for what is entered, row by row. */
-function table(reading: Reading): readonly Markdown[] {
+/** The window at some values that may be entered. */
+function overEntered(procedure: Procedure, reading: Reading): readonly Markdown[] {
   if (reading.byEntry.length === 0) return [];
   return [
-    markdown`By what is entered for ${entriesInWords(reading)}:`,
-    markdownList(reading.byEntry.map(rowInWords)),
+    markdown`By what is entered for ${entriesInWords(reading)}, for example:`,
+    markdownList(windowsOver(procedure, reading).map(rowInWords)),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { formatSpan } from '../quantity/quantity.ts';
+import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import type { Band, EntryRow } from './by-entry.ts';
 import type { Reading } from './reading.ts';
 
@@ -9,7 +9,8 @@ export function rowInWords({ bands, printed, exact }: EntryRow): string {
 }
 
 function bandInWords({ entry, entered }: Band): string {
-  return `${entry} ${formatSpan(entered, 'temperature')}`;
+  const { least, most } = entered;
+  return `${entry} ${least === most ? formatQuantity(least, 'temperature') : formatSpan(entered, 'temperature')}`;
 }
 
 /** The entries that a reading depends on: `coolant`; empty where there are none. */

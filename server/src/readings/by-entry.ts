@@ -26,11 +26,11 @@ export interface EntryRow {
   readonly exact: boolean;
 }
 
-/** No more rows than this: a card has to be read with a finger on the row. */
-const mostRows = 16;
+/** No more rows than this: beyond a few pages nobody looks a row up. */
+const mostRows = 200;
 
-/** Widths of a band, °C. */
-const widths = [5, 10, 20, 50, 100, 200, 500, 1000];
+/** Widths of a band, °C. The narrower a row, the less of a fault hides in its window. */
+const widths = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
 /**
  * The windows of a reading as a table over the temperatures that are entered; empty where they make no difference. Each
@@ -47,25 +47,31 @@ export function rowsByEntry(
   const benches = [...new Map(arrivedAt.map((bench) => [goodKey(subject, bench), bench])).values()];
   const entries = entriesIn(procedure, subject, benches);
   if (entries.length === 0) return [];
-  const conditions = conditionsOf(procedure);
   const rows = bandsOf(entries).map((bands): EntryRow => {
     spend(workOf(subject) * benches.length);
-    const ranges = conditionsFor(procedure, conditions, bands);
-    const good = benches.map((bench) => goodReading(subject, bench, ranges));
-    const indications = good.map(({ indication }) => indication);
-    const known = indications.filter((one): one is Indication => one !== null);
-    const accepted = known.length < indications.length ? null : acceptedWindow(null, known, resolution);
-    return {
-      bands,
-      accepted,
-      printed:
-        accepted === null
-          ? ''
-          : printedWindow(accepted, stepShowing(subject.instrument, accepted), subject.quantity),
-      exact: good.every(({ exact }) => exact),
-    };
+    return rowOf(procedure, subject, benches, resolution, bands);
   });
   return rows.every(({ printed }) => printed === rows[0]?.printed) ? [] : rows;
+}
+
+/** What a sound circuit shows on these benches where what is entered lies in these bands. */
+export function rowOf(
+  procedure: Procedure,
+  subject: Subject,
+  benches: readonly LoopBench[],
+  resolution: number,
+  bands: readonly Band[],
+): EntryRow {
+  const ranges = conditionsFor(procedure, conditionsOf(procedure), bands);
+  const good = benches.map((bench) => goodReading(subject, bench, ranges));
+  const indications = good.map(({ indication }) => indication);
+  const known = indications.filter((one): one is Indication => one !== null);
+  const accepted = known.length < indications.length ? null : acceptedWindow(null, known, resolution);
+  const printed =
+    accepted === null
+      ? ''
+      : printedWindow(accepted, stepShowing(subject.instrument, accepted), subject.quantity);
+  return { bands, accepted, printed, exact: good.every(({ exact }) => exact) };
 }
 
 /** The entries that a part of the circuit follows, on any of the benches, in the order of the file. */
@@ -97,13 +103,18 @@ function bandsOf(entries: readonly Entry[]): readonly (readonly Band[])[] {
 /** A range cut at the multiples of a width. */
 function cut(range: Span | null, width: number): readonly Span[] {
   if (range === null) return [];
-  const edges = [range.least];
-  for (let edge = (Math.floor(range.least / width) + 1) * width; edge < range.most; edge += width)
-    edges.push(edge);
+  const edges = [range.least, ...multiplesIn(range, width)];
   return edges.map((least, index) => {
     const most = edges[index + 1] ?? range.most;
     return { least, nominal: (least + most) / 2, most };
   });
+}
+
+/** The multiples of a width between the ends of a range. */
+export function multiplesIn({ least, most }: Span, width: number): readonly number[] {
+  const multiples: number[] = [];
+  for (let one = (Math.floor(least / width) + 1) * width; one < most; one += width) multiples.push(one);
+  return multiples;
 }
 
 /** The conditions where what is entered lies in these bands, or a little beyond by its accuracy. */
