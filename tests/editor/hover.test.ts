@@ -86,7 +86,9 @@ describe('the hover', () => {
 
   test('of a reading over an entry says the window at some values', () => {
     const text = saidOfCoolant('- read: coolant-loop', '- re|ad: coolant-loop');
-    expect(text).toContain('By what is entered for coolant, for example:\n\n- coolant 15 °C: 3.039..3.594 kΩ\n');
+    expect(text).toContain(
+      'By what is entered for coolant, for example:\n\n- coolant 15 °C: 3.039..3.594 kΩ\n',
+    );
     expect(text).toContain('- coolant: 15..90 °C, measured to ± 1 °C (stated in this file)');
   });
 

@@ -6,13 +6,14 @@ import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { example, makeSafe } from '../../server/src/rules/examples.ts';
 import { grave } from '../../server/src/rules/gravity.ts';
 import { rules } from '../../server/src/rules/rules.ts';
+import { textRules } from '../../server/src/text/rules.ts';
 import { fakeTerminal } from '../cli/fake-terminal.ts';
 
 /** Those that guard the proof, and hurt nobody by themselves. */
 const harmless = ['too-many-states', 'not-restored', 'waiver-refused'];
 
 test('every rule that no waiver takes has its place among the grave ones, or hurts nobody', () => {
-  const names = rules.map(({ name }) => name);
+  const names = [...rules, ...textRules].map(({ name }) => name);
   expect(grave.filter((name) => !names.includes(name))).toEqual([]);
   const immune = rules.flatMap(({ name, immune }) => (immune === true ? [name] : []));
   const placed = [...grave, ...harmless];

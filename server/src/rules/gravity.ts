@@ -1,11 +1,13 @@
 import type { Finding } from '../text/finding.ts';
 
 /**
- * Rules by how directly somebody can be hurt where they find something, the gravest first: hands or an instrument at what
+ * Rules by how directly somebody can be hurt where they find something, the gravest first: a file that is not checked at
+ * all, hands or an instrument at what
  * can fire or bite, then proofs that prove nothing, then words and data on which hands are not followed. All others hurt
  * nobody by themselves.
  */
 export const grave: readonly string[] = [
+  'not-checked',
   'meter-across-live',
   'live-touch',
   'short-wait',
