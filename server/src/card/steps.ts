@@ -1,4 +1,4 @@
-import { askedBy } from '../bench/asked.ts';
+import { askedBy, subjectsOf } from '../bench/asked.ts';
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { grouped } from '../text/remembered.ts';
@@ -16,10 +16,11 @@ import type {
   CardWindow,
   Words,
 } from './model.ts';
-import { sayOutcomes, subjectsOf } from './outcomes.ts';
+import { sayOutcomes } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
 import { askedFor, tableFor, toEnter } from './by-entry.ts';
+import { leastAndMost } from './wiggle.ts';
 import { closed, listed, listedSteps, sentence, sourceWords, thingWords } from './words.ts';
 
 /** The steps under their headings, in the order and with the numbers of the file. */
@@ -70,7 +71,7 @@ function stepOf(
     ...said,
     details: [...said.details, ...toEnter(input.procedure, readings), ...asides(step)],
     blanks: [...said.blanks, ...askedFor(input.procedure, readings).map(({ ask }) => ask)],
-    windows: subjectsOf(step).map((of) => windowFor(input.procedure, of, readings)),
+    windows: subjectsOf(step).map((of) => windowFor(input.procedure, step, of, readings)),
     codes: codesAt(at.codes.get(index) ?? []),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
     left: step.verb === 'stop' ? leftAt(input.procedure, at.left.get(index) ?? []) : null,
@@ -88,16 +89,22 @@ function asides(step: Step): readonly Words[] {
   return lines;
 }
 
-function windowFor(procedure: Procedure, of: string, readings: readonly CardReading[]): CardWindow {
+function windowFor(
+  procedure: Procedure,
+  step: Step,
+  of: string,
+  readings: readonly CardReading[],
+): CardWindow {
   const reading = readings.find((candidate) => candidate.of === of);
   const window = windowOf(reading);
   const what = subjectWords(of);
-  if (reading === undefined) return { of: what, window: window.large, remark: null, table: null };
+  const blanks = step.verb === 'wiggle' ? leastAndMost : [];
+  if (reading === undefined) return { of: what, window: window.large, remark: null, blanks, table: null };
   const computed = `computed from the parts${reading.isOuter ? ', an outer bound' : ''}`;
   const origin = reading.from === 'expect' ? 'stated in the procedure' : computed;
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
   const table = tableFor(procedure, of, reading);
-  return { of: what, window: window.large, remark: `${middle}${origin}`, table };
+  return { of: what, window: window.large, remark: `${middle}${origin}`, blanks, table };
 }
 
 /** A loop, a side, or one point to another. */
