@@ -16,27 +16,33 @@ export function sayWiggle(procedure: Procedure, { moved, seconds }: Wiggle, watc
     moved.map((one) => movedWords(procedure, one)),
     'and',
   );
-  const time = moved.length > 1 ? ' in all, one after the other' : '';
+  const isOne = moved.length === 1;
   return {
     ...watched,
     action: [
-      ...watched.action.slice(0, -1),
-      ', and wiggle ',
+      'Wiggle ',
       ...things,
-      ' by hand meanwhile, for ',
+      ' by hand for ',
       { strong: formatWait(seconds) },
-      `${time}.`,
+      isOne ? '. Meanwhile ' : ' in all, one after the other. Meanwhile ',
+      ...withinSentence(watched.action),
     ],
     details: [
       ...watched.details,
-      ['Bend, pull and turn it gently, as it moves in use. Look at the display all the time.'],
       [
-        'Write down the least and the most that it shows. Where it shows no number at any time, the most is ',
-        { strong: 'open' },
-        '.',
+        `Bend, pull and turn ${isOne ? 'it' : 'each'} gently, as it moves in use. Look at the display all the time.`,
+      ],
+      [
+        'Write down the least and the most that the display shows. If it shows no number at any time, that is the most.',
       ],
     ],
   };
+}
+
+/** What begins a sentence, in the middle of one. */
+function withinSentence([first, ...rest]: Words): Words {
+  if (typeof first !== 'string') return first === undefined ? rest : [first, ...rest];
+  return [first.charAt(0).toLowerCase() + first.slice(1), ...rest];
 }
 
 function movedWords(procedure: Procedure, { id, side }: Moved): Words {
