@@ -100,6 +100,21 @@ steps:
     with: h3
     windows: { other: 4..5 A }
     outcomes: { within: next, other: next-one, else: next }
+  - wiggle: [k, K1.end]
+    watch: l
+    for: 30 s
+    expect: below 3 Ω
+    windows: { other: 4..5 Ω }
+    outcomes: { within: next, other: next-one, leak: next, open: next, below: next, above: next }
+  - wiggle: K1
+    for: 2 min
+    quantity: voltage
+    across: [na, ground]
+    with: h2
+    drawing: st
+    expect: below 3 V
+    windows: { other: 4..5 V }
+    outcomes: { outside: next, other: next-one, else: next }
   - prove-dead: hv
     at: K1.end
     with: h2

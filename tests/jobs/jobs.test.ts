@@ -7,12 +7,16 @@ import { lampEarth } from './lamp-earth.ts';
 import { link48 } from './link-48.ts';
 import { parasitic } from './parasitic.ts';
 import { relayCoil } from './relay-coil.ts';
+import { wheelSensor } from './wheel-sensor.ts';
 
-describe.each([bus, link48, heater, insulation, lampEarth, parasitic, relayCoil])('$name', (job) => {
-  test('has no finding as it is written', () => {
-    expect(foundIn(job.text)).toEqual([]);
-  });
-  test.each(job.mutants)('$story', (mutant) => {
-    expect(foundIn(mutated(job, mutant))).toEqual(expect.arrayContaining([...mutant.finds]));
-  });
-});
+describe.each([bus, link48, heater, insulation, lampEarth, parasitic, relayCoil, wheelSensor])(
+  '$name',
+  (job) => {
+    test('has no finding as it is written', () => {
+      expect(foundIn(job.text)).toEqual([]);
+    });
+    test.each(job.mutants)('$story', (mutant) => {
+      expect(foundIn(mutated(job, mutant))).toEqual(expect.arrayContaining([...mutant.finds]));
+    });
+  },
+);

@@ -47,9 +47,8 @@ function actedOn(step: Step): Id[] {
     ...('load' in step ? [step.load] : []),
     ...(step.verb === 'replace' ? step.what.flatMap(({ members }) => members) : []),
     ...(step.verb === 'do' || step.verb === 'inspect' ? held(step.at) : []),
-    ...(step.verb === 'measure'
-      ? step.across.flatMap((probe) => ('node' in probe ? [] : [probe.connector]))
-      : []),
+    ...(step.verb === 'wiggle' ? step.moved.map(({ id }) => id) : []),
+    ...('across' in step ? step.across.flatMap((probe) => ('node' in probe ? [] : [probe.connector])) : []),
     ...(place === null ? [] : [place.connector]),
   ];
 }

@@ -37,6 +37,7 @@ export const ORACLE_RULES: readonly string[] = [
   'unlikely-value',
   'missing-notice',
   'meter-across-live',
+  'moved-with-stage',
   'powered-measurement',
   'work-under-power',
   'monitor-in-the-way',

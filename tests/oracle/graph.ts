@@ -25,6 +25,7 @@ export function waysOut(procedure: Procedure, index: number): Way[] {
   if (
     step.verb === 'read' ||
     step.verb === 'measure' ||
+    step.verb === 'wiggle' ||
     step.verb === 'read-codes' ||
     step.verb === 'inspect'
   )
@@ -91,7 +92,7 @@ export function endlessSteps(procedure: Procedure): number[] {
 
 export function repeatingSteps(procedure: Procedure): number[] {
   const changes = (index: number): boolean =>
-    ['do', 'inspect', 'replace', 'prove-dead'].includes(procedure.steps[index]?.verb ?? '');
+    ['do', 'inspect', 'replace', 'prove-dead', 'wiggle'].includes(procedure.steps[index]?.verb ?? '');
   const reached = [...reachable(procedure)].filter((index) => !changes(index));
   const ahead = new Map(reached.map((index) => [index, reachedFrom(procedure, index, changes)]));
   const inCycle = reached.filter((index) => ahead.get(index)?.has(index));

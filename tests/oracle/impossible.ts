@@ -1,13 +1,15 @@
 import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure.ts';
 import { allLoops, feedersOfMonitor, isPowered, isolatorOf, loadsAt } from './world.ts';
 import type { World } from './world.ts';
+import { asReading, isAmbiguous } from './wiggled.ts';
 
 /* What cannot be done on the bench as it stands. */
 
 export function monitorsRead(procedure: Procedure, step: Step): Id[] {
   if (step.verb === 'read-codes' || step.verb === 'clear-codes') return [step.monitor];
-  if (step.verb !== 'read') return [];
-  const found = step.loops.map((loop) => procedure.loops.get(loop)?.monitor ?? null);
+  const read = asReading(step);
+  if (read.verb !== 'read') return [];
+  const found = read.loops.map((loop) => procedure.loops.get(loop)?.monitor ?? null);
   return [...new Set(found)].filter((id) => id !== null);
 }
 
@@ -31,6 +33,10 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
     const isolator = isolatorOf(procedure.sources.get(source));
     return isolator !== null && loadsAt(world, isolator).length > 0 ? [isolator] : [];
   };
+  const unpowered = (): Id[] =>
+    monitorsRead(procedure, step).filter(
+      (monitor) => feedersOfMonitor(procedure, monitor).length > 0 && !isPowered(procedure, world, monitor),
+    );
   switch (step.verb) {
     case 'unlock':
       return world.connectors[step.connector] === 'mated' ? [] : [step.connector];
@@ -58,9 +64,9 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
     case 'read':
     case 'read-codes':
     case 'clear-codes':
-      return monitorsRead(procedure, step).filter(
-        (monitor) => feedersOfMonitor(procedure, monitor).length > 0 && !isPowered(procedure, world, monitor),
-      );
+      return unpowered();
+    case 'wiggle':
+      return [...step.moved.filter((one) => isAmbiguous(world, one)).map(({ id }) => id), ...unpowered()];
     case 'ignition':
     case 'wait':
     case 'prove-dead':

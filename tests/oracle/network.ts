@@ -2,6 +2,7 @@ import type { Id, Procedure, Source, Step } from '../../server/src/text/procedur
 import { namedIn } from './node-names.ts';
 import { allWays, between, hangingOn, pointsOf } from './ways.ts';
 import type { Measuring } from './ways.ts';
+import { asReading } from './wiggled.ts';
 import type { World, Wrong } from './world.ts';
 
 /*
@@ -62,7 +63,7 @@ export function netPieces(procedure: Procedure): NetPiece[] {
 }
 
 /** What probes touch: connectors and nodes. */
-export function probed({ across }: Measuring): Id[] {
+export function probed({ across }: Pick<Measuring, 'across'>): Id[] {
   return [...new Set(across.map((probe) => ('node' in probe ? probe.node : probe.connector)))];
 }
 
@@ -92,7 +93,8 @@ export function obstacle(
 }
 
 /** A monitor between the probes. */
-export function measureWrongs(procedure: Procedure, world: World, step: Step): Wrong[] {
+export function measureWrongs(procedure: Procedure, world: World, taken: Step): Wrong[] {
+  const step = asReading(taken);
   const found = step.verb === 'measure' ? obstacle(procedure, world, step) : null;
   if (found === null || found === 'power') return [];
   return [{ rule: 'monitor-in-the-way', subject: found.monitor }];

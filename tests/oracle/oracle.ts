@@ -17,6 +17,7 @@ import type { HeldAgainst } from './verified.ts';
 import { ofEntries } from './stated.ts';
 import { atEnd, leftBehind, openUnderPower } from './ends.ts';
 import { carryOut, listening, start, wayTaken } from './verbs.ts';
+import { asReading } from './wiggled.ts';
 import type { Proves } from './verbs.ts';
 import {
   allLoops,
@@ -129,8 +130,8 @@ function ofOutcomes(procedure: Procedure, met: readonly Met[]): Told[] {
       return requiredClasses(read.display, acceptedAt(met, step, read));
     };
     const told = { step: step.number, subject: null, shortest: depth };
-    if (isUncovered(step, required)) return [{ rule: 'uncovered', ...told }];
-    return makesNoDifference(step, required) ? [{ rule: 'no-difference', ...told }] : [];
+    if (isUncovered(asReading(step), required)) return [{ rule: 'uncovered', ...told }];
+    return makesNoDifference(asReading(step), required) ? [{ rule: 'no-difference', ...told }] : [];
   });
 }
 
@@ -146,6 +147,8 @@ function idsHandled(step: Step): Id[] {
       return [step.to.connector];
     case 'measure':
       return probed(step);
+    case 'wiggle':
+      return [...step.moved.map(({ id }) => id), ...(step.by === 'hand' ? probed(step) : [])];
     case 'replace':
       return step.what.flatMap(({ members }) => members);
     case 'do':

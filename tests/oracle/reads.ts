@@ -1,5 +1,6 @@
 import type { Expect, Id, Loop, MeterRange, NamedWindow, Outcome } from '../../server/src/text/procedure.ts';
 import type { Procedure, Step } from '../../server/src/text/procedure.ts';
+import { asReading } from './wiggled.ts';
 import { shownAcross } from './measured.ts';
 import { shownOf } from './values.ts';
 import type { Interval, Shown } from './values.ts';
@@ -47,7 +48,8 @@ function displayOf(procedure: Procedure, loop: Loop | null, step: Reading): Disp
   return { ...scale, leakBelow: null, floor, leads: meter.zeroed ? none : (meter.leads ?? none) };
 }
 
-export function readsOf(procedure: Procedure, step: Step): Read[] {
+export function readsOf(procedure: Procedure, taken: Step): Read[] {
+  const step = asReading(taken);
   if (!isReading(step)) return [];
   const { expect, windows, outcomes } = step;
   const ids = step.verb === 'read' ? step.loops : [step.of];

@@ -1,5 +1,6 @@
 import type { Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import type { Told } from './oracle.ts';
+import { asReading } from './wiggled.ts';
 import { namedIn } from './node-names.ts';
 import { holdsThere, isPreferred } from './resistance.ts';
 import { pointsOf } from './ways.ts';
@@ -47,7 +48,9 @@ function nodes(procedure: Procedure): Told[] {
   const { network, steps } = procedure;
   const ends = network.elements.flatMap(({ between }) => between);
   const named = namedIn(procedure);
-  const probed = steps.flatMap((step) => (step.verb === 'measure' ? pointsOf(step).map(named) : []));
+  const probed = steps
+    .map(asReading)
+    .flatMap((step) => (step.verb === 'measure' ? pointsOf(step).map(named) : []));
   const isName = (node: string): boolean => node !== 'ground' && !node.includes('.');
   return ends
     .filter(

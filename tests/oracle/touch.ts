@@ -57,6 +57,8 @@ export function touchedIds(step: Step, world: World): Id[] {
       return [world.loads[step.load]?.connector, step.to.connector].filter((id) => id !== undefined);
     case 'measure':
       return probed(step);
+    case 'wiggle':
+      return [...step.moved.map(({ id }) => id), ...(step.by === 'hand' ? probed(step) : [])];
     case 'inspect':
     case 'do':
       return held(step.at);
@@ -99,10 +101,13 @@ type Unsafe = 'live-touch' | 'short-wait' | 'not-proven-dead';
 interface Touch {
   readonly step: Step;
   readonly thing: Id;
+  /** Set where it is moved: a half of it, or null for all of it. */
+  readonly movedSide?: string | null;
 }
 
 /** The sides of a connector where hands or probes are. null: both. */
-function sidesTouched(world: World, { step, thing }: Touch): string[] | null {
+function sidesTouched(world: World, { step, thing, movedSide }: Touch): string[] | null {
+  if (movedSide !== undefined) return movedSide === null ? null : [movedSide];
   const places =
     step.verb === 'fit'
       ? [step.at]
@@ -110,7 +115,7 @@ function sidesTouched(world: World, { step, thing }: Touch): string[] | null {
         ? [world.loads[step.load]]
         : step.verb === 'move'
           ? [world.loads[step.load], step.to]
-          : step.verb === 'measure'
+          : 'across' in step
             ? step.across.map((probe) => ('node' in probe ? null : probe))
             : null;
   return places?.flatMap((place) => (place?.connector === thing ? [place.side] : [])) ?? null;
@@ -191,18 +196,40 @@ function judged(found: readonly { wrong: Wrong; danger: Danger }[]): Judged {
   return { wrongs: found.map(({ wrong }) => wrong), excuses };
 }
 
+/** Whether nothing but stages makes something dangerous: no high voltage, and nothing that is led past its pins. */
+function isOfStages(procedure: Procedure, { loop, piece, feeders }: Danger): boolean {
+  if (loop === null && piece === undefined) return false;
+  const things = loop === null ? [...(piece ?? [])] : loop.elements.map(({ id }) => id);
+  const isSection = (id: Id): boolean => procedure.parts.get(id)?.kind === 'hv-section';
+  return !things.some(isSection) && !feeders.some(({ kind }) => kind === 'high-voltage');
+}
+
+function touches(step: Step, world: World): Touch[] {
+  if (step.verb !== 'wiggle') return touchedIds(step, world).map((thing) => ({ step, thing }));
+  return [
+    ...step.moved.map(({ id, side }) => ({ step, thing: id, movedSide: side ?? null })),
+    ...(step.by === 'hand' ? probed(step).map((thing) => ({ step, thing })) : []),
+  ];
+}
+
 /** Findings of a touch, and the sources that count as safe after it. */
 export function touch(procedure: Procedure, world: World, step: Step): Judged {
   return judged(
-    touchedIds(step, world).flatMap((subject) =>
-      dangersAt(procedure, subject).flatMap((danger) => {
+    touches(step, world).flatMap((touched) => {
+      const subject = touched.thing;
+      const isMoved = touched.movedSide !== undefined;
+      // Of what is moved it is asked on this bench whether a stage hangs on it.
+      const near = dangersAt(procedure, subject).filter(
+        (danger) => !isMoved || !isOfStages(procedure, danger),
+      );
+      return near.flatMap((danger) => {
         // What a service plug takes away itself cannot be dead before.
         const isIts = 'source' in step && danger.feeders.some(({ id }) => id === step.source);
         if (isIts && step.verb !== 'prove-dead') return [];
-        const rule = missing(procedure, world, danger, { step, thing: subject });
+        const rule = missing(procedure, world, danger, touched);
         return rule === null ? [] : [{ wrong: { rule, subject }, danger }];
-      }),
-    ),
+      });
+    }),
   );
 }
 

@@ -4,6 +4,7 @@ import { piecesBuilt, piecesOn, pointsProbed, terminalsAt } from './pieces.ts';
 import type { Piece } from './pieces.ts';
 import { namedIn } from './node-names.ts';
 import { dangersAt } from './touch.ts';
+import { asReading, moving } from './wiggled.ts';
 import { isOff } from './world.ts';
 import type { World, Wrong } from './world.ts';
 
@@ -12,7 +13,8 @@ import type { World, Wrong } from './world.ts';
 const withAny = (pieces: readonly Piece[], points: readonly string[]): Piece[] =>
   pieces.filter((piece) => points.some((point) => piece.points.has(point)));
 
-function measuring(procedure: Procedure, world: World, step: Step): Wrong[] {
+function measuring(procedure: Procedure, world: World, taken: Step): Wrong[] {
+  const step = asReading(taken);
   if (step.verb !== 'measure') return [];
   const probedPieces = withAny(piecesOn(procedure, world), pointsProbed(procedure, step));
   const wrongs: Wrong[] = [];
@@ -99,6 +101,7 @@ export function underPower(procedure: Procedure, world: World, step: Step): Wron
     ...measuring(procedure, world, step),
     ...working(procedure, world, step),
     ...replacing(procedure, world, step),
+    ...moving(procedure, world, step),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import type { Told } from './oracle.ts';
+import { asReading } from './wiggled.ts';
 import { ohmsOf } from './resistance.ts';
 import { allLoops, discharge, feedersOf, loadsAt } from './world.ts';
 import type { World } from './world.ts';
@@ -103,7 +104,8 @@ export function barLike(procedure: Procedure): Told[] {
 }
 
 /** The connector across whose closed bar something is measured, and no window is stated. null: none. */
-export function barMeasured(procedure: Procedure, world: World, step: Step): Id | null {
+export function barMeasured(procedure: Procedure, world: World, taken: Step): Id | null {
+  const step = asReading(taken);
   if (step.verb !== 'measure' || step.expect !== null) return null;
   const [one, other] = step.across;
   if ('node' in one || 'node' in other || one.connector !== other.connector) return null;

@@ -7,6 +7,7 @@ import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
 import { settled, waited, wound } from './energy.ts';
 import { canBeProven, handsNotSaid, proofPoints, proofTooEarly, touch } from './touch.ts';
+import { asReading } from './wiggled.ts';
 import { runsDown, underPower } from './under-power.ts';
 import { codesSet } from './values.ts';
 import { isVerified } from './verified.ts';
@@ -150,6 +151,7 @@ function done(procedure: Procedure, world: World, step: Step): World {
     case 'prove-dead':
     case 'read':
     case 'measure':
+    case 'wiggle':
     case 'inspect':
     case 'do':
     case 'conclude':
@@ -164,7 +166,7 @@ function done(procedure: Procedure, world: World, step: Step): World {
 /** Monitors whose memory may fill at this step. */
 export function listening(procedure: Procedure, step: Step): Id[] {
   if (step.verb === 'ignition' || step.verb === 'reconnect') return [...procedure.monitors.keys()];
-  return step.verb === 'read' ? monitorsRead(procedure, step) : [];
+  return asReading(step).verb === 'read' ? monitorsRead(procedure, step) : [];
 }
 
 /** Monitors whose codes are lost or falsified by this step, not written down before it. */

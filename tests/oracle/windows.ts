@@ -14,6 +14,7 @@ import { isReading, readsOf } from './reads.ts';
 import type { Read } from './reads.ts';
 import { circuitOf, shownBy } from './values.ts';
 import type { Interval, Shown } from './values.ts';
+import { asReading } from './wiggled.ts';
 import { carryOut, start, wayTaken } from './verbs.ts';
 import { isBridged } from './bridged.ts';
 import { loadsIn, openConnectors } from './world.ts';
@@ -106,7 +107,8 @@ function soundlyReached(procedure: Procedure, windows: readonly StepWindow[]): S
       ways = ok === undefined ? [] : [ok];
     }
     if (step.verb === 'prove-dead') ways = ways.filter(({ outcome }) => outcome?.name === 'dead');
-    if (isReading(step) && step.outcomes !== null) {
+    const reading = asReading(step);
+    if (isReading(reading) && reading.outcomes !== null) {
       const here = windows.filter((window) => window.step === step);
       const all = here.map(({ read }) => read.of);
       const sets = here.map(({ read, accepted }) => {
@@ -164,7 +166,8 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
   const sound = soundlyReached(procedure, windows);
   // Told once for all steps that read the same.
   const toldCoarse = new Set<Id>();
-  return windows.flatMap(({ step, read, accepted, shown, worlds }): WindowTold[] => {
+  return windows.flatMap(({ step: taken, read, accepted, shown, worlds }): WindowTold[] => {
+    const step = asReading(taken);
     const { display, expect, of } = read;
     const resolution = display?.resolution ?? null;
     const known = shown.filter((each) => each !== null);

@@ -26,6 +26,8 @@ const without: Readonly<Record<string, string>> = {
   'load-like-a-bar': 'another load or another place is needed',
   'insulation-on-electronics': 'what bears the voltage, and where it is parted, only the author knows',
   'meter-across-live': 'where it can be measured instead depends on what is looked for',
+  'moved-with-stage':
+    'what stands in the place of the stage, and how the loop is read then, only the author knows',
   'monitor-in-the-way': 'where it can be measured instead depends on what is looked for',
   'inert-stage': 'it is told so that it is seen, and is no mistake',
   'zero-wait': 'it is told so that it is seen, and is no mistake',

@@ -202,6 +202,21 @@ steps:
     with: tester
     windows: { other: 4..5 A }
     outcomes: { within: next, other: last, else: next }
+  - wiggle: [coupling, K1, K2.here]
+    watch: squib
+    for: 30 s
+    expect: 1..3 Ω
+    windows: { other: 4..5 Ω }
+    outcomes: { leak: next, open: last, other: last, within: next, else: last }
+  - wiggle: sensor
+    for: 1 min
+    quantity: voltage
+    across: [plus, ground]
+    with: volts
+    drawing: starter
+    expect: below 3 V
+    windows: { other: 4..5 V }
+    outcomes: { within: next, other: last, outside: last }
   - prove-dead: traction
     at: K7.end
     with: volts

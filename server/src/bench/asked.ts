@@ -1,7 +1,7 @@
 import type { Id, Step } from '../text/procedure.ts';
 
-export type LoopReading = Extract<Step, { readonly verb: 'read' }>;
-export type Measuring = Extract<Step, { readonly verb: 'measure' }>;
+export type LoopReading = Extract<Step, { readonly loops: readonly Id[] }>;
+export type Measuring = Extract<Step, { readonly across: unknown }>;
 
 /** What a step asks an instrument. */
 export type Asked =
@@ -19,6 +19,8 @@ export function askedBy(step: Step): Asked | null {
       return { of: 'loops', step };
     case 'measure':
       return { of: 'points', step };
+    case 'wiggle':
+      return step.by === 'monitor' ? { of: 'loops', step } : { of: 'points', step };
     case 'read-codes':
     case 'clear-codes':
       return { of: 'memory', monitor: step.monitor };
@@ -49,4 +51,18 @@ export function askedBy(step: Step): Asked | null {
 export function loopsRead(step: Step): readonly Id[] {
   const asked = askedBy(step);
   return asked?.of === 'loops' ? asked.step.loops : [];
+}
+
+/** What a step has a window of: loops, or where the probes are. */
+export function subjectsOf(step: Step): readonly string[] {
+  const asked = askedBy(step);
+  switch (asked?.of) {
+    case 'loops':
+      return asked.step.loops;
+    case 'points':
+      return [asked.step.of];
+    case 'memory':
+    case undefined:
+      return [];
+  }
 }

@@ -69,6 +69,7 @@ export function changesOf(step: Step): readonly Change[] {
     case 'prove-dead':
     case 'read':
     case 'measure':
+    case 'wiggle':
     case 'inspect':
     case 'do':
     case 'conclude':

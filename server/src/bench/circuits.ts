@@ -2,6 +2,7 @@ import type { Id, Loop, NodeName, Procedure } from '../text/procedure.ts';
 import { carriedHazards } from './hazards.ts';
 import type { Hazard } from './hazards.ts';
 import { connectorsOfPiece, membersOfPiece, piecesOf } from './pieces.ts';
+import { isStage } from '../text/part-kinds.ts';
 import { isHighVoltage } from '../text/source-kinds.ts';
 import { sameNodes, terminalsOf } from './same-nodes.ts';
 import type { Piece } from './pieces.ts';
@@ -42,7 +43,7 @@ export function circuitsOf(procedure: Procedure): Circuits {
   const all = piecesOf(procedure, 'apart').flatMap((piece) => circuitsOfPiece(procedure, piece));
   const holding = remember((id) => all.filter(({ members }) => members.has(id)));
   const live = all.filter(isLive);
-  const hazards = [...live.map(hazardOf), ...carriedHazards(procedure)];
+  const hazards = [...live.map((circuit) => hazardOf(procedure, circuit)), ...carriedHazards(procedure)];
   const hazardsAt = remember((id) => {
     const near = procedure.parts.has(id) ? neighbouringConnectors(procedure, id) : [];
     const ids = [id, ...near];
@@ -93,12 +94,16 @@ function feedingAny({ sources, regulated }: Procedure, members: ReadonlySet<Id>)
     .map(({ id }) => id);
 }
 
-function hazardOf({ id, loop, members, sources, liveParts, highVoltage, connectors }: Circuit): Hazard {
+function hazardOf(
+  { parts }: Procedure,
+  { id, loop, members, sources, liveParts, highVoltage, connectors }: Circuit,
+): Hazard {
   return {
     id,
     sources,
     live: liveParts.length > 0 ? liveParts : highVoltage,
     connectors,
+    isOfStages: highVoltage.length === 0 && liveParts.every((part) => isStage(parts.get(part))),
     isLoop: loop !== null,
     holds: (place) => (place.loop === null ? members.has(place.connector) : place.loop === loop?.id),
     touches: (touched) => members.has(touched),

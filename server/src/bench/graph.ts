@@ -36,6 +36,7 @@ function edgesOf(step: Step, next: Step | undefined): readonly Edge[] {
       return [{ taken: { kind: 'end' }, to: 'end' }];
     case 'read':
     case 'measure':
+    case 'wiggle':
     case 'read-codes':
     case 'inspect':
       return step.outcomes === null ? [onward(step, next)] : step.outcomes.map(byOutcome);

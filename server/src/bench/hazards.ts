@@ -14,6 +14,8 @@ export interface Hazard {
   readonly live: readonly Id[];
   /** The connectors that open it. */
   readonly connectors: readonly Id[];
+  /** Whether nothing but stages makes it a hazard: no high voltage, and no source that is led past the pins. */
+  readonly isOfStages: boolean;
   /** Whether it is named by its loop. */
   readonly isLoop: boolean;
   /** Whether a load that is fitted there sits in it. */
@@ -40,6 +42,7 @@ function carriedHazard(procedure: Procedure, source: Source): readonly Hazard[] 
       sources: [id],
       live: [id],
       connectors,
+      isOfStages: false,
       isLoop: false,
       holds: () => false,
       touches: (connector) => connector === isolator || connectors.includes(connector),

@@ -105,6 +105,7 @@ function weightOf(step: Step | undefined, taken: Taken | null): Weight {
       return 'important';
     case 'read':
     case 'measure':
+    case 'wiggle':
     case 'read-codes':
     case 'inspect':
     case 'do':

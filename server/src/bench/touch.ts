@@ -1,5 +1,5 @@
 import { thingsAt } from '../text/mentioned.ts';
-import type { Id, Mentioned, Place, Probe, Side, Step } from '../text/procedure.ts';
+import type { Id, Mentioned, Moved, Place, Probe, Side, Step } from '../text/procedure.ts';
 import { whereMeasured } from '../text/step-in-words.ts';
 import type { Path } from '../text/where.ts';
 
@@ -11,6 +11,8 @@ export interface Touch {
   readonly place: Path;
   /** Whether the thing itself is in the hands: worked on, taken out or carried. Otherwise hands only come to it. */
   readonly inHands: boolean;
+  /** It is moved while power may be on: a stage that hangs there has a rule of its own. */
+  readonly isMoved?: true;
   /** What this very step takes away or gives back: what it feeds cannot be dead before. */
   readonly switches?: Id;
 }
@@ -38,6 +40,11 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
     }
     case 'measure':
       return pointsTouched(step.across, whereMeasured(step.carrying));
+    case 'wiggle':
+      return [
+        ...step.moved.map(moved),
+        ...(step.by === 'hand' ? pointsTouched(step.across, whereMeasured(step.carrying)) : []),
+      ];
     case 'replace':
       return step.what.flatMap((what) => handsOn(what, true));
     case 'do':
@@ -61,6 +68,10 @@ export function touchesOf(step: Step, placeOf: (load: Id) => Place | undefined):
 
 function at(id: Id, key: string): Touch {
   return { id, place: [key], inHands: false };
+}
+
+function moved(one: Moved): Touch {
+  return { ...one, inHands: false, isMoved: true };
 }
 
 function sideOf({ connector, side }: Place, key: string): Touch {

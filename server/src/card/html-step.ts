@@ -41,8 +41,8 @@ function windowsHtml(windows: readonly CardWindow[], { columns }: Labels): Marku
 <thead><tr>${columns.map((column) => markup`<th scope="col">${column}</th>`)}</tr></thead>
 <tbody>
 ${windows.map(
-  ({ of, window, remark }) =>
-    markup`<tr><th scope="row">${wordsHtml(of)}</th><td class="window"><strong>${textHtml(window)}</strong>${remark === null ? null : markup`<span class="remark">${remark}</span>`}</td><td class="blank"></td></tr>
+  ({ of, window, remark, blanks }) =>
+    markup`<tr><th scope="row">${wordsHtml(of)}</th><td class="window"><strong>${textHtml(window)}</strong>${remark === null ? null : markup`<span class="remark">${remark}</span>`}</td><td class="blank${blanks.length > 0 ? ' labelled' : ''}">${blanksHtml(blanks)}</td></tr>
 `,
 )}</tbody></table>
 ${windows.map(({ table }) => (table === null ? null : tableHtml(table)))}`;

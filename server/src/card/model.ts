@@ -166,6 +166,8 @@ export interface CardWindow {
   /** What it should show: `1.96..3.63 Ω`, or `open (no number)`. */
   readonly window: string;
   readonly remark: string | null;
+  /** What is written down of it, where that is more than one number. */
+  readonly blanks: readonly string[];
   /** Where it depends on what is entered, and the table stands here. */
   readonly table: CardTable | null;
 }

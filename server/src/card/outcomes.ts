@@ -1,4 +1,4 @@
-import { askedBy } from '../bench/asked.ts';
+import { subjectsOf } from '../bench/asked.ts';
 import type { LoopReading, Measuring } from '../bench/asked.ts';
 import type { OutcomeName } from '../text/finding.ts';
 import { formatLimit, formatSpan } from '../quantity/print.ts';
@@ -6,6 +6,7 @@ import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
 import { quantityFacts } from '../text/quantity-kinds.ts';
 import { stepNumber } from '../text/where.ts';
 import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
+import { rankWhileMoved, seenFor } from './wiggle.ts';
 import { canShow, classShort, classWords, windowOf } from './windows.ts';
 
 type Reading = LoopReading | Measuring;
@@ -23,10 +24,13 @@ export function sayOutcomes(
   const said = { ...step, outcomes: step.outcomes.map((outcome) => asSaid(step, outcome, readings)) };
   const subjects = subjectsOf(step);
   const several = subjects.length > 1;
+  const isMoved = step.verb === 'wiggle';
   // Of several loops the first line that holds counts, in written order. Of one, the classes exclude one another.
-  const rows = lastly(windowsFirst(said.outcomes), several ? ['else'] : ['outside', 'else']);
+  const rows = isMoved
+    ? said.outcomes.toSorted((left, right) => rankWhileMoved(left.name) - rankWhileMoved(right.name))
+    : lastly(windowsFirst(said.outcomes), several ? ['else'] : ['outside', 'else']);
   return {
-    introduction: several ? 'Take the first line that is true, from the top:' : null,
+    introduction: several || isMoved ? 'Take the first line that is true, from the top:' : null,
     rows: rows
       .filter((outcome) => subjects.length === 0 || canBeTaken(subjects, outcome, readings))
       .map((outcome) => ({
@@ -44,20 +48,6 @@ function asSaid(step: Deciding, outcome: Outcome, readings: readonly CardReading
   return outcome.name === 'else' && !isSaid && subjects.length > 0 && subjects.every(isWithin)
     ? { ...outcome, name: 'within' }
     : outcome;
-}
-
-/** What is read or measured; nothing where a step decides otherwise. */
-export function subjectsOf(step: Step): readonly string[] {
-  const asked = askedBy(step);
-  switch (asked?.of) {
-    case 'loops':
-      return asked.step.loops;
-    case 'points':
-      return [asked.step.of];
-    case 'memory':
-    case undefined:
-      return [];
-  }
 }
 
 /** A window by name counts before the class that it lies in. */
@@ -140,6 +130,12 @@ function whenWords(
         : oneWords(procedure, step, outcome, readings[0]);
     case 'measure':
       return oneWords(procedure, step, outcome, readings[0]);
+    case 'wiggle': {
+      const words = oneWords(procedure, step, outcome, readings[0]);
+      return outcome.name === 'else' || outcome.name === 'outside'
+        ? words
+        : [...words, seenFor(outcome.name)];
+    }
   }
 }
 

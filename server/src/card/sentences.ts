@@ -5,6 +5,7 @@ import { formatWait } from '../quantity/print.ts';
 import type { CardProof, CardStep, Words } from './model.ts';
 import { sayMeasure } from './measure.ts';
 import { sayProof } from './proof.ts';
+import { sayWiggle } from './wiggle.ts';
 import { closed, listed, listedIds, sourceWords, thingWords } from './words.ts';
 
 /** What a step says: one sentence in the imperative, what is to be known beside it, and what is to be written down. */
@@ -51,9 +52,15 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'move':
       return sayFit(procedure, step.load, 'Move ', ' to ', step.to);
     case 'read':
-      return { ...act(['Read ', ...readWords(procedure, step.loops), '.']), kind: 'read' };
+      return sayRead(procedure, step.loops);
     case 'measure':
       return sayMeasure(procedure, step);
+    case 'wiggle':
+      return sayWiggle(
+        procedure,
+        step,
+        step.by === 'monitor' ? sayRead(procedure, step.loops) : sayMeasure(procedure, step),
+      );
     case 'read-codes':
       return {
         ...act(['Read the codes of ', { id: step.monitor }, ' and write them down.']),
@@ -155,6 +162,10 @@ function halfWords(
   const towards: Words =
     neighbour === undefined || neighbour === null ? [] : [' towards ', { id: neighbour }];
   return [`The ${place.side} side is the half`, ...towards, '. Loop ', { id: loop.id }, '.'];
+}
+
+function sayRead(procedure: Procedure, loops: readonly Id[]): Said {
+  return { ...act(['Read ', ...readWords(procedure, loops), '.']), kind: 'read' };
 }
 
 function readWords(procedure: Procedure, loops: readonly Id[]): Words {

@@ -1,4 +1,4 @@
-import { askedBy } from '../bench/asked.ts';
+import { askedBy, subjectsOf } from '../bench/asked.ts';
 import { stepGraph } from '../bench/graph.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { grouped } from '../text/remembered.ts';
@@ -16,11 +16,12 @@ import type {
   CardWindow,
   Words,
 } from './model.ts';
-import { sayOutcomes, subjectsOf } from './outcomes.ts';
+import { sayOutcomes } from './outcomes.ts';
 import { sayStep } from './sentences.ts';
 import { windowOf } from './windows.ts';
 import { askedFor, rowsToCopy, tableFor, toEnter } from './by-entry.ts';
 import type { Annex } from './by-entry.ts';
+import { leastAndMost } from './wiggle.ts';
 import { closed, listed, listedSteps, sentence, sourceWords, subjectWords, thingWords } from './words.ts';
 
 /** The steps under their headings, in the order and with the numbers of the file. */
@@ -77,7 +78,7 @@ function stepOf(
       ...askedFor(input.procedure, readings).map(({ ask }) => ask),
       ...rowsToCopy(at.annex, readings),
     ],
-    windows: subjectsOf(step).map((of) => windowFor(input.procedure, at.annex, of, readings)),
+    windows: subjectsOf(step).map((of) => windowFor(input.procedure, at.annex, step, of, readings)),
     codes: codesAt(at.codes.get(index) ?? []),
     outcomes: sayOutcomes(input.procedure, index, step, readings),
     left: step.verb === 'stop' ? leftAt(input.procedure, at.left.get(index) ?? []) : null,
@@ -98,13 +99,15 @@ function asides(step: Step): readonly Words[] {
 function windowFor(
   procedure: Procedure,
   annex: Annex,
+  step: Step,
   of: string,
   readings: readonly CardReading[],
 ): CardWindow {
   const reading = readings.find((candidate) => candidate.of === of);
   const window = windowOf(reading);
   const what = subjectWords(of);
-  if (reading === undefined) return { of: what, window: window.large, remark: null, table: null };
+  const blanks = step.verb === 'wiggle' ? leastAndMost : [];
+  if (reading === undefined) return { of: what, window: window.large, remark: null, blanks, table: null };
   const computed = `computed from the parts${reading.isOuter ? ', an outer bound' : ''}`;
   const origin = reading.from === 'expect' ? 'stated in the procedure' : computed;
   const middle = reading.nominal === null ? '' : `typically ${reading.nominal}; `;
@@ -114,9 +117,10 @@ function windowFor(
       of: what,
       window: table.title,
       remark: `in the annex: use the row of the value that you measured; ${origin}`,
+      blanks,
       table: null,
     };
-  return { of: what, window: window.large, remark: `${middle}${origin}`, table: table?.here ?? null };
+  return { of: what, window: window.large, remark: `${middle}${origin}`, blanks, table: table?.here ?? null };
 }
 
 function codesAt(here: readonly CardCodes[]): CardStep['codes'] {

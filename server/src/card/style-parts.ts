@@ -37,6 +37,8 @@ export const stepStyle = `
 .windows .window strong { display: block; font-size: 17pt; line-height: 1.2; }
 .windows .remark { font-size: 9.5pt; }
 .windows .blank { width: 25%; }
+.windows .labelled { width: 30%; }
+.windows .labelled .blanks { display: block; margin: 0; }
 .by-entry { margin-top: 2mm; }
 .by-entry > p { font-size: 10pt; margin-bottom: 0.6mm; }
 .by-entry > div { display: flex; align-items: flex-start; gap: 2mm; }
@@ -126,6 +128,7 @@ h1 { font-size: 18pt; }
 .windows th, .windows td { padding: 1mm 1.5mm; }
 .windows tbody th { width: 28%; }
 .windows .window strong { font-size: 15.5pt; }
+.windows .labelled { width: 36%; }
 .by-entry .windows th, .by-entry .windows td { padding: 0.8mm 1.5mm; }
 .by-entry .windows .window strong { font-size: 12.5pt; }
 .annex .windows, .annex .wide .windows { width: calc((100% - 2mm) / 2); }

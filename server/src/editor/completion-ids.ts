@@ -168,6 +168,8 @@ function behindVerb(
         ...touchable(procedure, ids),
         ...(part === 'item' ? [] : [{ word: 'none', detail: 'nothing is at fault' }]),
       ];
+    case 'wiggle':
+      return described(procedure, [...ids.parts, ...ids.connectors, ...sidesOf(procedure, ids)]);
     case 'go':
       return described(procedure, ids.steps);
     case 'run':
@@ -193,6 +195,8 @@ function besideVerb(
   switch (key) {
     case 'loop':
       return described(procedure, loopsThrough(procedure, ids, entry.get('at') ?? entry.get('to') ?? ''));
+    case 'watch':
+      return described(procedure, ids.loops);
     case 'with':
       return described(procedure, metersFor(procedure, multimeters, entry));
     case 'known':
@@ -258,7 +262,7 @@ function metersFor(
   ids: readonly Id[],
   entry: CursorPlace['entry'],
 ): readonly Id[] {
-  const written = entry.has('prove-dead') ? 'voltage' : entry.get('measure');
+  const written = entry.has('prove-dead') ? 'voltage' : (entry.get('measure') ?? entry.get('quantity'));
   const wanted = quantities.find((one) => one === written);
   if (wanted === undefined) return ids;
   return ids.filter((id) => {

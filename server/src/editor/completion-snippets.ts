@@ -54,6 +54,20 @@ export function verbSnippet(verb: Verb | 'section', procedure: Procedure, ids: K
         `with: ${choice(3, multimeters, 'hand-meter')}`,
         ...decided(4, whereWrongLeads(procedure, ids)),
       ];
+    case 'wiggle': {
+      const moved = `wiggle: ${choice(1, [...parts, ...connectors], 'part')}`;
+      const decides = (at: number): readonly string[] => decided(at, whereWrongLeads(procedure, ids));
+      if (loops.length > 0)
+        return [moved, `watch: ${choice(2, loops, 'loop')}`, 'for: ${3:30 s}', ...decides(4)];
+      return [
+        moved,
+        `quantity: ${choice(3, quantitiesOf(procedure, multimeters[0]), 'resistance')}`,
+        `across: ${side}`,
+        `with: ${choice(4, multimeters, 'hand-meter')}`,
+        'for: ${5:30 s}',
+        ...decides(6),
+      ];
+    }
     case 'read-codes':
     case 'clear-codes':
       return [`${verb}: ${choice(1, monitors, 'monitor')}`];

@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { givenPattern, idPattern, terminalPattern } from './ids.ts';
+import { classes, drawing, measured, otherwise, readOne, windows } from './reading-shapes.ts';
+import { step } from './step.ts';
 import {
-  across,
   each,
   filled,
   id,
@@ -19,44 +20,10 @@ import {
   touched,
   yes,
 } from './values.ts';
-import { quantities } from './words.ts';
+import { wiggleMeasuredStep, wiggleStep } from './wiggle-steps.ts';
 import type { Verb } from './words.ts';
 
 /* The verbs: one definition each. A step is exactly one verb and the keys that every step may carry. */
-
-const common = {
-  id: id('an id', 'The name by which outcomes and `go` reach this step.', 'make-safe').optional(),
-  note: text('A remark that is printed with the step.', 'Turn the wheel while reading.').optional(),
-  why: text('Why the step is done.', 'The reserve must empty first.').optional(),
-  notice: text(
-    'NOTICE, printed before the step: what can be damaged. Nobody is hurt by it.',
-    'Do not pull on the wires.',
-  ).optional(),
-  caution: text(
-    'CAUTION, printed before the step: a hazard that could cause minor or moderate injury. Name the hazard, what it does, and how to avoid it.',
-    'The edges of the bracket are sharp and can cut. Wear gloves.',
-  ).optional(),
-  warning: text(
-    'WARNING, printed before the step: a hazard that could cause death or serious injury. Name the hazard, what it does, and how to avoid it.',
-    'An airbag that deploys can cause serious injury. Keep all persons away from the front of it.',
-  ).optional(),
-  danger: text(
-    'DANGER, printed before the step: a hazard that will cause death or serious injury if it is not avoided.',
-    'High voltage behind this cover. Contact causes death. Do not open it.',
-  ).optional(),
-  minutes: group(
-    z.number().gt(0),
-    'a number of minutes above 0',
-    'How long the step takes. It is never counted as a wait.',
-    5,
-    0.5,
-  ).optional(),
-  see: text('Where to read more.', "Maker's service information, restraint system").optional(),
-};
-
-function step<T extends z.ZodRawShape>(name: string, description: string, shape: T) {
-  return z.strictObject({ ...shape, ...common }).meta({ id: `step-${name}`, description });
-}
 
 const loopId = (description: string) => id('a loop id', description, 'stage-1-loop').optional();
 
@@ -139,87 +106,7 @@ const moveStep = step('move', 'Moves a fitted load to another place.', {
   loop: loopId('Which loop, where several pass through the connector.'),
 });
 
-const within = target(
-  'Where to go on when the reading lies in the accepted window, limits included.',
-  'next',
-).optional();
-const otherwise = target('Where to go on for everything that is not named.', 'make-safe').optional();
-const classes = {
-  within,
-  below: target('Where to go on when the reading lies below the accepted window.', 'stop-low').optional(),
-  above: target('Where to go on when the reading lies above the accepted window.', 'make-safe').optional(),
-  open: target('Where to go on when the monitor reads "open".', 'loop-open').optional(),
-  leak: target(
-    'Where to go on when the monitor sees a path to ground or to a supply.',
-    'loop-leaks',
-  ).optional(),
-  outside: target('Where to go on for everything but `within`.', 'make-safe').optional(),
-  else: otherwise,
-};
-
-/** Outcomes of one reading: its classes, and further windows by the names that the step gives them. */
-const outcomesOfOne = group(
-  filled(
-    z
-      .object(classes)
-      .catchall(target('Where to go on when the reading lies in this window.', 'one-end-open')),
-  ),
-  'outcomes and the steps that they lead to',
-  'What the reading can be, and where to go on: classes, and names of `windows`.',
-  { within: 'next', else: 'make-safe' },
-).optional();
-
-function windows(...examples: readonly [string, ...string[]]) {
-  return group(
-    filled(
-      z.record(z.string().regex(idPattern), quantity('a range or a limit', 'A further window.', ...examples)),
-    ),
-    'windows by name',
-    'Further windows, used as outcomes beside the classes. One of them counts before the class that it lies in.',
-    { 'one-end': examples[0] },
-  ).optional();
-}
-
-const readOneStep = step('read', "The loop's monitor reads it.", {
-  read: id('a loop id or a list of loop ids', 'The loop that its monitor reads.', 'stage-1-loop'),
-  expect: quantity(
-    'a range, a limit or `open`',
-    'The accepted window. Without it the computed one is accepted.',
-    '2.4..3.6 Ω',
-    'above 4.5 Ω',
-    'open',
-  ).optional(),
-  windows: windows('4.4..5.2 Ω', 'above 8 Ω'),
-  outcomes: outcomesOfOne,
-});
-
-const drawing = ids(
-  'a part id or a list of part ids',
-  'Consumers that are switched on while it is measured and draw their current.',
-  'starter',
-).optional();
-
-/** What is measured between two points. */
-const measured = {
-  measure: keyword(quantities, 'What is measured.', 'resistance', 'voltage'),
-  across: across(
-    'Where the probes go: a side of a connector, or two terminals or nodes; of a voltage the plus first.',
-    ['bus-high', 'bus-low'],
-    'K4.end',
-    ['K4.end.1', 'ground'],
-  ),
-  with: id('an instrument id', 'The multimeter that it is measured with.', 'hand-meter'),
-  expect: quantity(
-    'a range, a limit or `open`',
-    'The accepted window. Without it the computed one is accepted.',
-    '57..63 Ω',
-    'above 11 V',
-    '-0.1..0.1 V',
-    'open',
-  ).optional(),
-  windows: windows('114..126 Ω', 'below 0.5 V'),
-  outcomes: outcomesOfOne,
-};
+const readOneStep = step('read', "The loop's monitor reads it.", readOne);
 
 const measureStep = step('measure', 'Measures with a hand-held instrument.', { ...measured, drawing });
 
@@ -404,6 +291,8 @@ export const stepDefinitions = {
   'step-measure': measureStep,
   'step-measure-insulation': measureInsulationStep,
   'step-measure-current': measureCurrentStep,
+  'step-wiggle': wiggleStep,
+  'step-wiggle-measured': wiggleMeasuredStep,
   'step-read-codes': readCodesStep,
   'step-clear-codes': clearCodesStep,
   'step-inspect': inspectStep,
@@ -414,5 +303,12 @@ export const stepDefinitions = {
   'step-stop': stopStep,
   'step-run': runStep,
 } as const satisfies Readonly<
-  Record<`step-${Verb}` | 'step-read-several' | 'step-measure-insulation' | 'step-measure-current', z.ZodType>
+  Record<
+    | `step-${Verb}`
+    | 'step-read-several'
+    | 'step-measure-insulation'
+    | 'step-measure-current'
+    | 'step-wiggle-measured',
+    z.ZodType
+  >
 >;

@@ -147,6 +147,14 @@ export function touched(description: string, ...examples: Examples) {
     .meta(told('an id, a side or a terminal, a list of them, or `nothing`', description, examples));
 }
 
+/** One or several things that are moved by hand. */
+export function moved(description: string, ...examples: Examples) {
+  const one = z.string().regex(placePattern).meta({ 'x-expected': 'an id or a side of a connector' });
+  return z
+    .union([one, each(one)])
+    .meta(told('an id or a side of a connector, or a list of them', description, examples));
+}
+
 /** One or several things that are only looked at. */
 export function seen(description: string, ...examples: Examples) {
   return z

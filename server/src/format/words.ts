@@ -43,6 +43,7 @@ export const verbs = [
   'move',
   'read',
   'measure',
+  'wiggle',
   'read-codes',
   'clear-codes',
   'inspect',
@@ -72,6 +73,18 @@ export function measureForm(
   quantity: string | undefined,
 ): 'step-measure' | 'step-measure-insulation' | 'step-measure-current' {
   return quantity === 'insulation' || quantity === 'current' ? `step-measure-${quantity}` : 'step-measure';
+}
+
+/** What can be measured while something is moved. */
+export const watchable = ['resistance', 'voltage'] as const satisfies readonly Quantity[];
+
+/** The keys of a `wiggle` step by which something is measured by hand; beside `watch` none of them stands. */
+export const measuredMeanwhile = ['quantity', 'across', 'with', 'drawing'] as const;
+
+/** The definition of a `wiggle` step: a loop is watched, or something is measured by hand. null: nothing says which. */
+export function wiggleForm(has: (key: string) => boolean): 'step-wiggle' | 'step-wiggle-measured' | null {
+  if (has('watch')) return 'step-wiggle';
+  return measuredMeanwhile.some(has) ? 'step-wiggle-measured' : null;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { askedBy } from '../bench/asked.ts';
 import {
   coldResistance,
   filamentExponent,
@@ -89,7 +90,10 @@ export function basisInWords(model: PartModel, underPower: boolean): string | nu
 
 /** Whether a step of a procedure measures what parts have under power. */
 export function measuresVoltage({ steps }: Procedure): boolean {
-  return steps.some((step) => step.verb === 'measure' && step.quantity === 'voltage');
+  return steps.some((step) => {
+    const asked = askedBy(step);
+    return asked?.of === 'points' && asked.step.quantity === 'voltage';
+  });
 }
 
 const wireSources = {

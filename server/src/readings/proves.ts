@@ -40,6 +40,8 @@ function connectorsAround(
   step: Step,
   thing: Id,
 ): readonly Id[] | null {
+  // What is seen while something is moved shows what it does then, and no more.
+  if (step.verb === 'wiggle') return null;
   const asked = askedBy(step);
   if (asked?.of !== 'points' || !quantityFacts[asked.step.quantity].showsCircuit) return null;
   const reading = readings.at(step.index, asked.step.of);

@@ -1,11 +1,13 @@
+import { subjectsOf } from '../bench/asked.ts';
+import type { LoopReading, Measuring } from '../bench/asked.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Outcome, Step } from '../text/procedure.ts';
+import type { Outcome } from '../text/procedure.ts';
 import { classesRequired } from './classes.ts';
 import type { Reading } from './reading.ts';
 
 /* What the outcomes of a step say of one of its readings. */
 
-type Deciding = Extract<Step, { readonly verb: 'read' | 'measure' }>;
+export type Deciding = LoopReading | Measuring;
 
 /** Whether an outcome says that a reading lies within its window: by name, or as what all other outcomes leave over. */
 export function saysWithin(step: Deciding, outcome: Outcome, reading: Reading): boolean {
@@ -51,7 +53,7 @@ export function covers(names: readonly OutcomeName[], shown: ReadingClass): bool
 
 /** The names of the outcomes that are of one reading of a step alone. */
 export function namesFor(step: Deciding, of: string): readonly OutcomeName[] {
-  const isAlone = step.verb === 'measure' || step.loops.length === 1;
+  const isAlone = subjectsOf(step).length === 1;
   return (step.outcomes ?? [])
     .filter((outcome) => outcome.of === of || (isAlone && outcome.of === undefined))
     .map(({ name }) => name);

@@ -1,3 +1,4 @@
+import { askedBy } from '../bench/asked.ts';
 import { nodeOf, sameNodes } from '../bench/same-nodes.ts';
 import { namedNodes } from '../text/read-network.ts';
 import { grouped } from '../text/remembered.ts';
@@ -40,7 +41,10 @@ function dangling({ procedure }: Context): readonly Seen[] {
   if (!network.complete) return [];
   const same = sameNodes(procedure);
   const probed = new Set(
-    steps.flatMap((step) => (step.verb === 'measure' ? step.across.map((probe) => same(nodeOf(probe))) : [])),
+    steps.flatMap((step) => {
+      const asked = askedBy(step);
+      return asked?.of === 'points' ? asked.step.across.map((probe) => same(nodeOf(probe))) : [];
+    }),
   );
   const ends = network.elements.flatMap(({ path, between }) =>
     between.map((node, index) => ({ node, path: [...path, 'between', index] })),

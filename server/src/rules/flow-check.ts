@@ -100,6 +100,7 @@ function changes(step: Step | undefined): boolean {
     case 'inspect':
     case 'replace':
     case 'prove-dead':
+    case 'wiggle':
       return true;
     case 'ignition':
     case 'disconnect':

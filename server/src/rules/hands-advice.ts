@@ -23,6 +23,7 @@ const handledBy: Readonly<Record<Verb, readonly Handled[]>> = {
   remove: ['loads'],
   read: [],
   measure: [],
+  wiggle: ['connectors', 'parts'],
   'read-codes': [],
   'clear-codes': [],
   inspect: [],

@@ -1,3 +1,5 @@
+import { askedBy } from '../bench/asked.ts';
+import type { Measuring } from '../bench/asked.ts';
 import { connectorsProbed } from '../bench/hazards.ts';
 import { thingsAt } from '../text/mentioned.ts';
 import { isStage } from '../text/part-kinds.ts';
@@ -44,7 +46,12 @@ export function isOwn(procedure: Procedure, step: Step, { as, ids }: Meaning): b
   if (as === 'id' || ids.some((id) => isStage(procedure.parts.get(id)))) return false;
   // The terminals of a source, and the points that probes touch, have no ids.
   const isSwitched = step.verb === 'disconnect' || step.verb === 'reconnect';
-  return isSwitched || (step.verb === 'measure' && ids.some((id) => procedure.connectors.has(id)));
+  return isSwitched || (askedBy(step)?.of === 'points' && ids.some((id) => procedure.connectors.has(id)));
+}
+
+/** The connectors that probes touch. */
+function connectorsAcross({ across }: Measuring): readonly Id[] {
+  return across.flatMap((probe) => ('node' in probe ? [] : [probe.connector]));
 }
 
 /** What the step itself acts on. */
@@ -66,7 +73,9 @@ export function namedBy(step: Step): readonly Id[] {
     case 'remove':
       return [step.load];
     case 'measure':
-      return step.across.flatMap((probe) => ('node' in probe ? [] : [probe.connector]));
+      return connectorsAcross(step);
+    case 'wiggle':
+      return [...step.moved.map(({ id }) => id), ...(step.by === 'hand' ? connectorsAcross(step) : [])];
     case 'inspect':
     case 'do':
       return thingsAt(step.at).flatMap(({ id, members }) => [id, ...members]);

@@ -3,6 +3,7 @@ import { isFarSide, loadsAt, placeInWords, stateOf } from '../bench/hardware.ts'
 import { askedBy } from '../bench/asked.ts';
 import { changesOf, changesTo } from '../bench/changes.ts';
 import type { ChangeTo, ConnectorState } from '../bench/changes.ts';
+import { isOpenAsAWhole } from '../bench/moved.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import { connectedAfter, connectorWithLoads, loadItem, placeAfter, sourceItem } from '../bench/items.ts';
 import type { Issue } from '../bench/issue.ts';
@@ -38,6 +39,7 @@ function connectorWatcher(procedure: Procedure, id: Id): Watcher<Hardware> {
     step: (hardware, step, report) => {
       for (const issue of connectorIssues(procedure, id, hardware, step)) report(issue);
       for (const issue of seriesIssues(id, hardware, step)) report(issue);
+      for (const issue of halvesIssues(procedure, id, hardware, step)) report(issue);
       return item.step(hardware, step, report);
     },
   };
@@ -70,6 +72,16 @@ function seriesIssues(id: Id, hardware: Hardware, step: Step): readonly Issue[] 
   if (state === 'unplugged') return [];
   const message = `${id} is ${state} here: the current flows through its contact, not through the instrument. Unplug it first.`;
   return [{ ...impossible(id, message), underline: ['in'] }];
+}
+
+/** The halves of an open connector hang on different things: moved is the one that is named. */
+function halvesIssues(procedure: Procedure, id: Id, hardware: Hardware, step: Step): readonly Issue[] {
+  if (step.verb !== 'wiggle') return [];
+  const named = step.moved.find((one) => one.id === id && isOpenAsAWhole(one, hardware));
+  if (named === undefined) return [];
+  const sides = (procedure.connectors.get(id)?.sides ?? []).map((side) => `\`${id}.${side}\``);
+  const message = `${id} is unplugged here, and its halves hang on different things: name the one that is moved, ${sides.join(' or ')}.`;
+  return [{ ...impossible(id, message), immune: true, underline: named.place }];
 }
 
 /** Whether the connector of a source is open already is told of the source. */

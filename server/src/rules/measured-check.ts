@@ -1,3 +1,4 @@
+import { askedBy } from '../bench/asked.ts';
 import { standingBetween } from '../readings/standing.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { barIsClosed } from '../bench/hardware.ts';
@@ -52,8 +53,9 @@ function pastMonitor(procedure: Procedure, reading: Reading, { arrival }: GoodOn
 
 function acrossBar(procedure: Procedure, reading: Reading, { arrival }: GoodOnBench): Issue | null {
   const step = procedure.steps[reading.index];
-  if (step?.verb !== 'measure' || step.expect !== null) return null;
-  const [one, other] = step.across;
+  const asked = step === undefined ? null : askedBy(step);
+  if (asked?.of !== 'points' || asked.step.expect !== null) return null;
+  const [one, other] = asked.step.across;
   if ('node' in one || 'node' in other || one.connector !== other.connector) return null;
   const connector = procedure.connectors.get(one.connector);
   const bar = connector?.shortingBar ?? null;

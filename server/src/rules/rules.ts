@@ -35,6 +35,7 @@ import { expectExcludesGood } from './expect-excludes-good.ts';
 import { inertStage } from './inert-stage.ts';
 import { leavesTooMuch } from './leaves-too-much.ts';
 import { zeroWait } from './zero-wait.ts';
+import { movedWithStage } from './moved-with-stage.ts';
 import { insulationOnElectronics } from './insulation-on-electronics.ts';
 import { meterAcrossLive } from './meter-across-live.ts';
 import { monitorInTheWay } from './monitor-in-the-way.ts';
@@ -75,6 +76,7 @@ export const rules: readonly Rule[] = [
   unused,
   danglingNode,
   meterAcrossLive,
+  movedWithStage,
   insulationOnElectronics,
   poweredMeasurement,
   workUnderPower,

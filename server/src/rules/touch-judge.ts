@@ -69,10 +69,12 @@ export function judgeTouch(
   step: Step,
   touch: Touch,
 ): readonly Unsafe[] {
-  const { switches } = touch;
+  const { switches, isMoved = false } = touch;
+  // A stage that hangs on what is moved is looked for on the bench itself, by a rule of its own.
   const concerned = circuits
     .hazardsAt(touch.id)
-    .filter(({ sources }) => switches === undefined || !sources.includes(switches));
+    .filter(({ sources }) => switches === undefined || !sources.includes(switches))
+    .filter(({ isOfStages }) => !(isMoved && isOfStages));
   const concerns = ({ hazards }: Group): boolean => hazards.some((hazard) => concerned.includes(hazard));
   const { proven, hardware } = state.clock;
   const stateOf = (source: Id): 'never dead' | 'unproven' | 'proven' => {

@@ -1,4 +1,6 @@
+import type { LoopReading } from '../bench/asked.ts';
 import { classesToCover, covers, namesFor } from '../readings/says-within.ts';
+import type { Deciding } from '../readings/says-within.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
 import { outcomeNamesOf } from '../text/outcome-kinds.ts';
 import type { Outcome, Step } from '../text/procedure.ts';
@@ -32,6 +34,10 @@ export function missingOutcomes(context: Context, step: Step, index: number): re
       return missingClasses(context, step, step.outcomes, index);
     case 'measure':
       return missingOf(context, step, index, step.of) ?? [];
+    case 'wiggle':
+      return step.by === 'monitor'
+        ? missingClasses(context, step, step.outcomes, index)
+        : (missingOf(context, step, index, step.of) ?? []);
     case 'prove-dead':
       // What it does not name is known: dead goes on, live ends the work.
       return [];
@@ -45,7 +51,7 @@ function notNamed(required: readonly OutcomeName[], outcomes: readonly Outcome[]
 
 function missingClasses(
   context: Context,
-  step: Step & { verb: 'read' },
+  step: LoopReading,
   outcomes: readonly Outcome[],
   index: number,
 ): readonly string[] {
@@ -65,7 +71,7 @@ function missingClasses(
 /** The classes of one reading that no outcome covers; null where its window is not known. */
 function missingOf(
   { readings }: Context,
-  step: Step & { verb: 'read' | 'measure' },
+  step: Deciding,
   index: number,
   of: string,
 ): readonly ReadingClass[] | null {

@@ -3,9 +3,10 @@ import { drawsArcs, energyKey, energyOf, owesAsMuch } from '../bench/energy.ts';
 import type { Energy, EnergyOf, Tested } from '../bench/energy.ts';
 import type { Watcher } from '../bench/explore.ts';
 import { fragmentsOf, probed } from '../bench/fragments.ts';
-import type { FragmentIndex } from '../bench/fragments.ts';
+import type { FragmentIndex, Fragments } from '../bench/fragments.ts';
 import type { Issue } from '../bench/issue.ts';
 import type { Hardware } from '../bench/hardware.ts';
+import { fragmentsMoved, isOpenAsAWhole, movedBy } from '../bench/moved.ts';
 import { running } from '../bench/run.ts';
 import { touchesOf } from '../bench/touch.ts';
 import type { Touch } from '../bench/touch.ts';
@@ -13,11 +14,13 @@ import { zonesOf } from '../bench/supplies.ts';
 import type { Zone } from '../bench/supplies.ts';
 import { askedBy } from '../bench/asked.ts';
 import type { Measuring } from '../bench/asked.ts';
-import { isStage, partFacts } from '../text/part-kinds.ts';
+import { partFacts } from '../text/part-kinds.ts';
 import { membersOf } from '../text/mentioned.ts';
-import type { Id, Procedure, Step } from '../text/procedure.ts';
+import type { Id, Moved, Procedure, Step } from '../text/procedure.ts';
 import { quantityFacts } from '../text/quantity-kinds.ts';
+import { movedWithStage } from './moved-words.ts';
 import type { Context, Finder } from './rule.ts';
+import { stagesIn } from './stages-in.ts';
 import {
   arcAtContacts,
   chargedMeasurement,
@@ -48,7 +51,7 @@ function isAsked({ procedure, graph }: Context, zone: Zone): boolean {
   const fragments = fragmentsOf(procedure);
   return graph.steps.some(
     (step) =>
-      probed(fragments, step).some((index) => inside.has(index)) ||
+      [...probed(fragments, step), ...movedIn(fragments, step)].some((index) => inside.has(index)) ||
       (isPowered && worked(step).some((id) => fragments.of(id).some((index) => inside.has(index)))),
   );
 }
@@ -69,6 +72,10 @@ function watchZone(context: Context, zone: Zone): Watcher<Energy> {
     },
     take: (state, step, { taken }) => energy.taken(state, step, taken),
   };
+}
+
+function movedIn(fragments: Fragments, step: Step): readonly FragmentIndex[] {
+  return movedBy(step).flatMap((moved) => fragmentsMoved(fragments, moved));
 }
 
 /** Connectors, loads and things that a step works at. */
@@ -116,10 +123,8 @@ function judgeOf(
 
   const measuring = (state: Energy, step: Measuring): readonly Issue[] => {
     const piece = energy.piecesWith(state, here(probed(fragments, step)));
-    const stages = piece
-      .flatMap((index) => fragments.all[index]?.parts ?? [])
-      .filter((id) => isStage(procedure.parts.get(id)));
-    const issues: Issue[] = stages.length > 0 ? [initiatorProbed(step, [...new Set(stages)])] : [];
+    const stages = stagesIn(procedure, piece);
+    const issues: Issue[] = stages.length > 0 ? [initiatorProbed(step, stages)] : [];
     // An initiator there is told of already, and is the graver.
     if (step.tester !== null && stages.length === 0) {
       const weak = notBearing(procedure, piece, state.hardware, step.tester.volts);
@@ -133,6 +138,16 @@ function judgeOf(
       if (owed > 0) issues.push(chargedMeasurement(step, owed, whole));
     }
     return issues;
+  };
+
+  /** What is moved can part, and touch what it should not, where it is at fault. */
+  const moving = (state: Energy, step: Step, moved: Moved): readonly Issue[] => {
+    const at = fragmentsMoved(fragments, moved);
+    if (isOpenAsAWhole(moved, state.hardware)) return [];
+    const stages = stagesIn(procedure, energy.piecesWith(state, here(at)));
+    const issues = stages.length === 0 ? [] : [movedWithStage(procedure, state.hardware, moved, stages)];
+    const arcing = opening(state, step, moved.id, at);
+    return [...issues, ...arcing].map((issue) => ({ ...issue, underline: moved.place }));
   };
 
   /** Contacts that part, or meet, above the voltage at which they draw an arc. */
@@ -168,7 +183,8 @@ function judgeOf(
     const [left] = testTouched(procedure, energy, state, step);
     const issues = left === undefined ? [] : [stillTested(step, left.touch, left.test)];
     const asked = askedBy(step);
-    if (asked?.of === 'points') return [...issues, ...measuring(state, asked.step)];
+    const ofMoved = movedBy(step).flatMap((moved) => moving(state, step, moved));
+    if (asked?.of === 'points') return [...issues, ...measuring(state, asked.step), ...ofMoved];
     const ofConnectors = changesTo('connector', step)
       .filter(({ to, source }) => to !== 'unlocked' && source === null)
       .flatMap(({ id }) => opening(state, step, id, fragments.of(id)));
@@ -179,7 +195,7 @@ function judgeOf(
       const places = [...left, ...(at === null ? [] : [at])];
       return opening(state, step, id, places.flatMap(fragments.under));
     });
-    return [...issues, ...ofConnectors, ...ofLoads, ...replacing(state, step)];
+    return [...issues, ...ofMoved, ...ofConnectors, ...ofLoads, ...replacing(state, step)];
   };
 }
 

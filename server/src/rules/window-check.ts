@@ -3,6 +3,7 @@ import { showsOnlyNumbers, showsOnlyOpen } from '../readings/accepted.ts';
 import { classesOfGood, classesShown } from '../readings/classes.ts';
 import { subjectInWords } from '../readings/subject.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
+import { subjectsOf } from '../bench/asked.ts';
 import { reachable } from '../bench/graph.ts';
 import type { Edge } from '../bench/graph.ts';
 import type { OutcomeName, ReadingClass } from '../text/finding.ts';
@@ -176,9 +177,9 @@ function canBeSound(context: Context, index: number, edge: Edge): boolean {
     case 'read-codes':
       return true;
     case 'read':
-      return canShow(context, index, outcome, step.loops, step.outcomes ?? []);
     case 'measure':
-      return canShow(context, index, outcome, [step.of], step.outcomes ?? []);
+    case 'wiggle':
+      return canShow(context, index, outcome, subjectsOf(step), step.outcomes ?? []);
   }
 }
 

@@ -2,6 +2,7 @@ import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
 import { traceOf, wayInWords } from '../bench/trace.ts';
 import type { Related } from '../text/finding.ts';
+import type { Step } from '../text/procedure.ts';
 import type { Path } from '../text/where.ts';
 import type { Context, Seen } from './rule.ts';
 
@@ -28,6 +29,12 @@ export function expects(context: Context, reading: Reading): boolean {
   return step !== undefined && 'expect' in step && step.expect !== null;
 }
 
+/** The key that says what is read or measured. */
+function whatIsAsked(step: Step | undefined): Path {
+  if (step?.verb === 'wiggle') return [step.by === 'monitor' ? 'watch' : 'quantity'];
+  return step === undefined ? [] : [step.verb];
+}
+
 /** A finding about a reading, with the ways to the benches that it speaks of; the first one's is its path. */
 export function seen(
   context: Context,
@@ -51,7 +58,7 @@ export function seen(
     issue: {
       rule,
       subject: reading.of,
-      underline: underline ?? [reading.loop === null ? 'measure' : 'read'],
+      underline: underline ?? whatIsAsked(graph.steps[reading.index]),
       message,
       related,
     },

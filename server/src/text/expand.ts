@@ -139,6 +139,7 @@ function withTargets(step: ListedStep, moved: (target: Target) => Target): Liste
       return { ...step, to: moved(step.to) };
     case 'read':
     case 'measure':
+    case 'wiggle':
     case 'read-codes':
     case 'inspect':
       return { ...step, outcomes: step.outcomes?.map(led) ?? null };

@@ -28,6 +28,7 @@ const namedByVerb: Readonly<Record<Verb, Naming>> = {
   move: 'as-given',
   read: 'as-given',
   measure: 'nothing',
+  wiggle: 'as-given',
   'read-codes': 'as-given',
   'clear-codes': 'as-given',
   inspect: 'nothing',
@@ -42,6 +43,7 @@ const namedByVerb: Readonly<Record<Verb, Naming>> = {
 /** By key, of those that stand beside a verb. */
 const namedBeside: ReadonlyMap<string, Naming> = new Map([
   ['known', 'as-given'],
+  ['watch', 'as-given'],
   ['with', 'as-given'],
   ['across', 'as-given'],
   ['around', 'as-given'],

@@ -1,5 +1,5 @@
 import { thingsAt } from './mentioned.ts';
-import type { Id, Mentioned, Probe, Probed, Step } from './procedure.ts';
+import type { ByHand, Id, Mentioned, Probe, Probed, Step } from './procedure.ts';
 
 /** All ids that a step names: sources, instruments, loads, parts, connectors, assemblies and their members, loops. */
 export function namedInStep(step: Step): readonly Id[] {
@@ -22,12 +22,9 @@ export function namedInStep(step: Step): readonly Id[] {
     case 'read':
       return step.loops;
     case 'measure':
-      return [
-        step.with,
-        ...step.drawing,
-        ...(step.carrying?.kind === 'clamp' ? [step.carrying.part] : []),
-        ...step.across.flatMap(connectorAt),
-      ];
+      return namedByHand(step);
+    case 'wiggle':
+      return [...step.moved.map(({ id }) => id), ...(step.by === 'monitor' ? step.loops : namedByHand(step))];
     case 'read-codes':
     case 'clear-codes':
       return [step.monitor];
@@ -49,6 +46,11 @@ export function namedInStep(step: Step): readonly Id[] {
     case 'broken':
       return [];
   }
+}
+
+function namedByHand({ with: meter, drawing, carrying, across }: ByHand): readonly Id[] {
+  const clamped = carrying?.kind === 'clamp' ? [carrying.part] : [];
+  return [meter, ...drawing, ...clamped, ...across.flatMap(connectorAt)];
 }
 
 function meant({ id, members }: Mentioned): readonly Id[] {

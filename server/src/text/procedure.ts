@@ -329,6 +329,50 @@ interface Placed {
 /** Where hands are: at these things, at nothing, or the step does not say. */
 export type Hands = readonly Mentioned[] | 'nothing' | 'not said';
 
+/** What is accepted of a reading, and where its outcomes lead. */
+export interface Judged {
+  readonly expect: Expect | null;
+  readonly windows: readonly NamedWindow[];
+  /** In written order; null: no outcomes, the reading decides nothing. */
+  readonly outcomes: readonly Outcome[] | null;
+}
+
+/** What monitors read. */
+export interface ByMonitor extends Judged {
+  /** One loop, or several of one monitor or more. */
+  readonly loops: readonly Id[];
+}
+
+/** What a multimeter measures. */
+export interface ByHand extends Judged {
+  readonly quantity: Quantity;
+  /** Of a voltage the plus first; of a current the way that counts as positive. */
+  readonly across: readonly [Probe, Probe];
+  /** The same as people say it: `K30.monitor`, `bus-high..bus-low`. */
+  readonly of: string;
+  readonly with: Id;
+  /** Of insulation alone: the volts that the instrument puts there, and whether it has taken them away again. */
+  readonly tester: { readonly volts: number; readonly discharged: boolean } | null;
+  /** Of a current alone: a part that the clamp is around, or an unplugged connector that the instrument bridges. */
+  readonly carrying: Carrying | null;
+  /** Consumers that draw their current meanwhile, beside those that always do. */
+  readonly drawing: readonly Id[];
+}
+
+/** Something that is moved by hand: a part, a connector with both of its halves, or one half of it. */
+export interface Moved {
+  readonly id: Id;
+  readonly side?: Side;
+  /** From the keys of the step on. */
+  readonly place: Path;
+}
+
+/** What is moved, and for how many seconds. */
+interface Moving {
+  readonly moved: readonly Moved[];
+  readonly seconds: number;
+}
+
 /**
  * What a step does. `at` of `inspect` and `do` holds the connectors, parts and monitors that hands touch, `of` all that
  * is only looked at; sides and terminals are reduced to their connector.
@@ -356,33 +400,11 @@ export type Action =
   | { readonly verb: 'fit'; readonly load: Id; readonly at: Place }
   | { readonly verb: 'remove'; readonly load: Id }
   | { readonly verb: 'move'; readonly load: Id; readonly to: Place }
-  | {
-      readonly verb: 'read';
-      /** One loop, or several of one monitor or more. */
-      readonly loops: readonly Id[];
-      readonly expect: Expect | null;
-      readonly windows: readonly NamedWindow[];
-      /** In written order; null: no outcomes, the reading decides nothing. */
-      readonly outcomes: readonly Outcome[] | null;
-    }
-  | {
-      readonly verb: 'measure';
-      readonly quantity: Quantity;
-      /** Of a voltage the plus first; of a current the way that counts as positive. */
-      readonly across: readonly [Probe, Probe];
-      /** The same as people say it: `K30.monitor`, `bus-high..bus-low`. */
-      readonly of: string;
-      readonly with: Id;
-      /** Of insulation alone: the volts that the instrument puts there, and whether it has taken them away again. */
-      readonly tester: { readonly volts: number; readonly discharged: boolean } | null;
-      /** Of a current alone: a part that the clamp is around, or an unplugged connector that the instrument bridges. */
-      readonly carrying: Carrying | null;
-      /** Consumers that draw their current meanwhile, beside those that always do. */
-      readonly drawing: readonly Id[];
-      readonly expect: Expect | null;
-      readonly windows: readonly NamedWindow[];
-      readonly outcomes: readonly Outcome[] | null;
-    }
+  | ({ readonly verb: 'read' } & ByMonitor)
+  | ({ readonly verb: 'measure' } & ByHand)
+  /** The least and the most of what is seen meanwhile decide. */
+  | ({ readonly verb: 'wiggle'; readonly by: 'monitor' } & Moving & ByMonitor)
+  | ({ readonly verb: 'wiggle'; readonly by: 'hand' } & Moving & ByHand)
   | { readonly verb: 'read-codes'; readonly monitor: Id; readonly outcomes: readonly Outcome[] | null }
   | { readonly verb: 'clear-codes'; readonly monitor: Id }
   | {

@@ -5,13 +5,14 @@ import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Action, Id, Mentioned } from './procedure.ts';
 import { exact } from './quantities.ts';
-import { expectOf, windowsOf } from './read-expected.ts';
+import { judgedOf } from './read-judged.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
 import { lookedAtBy, placeOf, touchedBy, unlessUnread } from './read-places.ts';
 import { isMonitor } from './read-instruments.ts';
 import { isolates, readProof } from './read-high-voltage.ts';
 import { readMeasure } from './read-measure.ts';
 import { readRun } from './read-run.ts';
+import { readWiggle } from './read-wiggle.ts';
 import { goesWithAnother, ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
@@ -73,6 +74,8 @@ export function readAction(
       return readReading(values, context);
     case 'measure':
       return readMeasure(values, context);
+    case 'wiggle':
+      return readWiggle(values, context);
     case 'read-codes': {
       const monitor = one(word, at, ['instruments'], context);
       const outcomes = outcomesOfOne(context);
@@ -116,21 +119,15 @@ export function readAction(
 }
 
 function readReading(values: Values, context: ActionReader): Action | null {
-  const { path, reader } = context;
-  const named = written(values, 'read', path);
+  const named = written(values, 'read', context.path);
   const loops = all(named, ['loops'], context);
   if (entryOf(context.item, 'read')?.value.kind === 'list') {
     const outcomes = outcomesOfSeveral(named, context);
     if (loops === null || outcomes === 'unreadable') return null;
     return { verb: 'read', loops, expect: null, windows: [], outcomes };
   }
-  const expected = text(values, 'expect');
-  const expect =
-    expected === undefined ? null : expectOf(expected, 'resistance', [...path, 'expect'], reader.report);
-  const windows = windowsOf(values.windows, 'resistance', [...path, 'windows'], reader.report);
-  const outcomes = outcomesOfOne(context);
-  if (loops === null || windows === null || (expected !== undefined && expect === null)) return null;
-  return { verb: 'read', loops, expect, windows, outcomes };
+  const judged = judgedOf(values, 'resistance', context);
+  return loops === null || judged === null ? null : { verb: 'read', loops, ...judged };
 }
 
 function text(values: Values, key: string): string | undefined {

@@ -2,25 +2,32 @@ import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Carrying, Id, NodeName, Probe, Quantity } from './procedure.ts';
+import type { Action, ByHand, Carrying, Id, NodeName, Probe, Quantity } from './procedure.ts';
 import { hasSide } from './read-circuit.ts';
-import { expectOf, windowsOf } from './read-expected.ts';
 import { meterOf } from './read-high-voltage.ts';
+import { judgedOf } from './read-judged.ts';
 import { namedNodes, pinsOf } from './read-network.ts';
 import { positive } from './quantities.ts';
 import { ids } from './read-sources.ts';
 import { quantityFacts } from './quantity-kinds.ts';
-import { outcomesOfOne } from './read-outcomes.ts';
 import { areComplete } from './read-places.ts';
 import { someOf } from './some-of.ts';
 import type { Path } from './where.ts';
 
 /** null: something that it names could not be read, and a finding says so. */
 export function readMeasure(values: Readonly<Record<string, unknown>>, context: ActionReader): Action | null {
-  const { path } = context;
-  const { report } = context.reader;
   const quantity = quantities.find((one) => one === values.measure);
-  if (quantity === undefined) return null;
+  const measured = quantity === undefined ? null : measuredOf(quantity, values, context);
+  return measured === null ? null : { verb: 'measure', ...measured };
+}
+
+/** What a multimeter measures in a step; null where something that it names could not be read. */
+export function measuredOf(
+  quantity: Quantity,
+  values: Readonly<Record<string, unknown>>,
+  context: ActionReader,
+): ByHand | null {
+  const { path } = context;
   const carried = quantity === 'current' ? carriedOf(values, context) : null;
   const across =
     quantity === 'current'
@@ -30,32 +37,11 @@ export function readMeasure(values: Readonly<Record<string, unknown>>, context: 
   const drawing = drawingOf(values.drawing, quantity, context);
   const key = carrying?.kind === 'clamp' ? 'clamp' : quantity;
   const meter = meterOf(values.with, key, [...path, 'with'], context);
-  const expected = typeof values.expect === 'string' ? values.expect : null;
-  const expect = expected === null ? null : expectOf(expected, quantity, [...path, 'expect'], report);
   const tester = quantity === 'insulation' ? testerOf(values, context) : null;
-  const windows = windowsOf(values.windows, quantity, [...path, 'windows'], report);
-  const outcomes = outcomesOfOne(context);
-  if (
-    across === null ||
-    drawing === null ||
-    meter === null ||
-    windows === null ||
-    (expected !== null && expect === null)
-  )
-    return null;
+  const judged = judgedOf(values, quantity, context);
+  if (across === null || drawing === null || meter === null || judged === null) return null;
   if (quantity === 'insulation' && tester === null) return null;
-  return {
-    verb: 'measure',
-    quantity,
-    ...across,
-    with: meter,
-    tester,
-    carrying,
-    drawing,
-    expect,
-    windows,
-    outcomes,
-  };
+  return { quantity, ...across, with: meter, tester, carrying, drawing, ...judged };
 }
 
 /** Volts. At this and above nobody's word is taken for it that something is discharged (ISO 6469-3, class B). */
@@ -64,7 +50,7 @@ const provenFrom = 60;
 function testerOf(
   values: Readonly<Record<string, unknown>>,
   { path, reader: { report } }: ActionReader,
-): Extract<Action, { readonly verb: 'measure' }>['tester'] {
+): ByHand['tester'] {
   const written = values['at-voltage'];
   const at = [...path, 'at-voltage'];
   const volts = positive(typeof written === 'string' ? written : undefined, 'voltage', at, report);
@@ -78,7 +64,7 @@ function testerOf(
   return { volts, discharged };
 }
 
-type Across = Pick<Extract<Action, { readonly verb: 'measure' }>, 'across' | 'of'>;
+type Across = Pick<ByHand, 'across' | 'of'>;
 
 function acrossOf(written: unknown, path: Path, quantity: Quantity, context: ActionReader): Across | null {
   if (typeof written === 'string') return acrossSide(written, path, context);

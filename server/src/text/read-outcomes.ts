@@ -59,8 +59,7 @@ function outcomesMap({ item }: ActionReader): MapNode | null {
 }
 
 function listed(map: MapNode, path: Path, of: string | undefined, context: ActionReader): readonly Outcome[] {
-  const isRead =
-    entryOf(context.item, 'read') !== undefined || entryOf(context.item, 'measure') !== undefined;
+  const isRead = ['read', 'measure', 'wiggle'].some((verb) => entryOf(context.item, verb) !== undefined);
   const known = isRead ? classesOfOne : names;
   return map.entries.flatMap(({ key, value }): readonly Outcome[] => {
     const name = known.find((one) => one === key);

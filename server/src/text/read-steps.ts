@@ -9,6 +9,7 @@ import { keyAt, valueAt } from './problem.ts';
 import type { Action, Written } from './procedure.ts';
 import { readAction } from './read-action.ts';
 import type { Bench, Circuit } from './action-reader.ts';
+import { wiggleFormOf } from './read-wiggle.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty, nodeAt, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
@@ -111,7 +112,9 @@ function readStep(
     alsoKnown: verbs,
     missingAt: [...path, verb],
   };
-  const { values, bad } = checkEntry(definitionFor(verb, item), item, path, rules, reader.report);
+  const definition = definitionFor(verb, item, path, reader);
+  if (definition === null) return { ...written, ...idOf(item), ...broken };
+  const { values, bad } = checkEntry(definition, item, path, rules, reader.report);
   const unreadable = [...bad].some((key) => !commonKeys.has(key));
   const action = unreadable ? null : readAction(verb, values, item, path, index, reader, bench);
   return Object.assign(written, spokenOf(values), action ?? broken);
@@ -132,7 +135,14 @@ function idOf(item: Node): { readonly id?: string } {
   return id?.kind === 'scalar' && id.text !== '' && !isEmpty(id) ? { id: id.text } : {};
 }
 
-function definitionFor(verb: Verb, item: MapNode): DefinitionName & `step-${string}` {
+/** null: what stands in the step fits none of those of its verb, and that has been reported. */
+function definitionFor(
+  verb: Verb,
+  item: MapNode,
+  path: Path,
+  { report }: Reader,
+): (DefinitionName & `step-${string}`) | null {
+  if (verb === 'wiggle') return wiggleFormOf(item, path, report);
   if (verb === 'measure') return measureForm(textOf(entryOf(item, 'measure')?.value));
   if (verb !== 'read') return `step-${verb}`;
   return entryOf(item, 'read')?.value.kind === 'list' ? 'step-read-several' : 'step-read';

@@ -1,4 +1,4 @@
-import { formsOf, isKindSection, measureForm } from '../format/words.ts';
+import { formsOf, isKindSection, measureForm, wiggleForm } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
@@ -40,6 +40,7 @@ function stepDefinition(item: Node): DefinitionName | null {
   const [verb] = verbsIn(item);
   if (verb === undefined) return entryOf(item, 'section') === undefined ? null : 'section';
   if (verb === 'measure') return measureForm(textOf(entryOf(item, 'measure')?.value));
+  if (verb === 'wiggle') return wiggleForm((key) => entryOf(item, key) !== undefined) ?? 'step-wiggle';
   if (verb === 'read' && entryOf(item, 'read')?.value.kind === 'list') return 'step-read-several';
   return `step-${verb}`;
 }

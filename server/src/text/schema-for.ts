@@ -1,4 +1,4 @@
-import { formsOf, isKindSection, measureForm, verbs } from '../format/words.ts';
+import { formsOf, isKindSection, measureForm, verbs, wiggleForm } from '../format/words.ts';
 import type { DefinitionName } from '../format/definitions.ts';
 import { schemaAt } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
@@ -38,6 +38,10 @@ function definitionsFor(section: string, beside: ReadonlyMap<string, string>): r
     const verb = verbs.find((one) => beside.has(one));
     if (verb === undefined) return [];
     if (verb === 'measure') return [measureForm(beside.get('measure'))];
+    if (verb === 'wiggle') {
+      const form = wiggleForm((key) => beside.has(key));
+      return form === null ? ['step-wiggle', 'step-wiggle-measured'] : [form];
+    }
     return verb === 'read' && beside.get('read')?.startsWith('[') === true
       ? ['step-read-several']
       : [`step-${verb}`];

@@ -1,5 +1,5 @@
 import { formatWait } from '../quantity/quantity.ts';
-import type { Carrying, Mentioned, Step } from './procedure.ts';
+import type { ByHand, Carrying, Mentioned, Moved, Step } from './procedure.ts';
 
 /** A step in a few words, as it is written: `unplug K30`. */
 export function stepInWords(step: Step): string {
@@ -26,7 +26,11 @@ export function stepInWords(step: Step): string {
     case 'read':
       return `read ${step.loops.join(', ')}`;
     case 'measure':
-      return `measure ${step.quantity} ${whereMeasured(step.carrying)} ${step.of}`;
+      return `measure ${measuredInWords(step)}`;
+    case 'wiggle': {
+      const watched = step.by === 'monitor' ? step.loops.join(', ') : measuredInWords(step);
+      return `wiggle ${step.moved.map(movedInWords).join(', ')} for ${formatWait(step.seconds)}, watching ${watched}`;
+    }
     case 'read-codes':
     case 'clear-codes':
       return `${step.verb} ${step.monitor}`;
@@ -45,6 +49,15 @@ export function stepInWords(step: Step): string {
     case 'broken':
       return 'not readable';
   }
+}
+
+function measuredInWords({ quantity, carrying, of }: ByHand): string {
+  return `${quantity} ${whereMeasured(carrying)} ${of}`;
+}
+
+/** `K30.monitor`, or the id alone. */
+export function movedInWords({ id, side }: Moved): string {
+  return side === undefined ? id : `${id}.${side}`;
 }
 
 /** The word between what is measured and where. */

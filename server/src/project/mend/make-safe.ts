@@ -177,6 +177,8 @@ function needsPower(step: Step): boolean {
     case 'stop':
     case 'go':
       return true;
+    case 'wiggle':
+      return step.by === 'monitor';
     case 'disconnect':
     case 'wait':
     case 'prove-dead':
