@@ -8,6 +8,7 @@ import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { lampEarth } from '../jobs/lamp-earth.ts';
+import { pedal } from '../jobs/pedal.ts';
 
 /* The card of a procedure that measures a network by hand. */
 
@@ -45,6 +46,13 @@ test('lists what stands between the points, and draws no loop', () => {
   const html = cardHtml(model);
   expect(html).toContain('<h2>The network</h2>');
   expect(html).not.toContain('Each loop is drawn');
+});
+
+test('says where the wiper of a potentiometer leads, and where it may stand', () => {
+  const row = cardOf(pedal.text).network?.rows.find(({ what }) => plainWords(what).startsWith('pedal'));
+  expect(row === undefined ? '' : `${row.from} | ${plainWords(row.what)} | ${row.to}`).toBe(
+    'track-supply | pedal, potentiometer, wiper at wiper, track 0.8..1.2 kΩ, wiper at 12..88 % from its first end | track-ground',
+  );
 });
 
 test('marks what is live', () => {

@@ -4,6 +4,7 @@ import { finish } from '../../server/src/bench/work.ts';
 import { hover } from '../../server/src/editor/hover.ts';
 import { template } from '../../server/src/editor/template.ts';
 import { atCursor } from './opened.ts';
+import { pedal } from '../jobs/pedal.ts';
 
 /** What the hover says where `|` is put into the template, in place of `before`. */
 function said(before: string, marked: string): string {
@@ -113,6 +114,15 @@ describe('the hover in a network', () => {
   test('of a node says what ends there', () => {
     expect(about('across: [bus-high, ground]', 'across: [bus-|high, ground]')).toBe(
       '**bus-high**: node of front-wire-high, rear-wire-high, door-wire-high',
+    );
+  });
+
+  test('of a potentiometer says its track and where its wiper may stand', () => {
+    const { document, position } = atCursor(
+      pedal.text.replace('{ part: pedal, between', '{ part: ped|al, between'),
+    );
+    expect((finish(hover(document, position))?.contents as { value: string } | undefined)?.value).toBe(
+      '**pedal**: potentiometer, track 0.8..1.2 kΩ, wiper at 12..88 % from its first end',
     );
   });
 

@@ -1,181 +1,150 @@
 import type { Job } from './job.ts';
 
-/** A wheel speed sensor that comes and goes: the harness is moved under power, and then piece by piece in ohms. */
+/** Two kinds of wheel-speed sensor: one draws 7 or 14 mA as teeth pass, the other is a coil that is measured in ohms. */
 export const wheelSensor: Job = {
-  name: 'wheel sensor, intermittent',
+  name: 'wheel-speed sensors',
   text: `format: 1
-title: Wheel speed sensor comes and goes - find the wire or contact that moves
-conditions: { ambient: 10..35 °C }
+title: Wheel-speed sensors - current of the front one, coil of the rear one
 sources:
-  battery: { kind: battery, voltage: 12.2..14.5 V, feeds: [pull-up], wait: 0 s }
-  sensor-supply: { kind: regulated, voltage: 5 V ± 2 %, from: battery, resistance: 0.1 Ω, needs: ignition-on, after-run: 0 s }
+  battery: { kind: battery, voltage: 11.8..12.8 V, feeds: [rear-input], wait: 1 min }
+  sensor-supply: { kind: regulated, voltage: 11.5..12.5 V, resistance: 10..20 Ω, from: battery, needs: ignition-on, after-run: 5 s }
 instruments:
   hand-meter:
     kind: multimeter
-    resistance:
-      range: 0..40 Ω
-      accuracy: 0.5 % + 2 digits
-      resolution: 0.01 Ω
-      test-current: 1 mA
-      further: [{ range: 0..4 kΩ, accuracy: 0.5 % + 2 digits, resolution: 1 Ω }]
-    voltage: { range: 0..20 V, accuracy: 0.5 % + 2 digits, resolution: 0.01 V, input: 10 MΩ }
-    zeroed: true
+    current: { range: 0..40 mA, accuracy: 1 % + 3 digits, resolution: 0.01 mA, burden: 1..5 Ω }
+    resistance: { range: 0..4 kΩ, accuracy: 0.5 % + 2 digits, resolution: 1 Ω, test-current: 1 mA }
+    leads: 0.1..0.3 Ω
 parts:
-  pull-up: { kind: resistor, resistance: 1.0 kΩ ± 1 % }
-  signal-wire: { kind: cable, wire: 0.5 mm², length: 1.8 m }
-  return-wire: { kind: cable, wire: 0.5 mm², length: 1.8 m }
-  sensor-coil: { kind: coil, resistance: 1.1 kΩ ± 5 %, temperature: 10..60 °C }
+  front-sensor: { kind: consumer, draws: 7 mA ± 1.4 mA, always: true }
+  front-tooth: { kind: consumer, draws: 7 mA ± 1.4 mA }
+  shunt: { kind: resistor, resistance: 49..51 Ω }
+  rear-coil: { kind: coil, resistance: 1.1 kΩ ± 8 %, temperature: -10..40 °C }
+  rear-input: { kind: resistor, resistance: 8..12 kΩ }
 connectors:
-  K4: { contact: 2..15 mΩ, sides: [unit, wheel] }
-  K9: { contact: 2..15 mΩ, sides: [loom, hub] }
+  K61: { contact: 2..15 mΩ, sides: [harness, sensor] }
+  K62: { contact: 2..15 mΩ, sides: [harness, sensor] }
+assemblies:
+  front-wheel-sensor: [front-sensor, front-tooth]
 network:
-  - { source: sensor-supply, between: [supply, ground] }
-  - { part: pull-up, between: [supply, signal] }
-  - { connector: K4, pin: 1, between: [signal, arch-signal] }
-  - { part: signal-wire, between: [arch-signal, loom-signal] }
-  - { connector: K9, pin: 1, between: [loom-signal, coil-one] }
-  - { part: sensor-coil, between: [coil-one, coil-two] }
-  - { connector: K9, pin: 2, between: [loom-return, coil-two] }
-  - { part: return-wire, between: [arch-return, loom-return] }
-  - { connector: K4, pin: 2, between: [ground, arch-return] }
+  - { source: sensor-supply, between: [front-supply, ground] }
+  - { connector: K61, pin: 1, between: [front-supply, front-plus] }
+  - { part: front-sensor, between: [front-plus, front-return] }
+  - { part: front-tooth, between: [front-plus, front-return] }
+  - { part: shunt, between: [front-return, ground] }
+  - { part: rear-input, between: [rear-high, rear-low] }
+  - { connector: K62, pin: 1, between: [rear-high, rear-one] }
+  - { connector: K62, pin: 2, between: [rear-low, rear-two] }
+  - { part: rear-coil, between: [rear-one, rear-two] }
 steps:
+  - ignition: off
+  - wait: 5 s
+  - unplug: K61
   - ignition: on
-  - wiggle: [signal-wire, return-wire, K9]
-    id: under-power
-    quantity: voltage
-    across: [signal, ground]
+  - measure: current
+    in: [K61.harness.1, K61.sensor.1]
     with: hand-meter
-    for: 2 min
-    note: Turn the wheel from lock to lock meanwhile.
-    outcomes: { within: quiet, else: next }
+    note: The wheel stands with a gap before the sensor.
+    outcomes: { within: next, else: front }
+  - measure: current
+    in: [K61.harness.1, K61.sensor.1]
+    with: hand-meter
+    drawing: front-tooth
+    note: The wheel is turned until a tooth stands before the sensor.
+    outcomes: { within: next, else: front }
   - ignition: off
-  - unplug: K4
-  - wiggle: [signal-wire, return-wire, K9]
-    id: in-ohms
-    quantity: resistance
-    across: K4.wheel
+  - wait: 5 s
+  - plug: K61
+  - unplug: K62
+  - wait: 1 min
+  - measure: resistance
+    across: K62.sensor
     with: hand-meter
-    for: 2 min
-    outcomes: { within: at-unit, else: next }
-  - unplug: K9
-  - wiggle: [signal-wire, K9.loom]
-    quantity: resistance
-    across: [K4.wheel.1, K9.loom.1]
-    with: hand-meter
-    for: 1 min
-    expect: 0.03..0.2 Ω
-    outcomes: { within: next, else: signal }
-  - wiggle: [return-wire, K9.loom]
-    quantity: resistance
-    across: [K4.wheel.2, K9.loom.2]
-    with: hand-meter
-    for: 1 min
-    expect: 0.03..0.2 Ω
-    outcomes: { within: next, else: return }
-  - conclude: [K9, sensor-coil]
-  - go: restore
-  - conclude: signal-wire
-    id: signal
-  - go: restore
-  - conclude: return-wire
-    id: return
-  - plug: K9
-    id: restore
-  - plug: K4
-  - stop: Mend what was concluded, by a procedure of its own.
-  - plug: K4
-    id: at-unit
-  - stop: The harness and the sensor are quiet. Look at K4 and the unit.
+    outcomes: { within: sound, else: rear }
+  - plug: K62
+    id: sound
+  - stop: Both sensors are sound.
+  - conclude: rear-coil
+    id: rear
+  - plug: K62
+  - stop: The rear sensor is not sound. Ask the workshop lead.
+  - conclude: front-wheel-sensor
+    id: front
   - ignition: off
-    id: quiet
-  - stop: Nothing came and went. Ask for a drive with a recorder.
+  - wait: 5 s
+  - plug: K61
+  - stop: The front sensor is not sound. Ask the workshop lead.
 `,
   mutants: [
     {
-      story: 'the open connector is named as a whole, and nobody knows which half',
-      changes: [['  - wiggle: [signal-wire, K9.loom]\n', '  - wiggle: [signal-wire, K9]\n']],
-      finds: ['error impossible K9'],
-    },
-    {
-      story: 'resistance is watched with the ignition still on',
-      changes: [['  - ignition: off\n  - unplug: K4\n', '']],
-      finds: ['error powered-measurement K4.wheel'],
-    },
-    {
-      story: 'the only outcome that is bad is a broken wire',
+      story: 'nobody turns the wheel to a tooth',
       changes: [
         [
-          '    for: 2 min\n    outcomes: { within: at-unit, else: next }\n',
-          '    for: 2 min\n    outcomes: { within: at-unit, open: next }\n',
+          '    drawing: front-tooth\n    note: The wheel is turned until a tooth stands before the sensor.\n',
+          '    expect: 11..17 mA\n',
         ],
       ],
-      finds: ['error uncovered -'],
+      finds: ['warning expect-excludes-good K61.harness.1..K61.sensor.1'],
     },
     {
-      story: 'whatever is seen, the work goes on in the same way',
-      changes: [['outcomes: { within: quiet, else: next }', 'outcomes: { within: next, else: next }']],
-      finds: ['warning no-difference -'],
+      story: 'the ignition stays off while the current is measured',
+      changes: [['  - unplug: K61\n  - ignition: on\n', '  - unplug: K61\n']],
+      finds: ['warning nothing-flows K61.harness.1..K61.sensor.1'],
     },
     {
-      story: 'a window by guess, in which a broken wire passes as sound',
+      story: 'the plug of the unit is open too while the current is measured',
+      changes: [
+        ['  K62: {', '  K63: { contact: 2..15 mΩ, sides: [unit, harness] }\n  K62: {'],
+        [
+          '  - { part: shunt, between: [front-return, ground] }',
+          '  - { connector: K63, pin: 1, between: [unit-return, front-return] }\n  - { part: shunt, between: [unit-return, ground] }',
+        ],
+        ['  - unplug: K61\n', '  - unplug: K61\n  - unplug: K63\n'],
+        ['  - plug: K61\n  - unplug: K62', '  - plug: K61\n  - plug: K63\n  - unplug: K62'],
+      ],
+      finds: ['warning nothing-flows K61.harness.1..K61.sensor.1'],
+    },
+    {
+      story: 'the instrument is held across the mated plug',
+      changes: [
+        ['  - unplug: K61\n', ''],
+        ['  - plug: K61\n  - unplug: K62', '  - unplug: K62'],
+      ],
+      finds: ['error impossible K61'],
+    },
+    {
+      story: 'the coil is measured through the input of the unit',
+      changes: [['  - unplug: K62\n  - wait: 1 min\n', '']],
+      finds: ['error powered-measurement K62.sensor'],
+    },
+    {
+      story: 'the resistance of the front sensor is measured, of which only its current is known',
       changes: [
         [
-          '    for: 2 min\n    note: Turn the wheel',
-          '    for: 2 min\n    expect: 2..6 V\n    note: Turn the wheel',
+          '  - plug: K61\n  - unplug: K62\n',
+          '  - measure: resistance\n    across: [front-plus, front-return]\n    with: hand-meter\n  - plug: K61\n  - unplug: K62\n',
         ],
       ],
-      finds: ['warning expect-admits-fault signal..ground'],
+      finds: ['error monitor-in-the-way front-sensor'],
     },
     {
-      story: 'the wire is replaced, and that nothing shows while it is moved passes as the proof',
+      story: 'the coil is expected as it is at 20 °C alone',
       changes: [
         [
-          '  - plug: K9\n    id: restore\n  - plug: K4\n  - stop: Mend what was concluded, by a procedure of its own.\n',
-          `  - replace: signal-wire
-    id: restore
-  - plug: K9
-  - plug: K4
-  - ignition: on
-  - wiggle: signal-wire
-    quantity: voltage
-    across: [signal, ground]
-    with: hand-meter
-    for: 1 min
-    outcomes: { within: repaired, else: again }
-  - stop: The wire is mended.
-    id: repaired
-  - stop: It still comes and goes. Ask the workshop lead.
-    id: again
-    leaves: [repair]
-`,
+          '    across: K62.sensor\n    with: hand-meter\n',
+          '    across: K62.sensor\n    with: hand-meter\n    expect: 1050..1150 Ω\n',
         ],
       ],
-      finds: ['warning repair-not-verified signal-wire'],
+      finds: ['warning expect-excludes-good K62.sensor'],
     },
     {
-      story: 'both things to watch at once',
-      changes: [
-        [
-          '    across: [K4.wheel.2, K9.loom.2]\n',
-          '    across: [K4.wheel.2, K9.loom.2]\n    watch: sensor-loop\n',
-        ],
-      ],
-      finds: ['error wrong-value quantity'],
+      story: 'a range that ends at 10 mA',
+      changes: [['current: { range: 0..40 mA', 'current: { range: 0..10 mA']],
+      finds: ['error unfit-meter K61.harness.1..K61.sensor.1'],
     },
     {
-      story: 'the sensor hangs on 48 V, and its contacts are moved while that is on',
-      changes: [
-        ['voltage: 5 V ± 2 %, from', 'voltage: 48 V ± 2 %, from'],
-        ['range: 0..20 V,', 'range: 0..60 V,'],
-      ],
-      finds: ['error work-under-power signal-wire', 'error work-under-power K9'],
-    },
-    {
-      story: 'a colleague writes it into a note, where nobody checks it',
-      changes: [
-        ['    note: Turn the wheel from lock to lock meanwhile.\n', '    note: Wiggle K4 as well.\n'],
-      ],
-      finds: ['warning hands-in-text K4'],
+      story: 'the sensor is exchanged for a consumer that is not drawn by name',
+      changes: [['    drawing: front-tooth\n', '    drawing: shunt\n']],
+      finds: ['error wrong-id shunt'],
     },
   ],
 };

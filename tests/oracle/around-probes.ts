@@ -2,7 +2,7 @@ import type { Id, Procedure } from '../../server/src/text/procedure.ts';
 import { ohmsAcross, shownAcross, soundVolts } from './measured.ts';
 import { namedIn } from './node-names.ts';
 import type { Interval, Shown } from './values.ts';
-import { allWays, asBuilt, hangingOn, isOn, joinedBySources, pointsOf } from './ways.ts';
+import { allWays, asBuilt, hangingOn, isOn, joinedBySources, plain, pointsOf } from './ways.ts';
 import type { Measuring, Way } from './ways.ts';
 import type { World } from './world.ts';
 
@@ -24,7 +24,8 @@ function faulty(procedure: Procedure, ways: readonly Way[]): Way[][] {
   return ways.flatMap((way): Way[][] => {
     if (way.thing === null || way.isRung === true) return [];
     const others = ways.filter((one) => one !== way);
-    const bridged = { ...way, ohms: { least: 0, most: 0 } };
+    const { a, b, thing } = way;
+    const bridged = { ...plain, a, b, thing };
     return procedure.parts.has(way.thing) ? [others, [...others, bridged]] : [others];
   });
 }

@@ -1,5 +1,7 @@
 import type { Id, Multimeter, Procedure } from '../../server/src/text/procedure.ts';
 import { obstacle } from './network.ts';
+import { overTrack } from './on-track.ts';
+import type { OnTrack } from './on-track.ts';
 import { ohmsBetween, potentialOf } from './solve.ts';
 import type { Link } from './solve.ts';
 import { shownBy } from './values.ts';
@@ -21,11 +23,14 @@ export function ohmsAcross(step: Measuring, ways: readonly Way[]): Interval | nu
   const [from, to] = pointsOf(step);
   const met = [...between(ways, from, to)];
   if (met.some(({ ohms }) => ohms === null)) return null;
-  return {
-    least: ohmsBetween(end(met, 'least'), from, to),
-    most: ohmsBetween(end(met, 'most'), from, to),
-  };
+  const sides = met.filter(({ onTrack }) => onTrack !== undefined);
+  const others = met.filter(({ onTrack }) => onTrack === undefined);
+  const over = (which: keyof Interval): Interval =>
+    overTrack(end(others, which), onTracks(sides), (links) => ohmsBetween(links, from, to), sides);
+  return { least: over('least').least, most: over('most').most };
 }
+
+const onTracks = (ways: readonly Way[]): OnTrack[] => ways.flatMap(({ onTrack }) => onTrack ?? []);
 
 /** Every choice of one end for each way. */
 function corners(ways: readonly Way[]): Link[][] {
@@ -138,17 +143,22 @@ function voltsWith(
       [...new Set([least, most])].flatMap((each) => sofar.map((held) => [...held, [plus, each] as const])),
     [[['ground', 0]]],
   );
-  const found = corners([...met]).flatMap((links) =>
+  const sides = [...met].filter(({ onTrack }) => onTrack !== undefined);
+  const others = [...met].filter(({ onTrack }) => onTrack === undefined);
+  const found = corners(others).flatMap((links) =>
     volts.map((potentials) => {
-      const at = (node: string) => potentialOf(links, new Map(potentials), node);
-      const [one, other] = [at(from), at(to)];
-      // What hangs on nothing but the meter has no voltage over its other probe.
-      return one === null || other === null ? 0 : one - other;
+      const drop = (all: readonly Link[]): number => {
+        const at = (node: string) => potentialOf(all, new Map(potentials), node);
+        const [one, other] = [at(from), at(to)];
+        // What hangs on nothing but the meter has no voltage over its other probe.
+        return one === null || other === null ? 0 : one - other;
+      };
+      return overTrack(links, onTracks(sides), drop, sides);
     }),
   );
   // Too many to be arguments of one call.
   return found.reduce<Interval>(
-    ({ least, most }, each) => ({ least: Math.min(least, each), most: Math.max(most, each) }),
+    (all, each) => ({ least: Math.min(all.least, each.least), most: Math.max(all.most, each.most) }),
     { least: Infinity, most: -Infinity },
   );
 }

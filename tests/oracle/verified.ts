@@ -61,7 +61,7 @@ function areLeftOut(
 }
 
 const ages = ({ parts }: Procedure, id: Id): boolean =>
-  !['thermistor', 'rtd'].includes(parts.get(id)?.kind ?? 'connector');
+  !['thermistor', 'rtd', 'potentiometer'].includes(parts.get(id)?.kind ?? 'connector');
 
 const more = ({ least, most }: Interval, added: number): Interval => ({
   least: least + added,

@@ -1,4 +1,6 @@
 import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import { sideOhms } from './on-track.ts';
+import type { OnTrack } from './on-track.ts';
 import { ohmsOf } from './resistance.ts';
 import { rungs } from './values.ts';
 import type { Interval } from './values.ts';
@@ -22,6 +24,8 @@ export interface Way {
   readonly loop: Id | null;
   /** A load or a closed bar, across the pins of its connector. */
   readonly isRung?: true;
+  /** One side of the wiper of a potentiometer. */
+  readonly onTrack?: OnTrack;
 }
 
 export const plain = { ohms: { least: 0, most: 0 }, thing: null, monitor: null, source: null, loop: null };
@@ -81,10 +85,27 @@ export function isOn({ regulated }: Procedure, world: World, source: Id): boolea
   return world.connected[supply.from ?? ''] === true && (!supply.needsIgnition || world.ignition);
 }
 
+/** Both sides of a wiper, and what leads from the track to where the wiper is connected. */
+function waysOfTrack(
+  { parts }: Procedure,
+  id: Id,
+  [first, wiper, second]: readonly [string, string, string],
+): Way[] {
+  const { resistance, wiper: place = null } = parts.get(id) ?? {};
+  const at = `on ${id}`;
+  const side = (end: 'first' | 'second', a: string): Way => {
+    if (resistance?.kind !== 'stated' || place === null) return { ...plain, a, b: at, ohms: null, thing: id };
+    const onTrack = { id, end, track: resistance.resistance, place };
+    return { ...plain, a, b: at, ohms: sideOhms(onTrack), thing: id, onTrack };
+  };
+  return [side('first', first), side('second', second), { ...plain, a: at, b: wiper, thing: id }];
+}
+
 function waysOfNetwork(procedure: Procedure, world: World): Way[] {
   return procedure.network.elements.flatMap((element): Way[] => {
     const { id } = element;
-    const [a, b] = element.between;
+    const [a, b, third] = element.between;
+    if (third !== undefined) return waysOfTrack(procedure, id, [a, b, third]);
     if (element.kind === 'part') return [{ ...plain, a, b, ohms: ohmsOfPart(procedure, id), thing: id }];
     if (element.kind !== 'connector')
       return isOn(procedure, world, id) ? [{ ...plain, a, b, source: id }] : [];

@@ -37,6 +37,11 @@ const plainParts: readonly Plain[] = [
   { kind: 'rtd', r0: '100 Ω', class: 'B', temperature: '-50..150 °C' },
 ];
 
+const pedals: readonly Plain[] = [
+  { kind: 'potentiometer', track: '1 kΩ ± 20 %', wiper: '10..90 %' },
+  { kind: 'potentiometer', track: '100..120 Ω', wiper: '40 % ± 5 %' },
+];
+
 function elementsOf(
   chance: Chance,
   nodes: readonly string[],
@@ -61,6 +66,13 @@ function elementsOf(
     const before = element.between;
     element.between = atTerminal(chance, network, element);
     if (!standBetweenTwo(network)) element.between = before;
+  }
+  if (chance.happens(0.25)) {
+    parts.pedal = chance.pick(pedals);
+    const first = chance.pick(nodes);
+    const wiper = chance.pick(nodes.filter((node) => node !== first));
+    const second = chance.pick(nodes.filter((node) => node !== first && node !== wiper));
+    network.push({ part: 'pedal', between: [first, wiper, second] });
   }
   return { parts, network };
 }

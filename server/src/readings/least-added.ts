@@ -23,7 +23,10 @@ export function leastAdded(
     const id = ownerOf(element);
     const part = parts.get(id);
     const counts = part === undefined ? loads.has(id) : partFacts[part.kind].sizesFaults;
-    return counts ? [resistanceWithin(element.part, ranges).nominal] : [];
+    if (!counts) return [];
+    // Of a potentiometer the whole track.
+    if (element.part.kind === 'track') return [element.part.track.nominal];
+    return part?.kind === 'potentiometer' ? [] : [resistanceWithin(element.part, ranges).nominal];
   });
   if (nominals.length === 0) return loop === null ? null : leastInLoop;
   return Math.max(leastOf(nominals) / 10, loop === null ? 0 : leastInLoop);

@@ -1,37 +1,77 @@
 import { nameGroups } from '../bench/name-groups.ts';
 import type { Reading } from '../readings/reading.ts';
+import type { Seen as ReadingSeen } from '../readings/subject.ts';
 import { subjectInWords } from '../readings/subject.ts';
+import type { Id } from '../text/procedure.ts';
 import type { Context, Finder, Seen } from './rule.ts';
 import { byReading, known, seen } from './window-sides.ts';
 import type { Side } from './window-sides.ts';
+import { listed } from './words.ts';
 
-/* Drops of voltage that are measured where no current flows: they are zero, whatever the resistance is. */
+/* Drops of voltage, and currents, that are measured where no current flows: they are zero, whatever the resistance is. */
 
 export const nothingFlowsFinder: Finder = { check: (context) => byReading(context, nothingFlows) };
 
 function nothingFlows(context: Context, reading: Reading): Seen | null {
-  if (reading.quantity !== 'voltage') return null;
+  const step = context.graph.steps[reading.index];
+  const drawing = step?.verb === 'measure' ? step.drawing : [];
   const sides = known(reading);
   const [nearest] = sides;
-  if (nearest === undefined || !sides.every((side) => carriesNothing(reading, side))) return null;
-  const message =
-    `No current flows through what lies between the probes here, so ${subjectInWords(reading)} is zero whatever resistance there is. ` +
-    'Switch on first what draws current through it.';
-  return seen(context, reading, 'nothing-flows', message, [nearest], ['across']);
+  if (nearest === undefined || !sides.every((side) => isZero(side) && carriesNothing(reading, side, drawing)))
+    return null;
+  return seen(context, reading, 'nothing-flows', messageOf(reading, drawing), [nearest], underlined(reading));
 }
 
-/** Less than this many volts is nothing but the rounding of sums. */
-const noVoltage = 1e-9;
+function messageOf(reading: Reading, drawing: readonly Id[]): string {
+  const zero = `${subjectInWords(reading)} is zero whatever resistance there is`;
+  if (drawing.length > 0)
+    return `No current flows here, although ${listed(drawing)} should draw one, so ${zero}. Connect and switch on first what feeds it, close its circuit, and measure where its current flows.`;
+  if (reading.quantity === 'current')
+    return `Nothing but the instrument connects the two terminals here, so ${zero}. Close the rest of the circuit first.`;
+  return `No current flows through what lies between the probes here, so ${zero}. Switch on first what draws current through it.`;
+}
+
+/** The key that says where it is measured. */
+function underlined({ carrying }: Reading): readonly string[] {
+  if (carrying === null) return ['across'];
+  return [carrying.kind === 'clamp' ? 'around' : 'in'];
+}
+
+/** Less than this many volts or amperes is nothing but the rounding of sums. */
+const nothing = 1e-9;
+
+function isZero({ circuit }: Side): boolean {
+  if (circuit === 'open' || circuit === 'unknown') return false;
+  return Math.max(Math.abs(circuit.least), Math.abs(circuit.most)) <= nothing;
+}
 
 /**
- * Whether the probes are joined by parts and contacts, a source that is on hangs there, and there is no drop. Ground is
- * taken out: it joins a dead wire to every source, and that such a wire has no voltage is often what shall be seen.
+ * Whether a reading of zero is a mistake. It is where something is said to draw a current meanwhile. A current is, where the
+ * circuit is open but for the instrument: that nothing flows in a closed one may be what shall be seen.
  */
-function carriesNothing(reading: Reading, { arrival, circuit }: Side): boolean {
-  if (circuit === 'open' || circuit === 'unknown') return false;
-  if (Math.max(Math.abs(circuit.least), Math.abs(circuit.most)) > noVoltage) return false;
+function carriesNothing(reading: Reading, { arrival }: Side, drawing: readonly Id[]): boolean {
   const seen = reading.seen(arrival.state);
-  if (seen === null) return false;
+  if (seen === null || reading.loop !== null) return false;
+  if (drawing.length > 0) return true;
+  switch (reading.quantity) {
+    case 'resistance':
+    case 'insulation':
+      return false;
+    case 'voltage':
+      return isJoined(seen);
+    case 'current': {
+      const [one, other] = seen.probes;
+      const { of } = nameGroups([...seen.network, ...seen.sources]);
+      return reading.carrying?.kind === 'series' && of(one) !== of(other);
+    }
+  }
+}
+
+/**
+ * Whether the probes of a voltage are joined by parts and contacts, and a source that is on hangs there. Ground is taken
+ * out: it joins a dead wire to every source, and that such a wire has no voltage is often what shall be seen.
+ */
+function isJoined(seen: ReadingSeen): boolean {
   const [one, other] = seen.probes;
   const apart = [...seen.network].filter(({ between }) => !between.includes('ground'));
   const piece = nameGroups(apart).of;

@@ -32,8 +32,8 @@ export const nothingFlows: Rule = {
   name: 'nothing-flows',
   severity: 'warning',
   stage: 'windows',
-  meaning: 'A drop of voltage is measured where no current flows on a sound circuit.',
-  why: 'A bad contact shows its drop only while current flows through it. Without current every contact looks good.',
+  meaning: 'A drop of voltage or a current is measured where no current flows on a sound circuit.',
+  why: 'A bad contact shows its drop only while current flows through it. Without current every contact looks good, and a current of zero says nothing.',
   source: 'common practice, no source',
   finder: nothingFlowsFinder,
   examples: {
