@@ -27,6 +27,7 @@ const without: Readonly<Record<string, string>> = {
   'insulation-on-electronics': 'what bears the voltage, and where it is parted, only the author knows',
   'meter-across-live': 'where it can be measured instead depends on what is looked for',
   'monitor-in-the-way': 'where it can be measured instead depends on what is looked for',
+  'example-values': 'which values and texts are right only the maker of the vehicle says',
   'inert-stage': 'it is told so that it is seen, and is no mistake',
   'zero-wait': 'it is told so that it is seen, and is no mistake',
   'hands-in-text': 'whether the words are a command is for the author to say',

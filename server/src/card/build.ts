@@ -102,13 +102,15 @@ function reachesEnd(procedure: Procedure): boolean {
   );
 }
 
-function draftMarkOf({ findings, isUnfinished }: CardInput): DraftMark {
+function draftMarkOf({ procedure, findings, isUnfinished }: CardInput): DraftMark {
+  if (procedure.isExample) return 'example';
   if (isUnfinished) return 'unfinished';
   return findings.some(isStandingError) ? 'errors' : 'asked';
 }
 
 /** For every page. */
 const draftMark: Readonly<Record<DraftMark, string>> = {
+  example: 'DRAFT - DO NOT USE: EXAMPLE VALUES',
   unfinished: 'DRAFT - DO NOT USE: not everything was checked',
   errors: 'DRAFT - DO NOT USE: errors found',
   asked: 'DRAFT - DO NOT USE: not released',
