@@ -53,7 +53,7 @@ describe('a new procedure', () => {
 
 test.each([
   ['stop: The loop is sound.', 'stop: TODO', 'stop'],
-  ['warning: A cable end', 'warning: TODO', 'warning'],
+  ['warning: If the cable', 'warning: TODO', 'warning'],
   ['training: [restraint systems]', 'training: [TODO]', 'requires/training'],
 ])('TODO is found in %j', (before, after, subject) => {
   expect(written).toContain(before);

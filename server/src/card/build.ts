@@ -11,6 +11,7 @@ import type { CardInput, CardModel, CardStamp, Fact, Remark, Words } from './mod
 import { needsOf } from './needs.ts';
 import { networkOf } from './network.ts';
 import { hazardPanel } from './notices.ts';
+import { proofExplanation } from './proof.ts';
 import type { DraftMark } from './notices.ts';
 import { sectionsOf } from './steps.ts';
 import { closed } from './words.ts';
@@ -48,6 +49,7 @@ export function buildCard(input: CardInput): CardModel {
       heading: 'Steps',
       explanations: [
         'Do one step, tick it, then read the next. Do nothing that is not on the card. If something is not as the card says, stop.',
+        ...proofExplanation(procedure),
         ...(input.codes.every(({ codes }) => codes.length === 0)
           ? []
           : [

@@ -41,7 +41,7 @@ steps:
   - section: Make safe
   - ignition: off
   - disconnect: battery
-    warning: A cable end that touches the terminal again gives power back, and the airbags can fire. Insulate it as soon as it is off.
+    warning: If the cable touches the terminal again, power is back and the airbags can fire.
   - wait: 3 min
   - section: Work
   - unplug: K30
