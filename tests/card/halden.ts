@@ -232,6 +232,7 @@ export const procedure: Procedure = {
   network: { elements: [], complete: true },
   waivers: [],
   title: 'Driver front airbag, stage 1 - loop resistance too high',
+  isExample: false,
   appliesTo: 'Halden V4 parcel van, restraint training rig',
   revision: 'B',
   purpose: 'Find the part of the stage 1 loop that adds resistance.',

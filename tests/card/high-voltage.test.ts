@@ -41,26 +41,21 @@ describe('a proof', () => {
     );
     expect(proof.details.map(plainWords)).toEqual([
       '1. Known source: measure the battery. It must show 11.9..13.1 V.',
-      '2. Circuit: measure at K7, end side, pole to pole, then each pole to ground. Expected: near 0 V (after 5 min the stated reserve leaves 3.6 V at most). Every reading must be between -59.5 V and +59.5 V. Stop at a reading of -59.5 V, of +59.5 V, and beyond: there is voltage.',
+      '2. Circuit: at the test points of K7, end side: pole to pole, then each pole to ground. Expected: near 0 V (at most 3.6 V left after 5 min). Stop unless every reading is between -59.5 V and +59.5 V.',
       '3. Known source again: measure the battery. It must show 11.9..13.1 V as before.',
-      "Where to probe: at the test points that the maker's service information gives for K7. A mated connector has no contacts to probe.",
-      'Valid only for what is joined to these points now. Verify each branch that can hold its own charge, behind an open contactor, fuse or connector, at its own test points.',
     ]);
     expect(proof.blanks).toEqual([
       'Known source',
       'Pole to pole',
-      'First pole to ground',
-      'Second pole to ground',
+      'Pole 1 to ground',
+      'Pole 2 to ground',
       'Known source again',
     ]);
   });
 
   test('goes on when it is dead, and ends the work when it is not', () => {
     const rows = proof.outcomes?.rows ?? [];
-    expect(rows.map(({ when }) => plainWords(when))).toEqual([
-      'Without voltage: all three measurements are as stated',
-      'Voltage found, or a measurement is not as stated',
-    ]);
+    expect(rows.map(({ when }) => plainWords(when))).toEqual(['All three as stated', 'Anything else']);
     expect(rows[0]).toMatchObject({ isNext: true });
     expect(rows[1]?.then).toMatch(/^stop work. Touch nothing/);
     expect(rows[1]?.to).toBeNull();
@@ -79,7 +74,7 @@ describe('a proof', () => {
     const written = shipped.replace('    at: K7.end\n', '    at: [K7.end.1, S1.monitor.2]\n');
     const [, here] = saying(cardOf(written), 'Verify with hand-meter').details;
     expect(plainWords(here ?? [])).toContain(
-      'between K7, end side, pin 1 and S1, monitor side, pin 2, then each of them to ground',
+      'of K7, end side, pin 1 and of S1, monitor side, pin 2: one to the other',
     );
   });
 
@@ -87,7 +82,9 @@ describe('a proof', () => {
     const bare = shipped.replace(/\n {4}reserve: .*5 min.*|\n {4}reserve: .*/, '');
     expect(bare).not.toBe(shipped);
     const [, here] = saying(cardOf(bare), 'Verify with hand-meter').details;
-    expect(plainWords(here ?? [])).toContain('Expected: near 0 V. Every reading must be between -59.5 V');
+    expect(plainWords(here ?? [])).toContain(
+      'Expected: near 0 V. Stop unless every reading is between -59.5 V and +59.5 V.',
+    );
   });
 
   test('prints its notices before it', () => {
@@ -102,7 +99,9 @@ describe('what a proof is said to hold for', () => {
   };
 
   test('are the drawn parts that hang together with its test points', () => {
-    expect(holds(heater.text)).toContain('now: link-plus-cable, link-minus-cable and element. Verify each');
+    expect(holds(heater.text)).toContain(
+      'Valid only for link-plus-cable, link-minus-cable and element, joined as they are now.',
+    );
   });
 
   test('are on several paths only those that do so on all of them', () => {
@@ -116,7 +115,9 @@ describe('what a proof is said to hold for', () => {
     id: proof
 `,
     );
-    expect(holds(parted)).toContain('now: link-plus-cable and link-minus-cable. Verify each');
+    expect(holds(parted)).toContain(
+      'Valid only for link-plus-cable and link-minus-cable, joined as they are now.',
+    );
   });
 });
 
@@ -133,6 +134,13 @@ test('what is left disconnected says which connector stands open', () => {
   const led = cardOf(text.replace('else: still-faulty', 'else: leave'));
   const left = saying(led, 'Leave it').left?.items.map(plainWords);
   expect(left).toContain('The high-voltage source traction is disconnected, connector S1 is open.');
+});
+
+test('where to probe, and what a proof holds for, stands before the steps', () => {
+  const said = model.steps.explanations.find((line) => line.startsWith('Absence of voltage'));
+  expect(said).toContain("only at the test points that the maker's service information gives");
+  expect(said).toContain('A mated connector has no contacts to probe');
+  expect(said).toContain('Verify each branch that can hold its own charge');
 });
 
 test('the end of the card is printed only where a path gets there', () => {

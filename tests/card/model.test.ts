@@ -37,7 +37,7 @@ describe('what a step says', () => {
   test.each([
     [2, 'Switch the ignition on.'],
     [5, 'Switch the ignition off.'],
-    [6, 'Disconnect the battery.'],
+    [6, 'Disconnect the battery, then insulate its cable end.'],
     [7, 'Wait at least 3 min. Do not shorten.'],
     [8, 'Unlock connector K30 and leave it plugged in.'],
     [9, 'Unplug connector K30.'],

@@ -361,6 +361,7 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
     routines: new Map(),
     waivers: [],
     title: plain.title,
+    isExample: false,
     appliesTo: null,
     revision: null,
     purpose: null,

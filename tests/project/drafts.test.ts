@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { finish } from '../../server/src/bench/work.ts';
-import { template } from '../../server/src/editor/template.ts';
+import { writtenTemplate as template } from '../editor/written-template.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
 import { fixFor } from '../../server/src/project/mend/fix.ts';

@@ -29,6 +29,7 @@ const without: Readonly<Record<string, string>> = {
   'moved-with-stage':
     'what stands in the place of the stage, and how the loop is read then, only the author knows',
   'monitor-in-the-way': 'where it can be measured instead depends on what is looked for',
+  'example-values': 'which values and texts are right only the maker of the vehicle says',
   'inert-stage': 'it is told so that it is seen, and is no mistake',
   'zero-wait': 'it is told so that it is seen, and is no mistake',
   'hands-in-text': 'whether the words are a command is for the author to say',

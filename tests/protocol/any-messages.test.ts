@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Diagnostic } from 'vscode-languageserver-types';
-import { template } from '../../server/src/editor/template.ts';
+import { writtenTemplate as template } from '../editor/written-template.ts';
 import { introduced, rawClient } from './raw-client.ts';
 import type { RawClient } from './raw-client.ts';
 

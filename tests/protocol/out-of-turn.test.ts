@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Diagnostic } from 'vscode-languageserver-types';
-import { template } from '../../server/src/editor/template.ts';
+import { writtenTemplate as template } from '../editor/written-template.ts';
 import { inMemory } from './in-memory.ts';
 import type { InMemory } from './in-memory.ts';
 import { introduced, rawClient } from './raw-client.ts';

@@ -10,7 +10,7 @@ import type {
 } from 'vscode-languageserver-protocol/node';
 import { finish } from '../../server/src/bench/work.ts';
 import { diagnosticsOf } from '../../server/src/editor/diagnostics.ts';
-import { template } from '../../server/src/editor/template.ts';
+import { writtenTemplate as template } from '../editor/written-template.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { inMemory } from './in-memory.ts';
@@ -311,9 +311,10 @@ describe('a card that goes wrong inside the server', () => {
 });
 
 describe('a new procedure', () => {
-  test('is complete and without a finding', async () => {
+  test('is complete, and has no finding but that its values are examples', async () => {
     const client = await open('');
     const { text } = await client.sendRequest<{ text: string }>('ohmwright/template');
-    expect(fresh(text)).toEqual([]);
+    const found = fresh(text) as readonly { readonly code: string }[];
+    expect(new Set(found.map(({ code }) => code))).toEqual(new Set(['example-values']));
   });
 });

@@ -308,7 +308,7 @@ function specs(): void {
     await takePictures(workbench, 'figures', ['dark']);
   });
 
-  spec('begins a new procedure, and nothing is wrong with it', async () => {
+  spec('begins a new procedure, of which the values alone are wrong', async () => {
     await runCommand(workbench, 'Ohmwright: New Procedure');
     await see(
       workbench,
@@ -324,7 +324,12 @@ function specs(): void {
       () => linesOnScreen(workbench),
       (seen) => seen.some((each) => /reads .*\.\./.test(each)),
     );
-    await noProblems();
+    await see(
+      workbench,
+      'that its values are examples, and nothing else',
+      () => problems(workbench),
+      (rows) => rows.length > 0 && rows.every((row) => /invented|TODO/.test(row)),
+    );
     await takePictures(workbench, 'new', ['light']);
   });
 }

@@ -8,6 +8,6 @@ const digits = '[\\d.]{0,40}';
  * `split` keeps what it finds.
  */
 export const amount = new RegExp(
-  `((?:± |-)?\\d${digits}(?:-${digits})? (?:${unit}|%(?: \\+ \\d${digits} (?:${unit}))?)(?![\\p{L}\\d]))`,
+  `((?:± |[-+])?\\d${digits}(?:-${digits})? (?:${unit}|%(?: \\+ \\d${digits} (?:${unit}))?)(?![\\p{L}\\d]))`,
   'u',
 );

@@ -12,6 +12,7 @@ import type { CardInput, CardModel, CardStamp, Fact, Remark, Words } from './mod
 import { needsOf } from './needs.ts';
 import { networkOf } from './network.ts';
 import { hazardPanel } from './notices.ts';
+import { proofExplanation } from './proof.ts';
 import type { DraftMark } from './notices.ts';
 import { sectionsOf } from './steps.ts';
 import { closed } from './words.ts';
@@ -50,6 +51,7 @@ export function buildCard(input: CardInput): CardModel {
       heading: 'Steps',
       explanations: [
         'Do one step, tick it, then read the next. Do nothing that is not on the card. If something is not as the card says, stop.',
+        ...proofExplanation(procedure),
         ...(input.codes.every(({ codes }) => codes.length === 0)
           ? []
           : [
@@ -108,13 +110,15 @@ function reachesEnd(procedure: Procedure): boolean {
   );
 }
 
-function draftMarkOf({ findings, isUnfinished }: CardInput): DraftMark {
+function draftMarkOf({ procedure, findings, isUnfinished }: CardInput): DraftMark {
+  if (procedure.isExample) return 'example';
   if (isUnfinished) return 'unfinished';
   return findings.some(isStandingError) ? 'errors' : 'asked';
 }
 
 /** For every page. */
 const draftMark: Readonly<Record<DraftMark, string>> = {
+  example: 'DRAFT - DO NOT USE: EXAMPLE VALUES',
   unfinished: 'DRAFT - DO NOT USE: not everything was checked',
   errors: 'DRAFT - DO NOT USE: errors found',
   asked: 'DRAFT - DO NOT USE: not released',

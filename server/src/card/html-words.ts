@@ -10,7 +10,7 @@ export function wordsHtml(words: Words): readonly Markup[] {
 function pieceHtml(piece: Piece): Markup {
   if (typeof piece === 'string') return textHtml(piece);
   if ('id' in piece) return markup`<b class="id">${piece.id}</b>`;
-  if ('strong' in piece) return markup`<strong>${piece.strong}</strong>`;
+  if ('strong' in piece) return markup`<strong>${textHtml(piece.strong)}</strong>`;
   if ('said' in piece) return saidHtml(piece.said);
   return markup`<a href="#step-${piece.step}">${piece.step}</a>`;
 }

@@ -25,9 +25,10 @@ export function noticesOf(step: Step): readonly Notice[] {
 }
 
 /** Why a card is a draft: what is gravest of it. `asked`: nothing is known against it, but it was made as one. */
-export type DraftMark = 'unfinished' | 'errors' | 'asked';
+export type DraftMark = 'example' | 'unfinished' | 'errors' | 'asked';
 
 const draftText: Readonly<Record<DraftMark, string>> = {
+  example: 'DRAFT. The values on this card are invented examples. Do not use it on a vehicle.',
   unfinished: 'DRAFT. Not everything in this procedure was checked. Do not use it on a vehicle.',
   errors: 'DRAFT. The check found errors in this procedure. Do not use it on a vehicle.',
   asked: 'DRAFT. This procedure has not been released. Do not use it on a vehicle.',

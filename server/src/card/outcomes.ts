@@ -72,11 +72,11 @@ function proofOutcomes(
     introduction: null,
     rows: [
       {
-        when: ['Without voltage: all three measurements are as stated'],
+        when: ['All three as stated'],
         ...destination(procedure, index, target('dead') ?? next),
       },
       {
-        when: ['Voltage found, or a measurement is not as stated'],
+        when: ['Anything else'],
         ...(live === undefined ? leaveLive : destination(procedure, index, live)),
       },
     ],
@@ -84,7 +84,7 @@ function proofOutcomes(
 }
 
 const leaveLive: Omit<CardOutcome, 'when'> = {
-  then: 'stop work. Touch nothing, keep all persons away, and tell the responsible high-voltage expert',
+  then: 'stop work. Touch nothing, keep all persons away, and tell the high-voltage expert in charge',
   to: null,
   isNext: false,
 };

@@ -1,4 +1,3 @@
-import { connectorsProbed } from '../bench/hazards.ts';
 import type { Probed, Procedure, Step } from '../text/procedure.ts';
 import type { Said } from './sentences.ts';
 import type { CardProof, Words } from './model.ts';
@@ -25,65 +24,57 @@ export function sayProof(procedure: Procedure, step: Proof, proof: CardProof | u
     ],
     details: [
       [{ strong: '1. Known source: ' }, 'measure ', ...known, '. It ', ...must, '.'],
-      [{ strong: '2. Circuit: ' }, 'measure ', ...placeWords(step.at), '. ', ...expectedWords(proof)],
+      [{ strong: '2. Circuit: ' }, ...placeWords(step.at), '. ', ...expectedWords(proof)],
       [{ strong: '3. Known source again: ' }, 'measure ', ...known, '. It ', ...must, ' as before.'],
-      probeWords(step.at),
-      holdsWords(proof?.parts ?? []),
+      ...holdsWords(proof?.parts ?? []),
     ],
-    blanks: [
-      'Known source',
-      'Pole to pole',
-      'First pole to ground',
-      'Second pole to ground',
-      'Known source again',
-    ],
+    blanks: ['Known source', 'Pole to pole', 'Pole 1 to ground', 'Pole 2 to ground', 'Known source again'],
   };
 }
 
 function expectedWords(proof: CardProof | undefined): Words {
   const residual = proof?.residual ?? null;
   const limit = proof?.limit ?? null;
-  const left =
-    residual === null
-      ? []
-      : [' (after ', residual.after, ' the stated reserve leaves ', residual.most, ' at most)'];
+  const left = residual === null ? [] : [` (at most ${residual.most} left after ${residual.after})`];
   const stop: Words =
     limit === null
       ? ['The limit is not known: stop.']
-      : [
-          'Every reading must be ',
-          { strong: `between -${limit} and +${limit}` },
-          '. Stop at a reading of ',
-          `-${limit}, of +${limit}, and beyond: there is voltage.`,
-        ];
+      : ['Stop unless every reading is ', { strong: `between -${limit} and +${limit}` }, '.'];
   return ['Expected: near 0 V', ...left, '. ', ...stop];
 }
 
 /** Each pole to ground too: with one pole earthed by a fault the poles alone do not tell (NFPA 70E-2018, 120.5, from memory). */
 function placeWords(at: Probed): Words {
   if ('connector' in at)
-    return ['at ', { id: at.connector }, `, ${at.side} side, pole to pole, then each pole to ground`];
+    return [
+      'at the test points of ',
+      { id: at.connector },
+      `, ${at.side} side: pole to pole, then each pole to ground`,
+    ];
   const [one, other] = at.map(({ connector, side, pin }): Words => [
     { id: connector },
     `, ${side} side, pin ${pin}`,
   ]);
-  return ['between ', ...(one ?? []), ' and ', ...(other ?? []), ', then each of them to ground'];
-}
-
-function probeWords(at: Probed): Words {
   return [
-    { strong: 'Where to probe: ' },
-    "at the test points that the maker's service information gives for ",
-    ...listedIds([...new Set(connectorsProbed(at))], 'and'),
-    '. A mated connector has no contacts to probe.',
+    'at the test points of ',
+    ...(one ?? []),
+    ' and of ',
+    ...(other ?? []),
+    ': one to the other, then each of them to ground',
   ];
 }
 
-function holdsWords(parts: readonly string[]): Words {
-  const named: Words = parts.length === 0 ? [] : [': ', ...listedIds(parts, 'and')];
+/** What holds for every proof of a card, so it is printed once, before the steps. */
+export function proofExplanation({ steps }: Procedure): readonly string[] {
+  if (!steps.some(({ verb }) => verb === 'prove-dead')) return [];
   return [
-    { strong: 'Valid only for what is joined to these points now' },
-    ...named,
-    '. Verify each branch that can hold its own charge, behind an open contactor, fuse or connector, at its own test points.',
+    "Absence of voltage: probe only at the test points that the maker's service information gives. A mated connector has no contacts to probe. The result holds only for what is joined to these points then. Verify each branch that can hold its own charge at its own test points.",
   ];
+}
+
+/** Parts of what connectors only carry are not drawn. */
+function holdsWords(parts: readonly string[]): readonly Words[] {
+  return parts.length === 0
+    ? []
+    : [['Valid only for ', ...listedIds(parts, 'and'), ', joined as they are now.']];
 }

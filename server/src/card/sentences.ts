@@ -16,13 +16,15 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'ignition':
       return act([ignitionText[step.to]]);
     case 'disconnect':
-      return act([
-        'Disconnect ',
-        ...sourceWords(procedure, step.source),
-        ...(step.connector === null
-          ? ['.']
-          : [': open connector ', { id: step.connector }, ' and secure it so that nobody can close it.']),
-      ]);
+      return step.connector === null
+        ? act(['Disconnect ', ...sourceWords(procedure, step.source), ', then insulate its cable end.'])
+        : act([
+            'Disconnect ',
+            ...sourceWords(procedure, step.source),
+            ': open connector ',
+            { id: step.connector },
+            ' and secure it so that nobody can close it.',
+          ]);
     case 'reconnect':
       return act([
         'Reconnect ',

@@ -113,7 +113,8 @@ h1 { font-size: 18pt; }
 .rows th, .needs dt { width: auto; }
 .rows th { width: 34mm; }
 .needs dl > div { grid-template-columns: 34mm 1fr; }
-.notice .signal { width: 39mm; font-size: 13pt; gap: 1.5mm; padding: 1.5mm 2mm; }
+.notice .signal { width: 33mm; font-size: 11.5pt; gap: 1mm; padding: 1.5mm; }
+.notice .said { padding: 1.2mm 2mm; }
 .action { font-size: 13pt; }
 .number { width: 13mm; font-size: 21pt; }
 .number.inner { font-size: 14pt; }

@@ -1,9 +1,13 @@
-/** A new procedure: complete, and without a finding, so that a writer starts from something that holds. */
-export const template = `title: New procedure
+/**
+ * A new procedure: complete and in a safe order, but with invented values. It says so (`example: true`, TODO), and stays
+ * a draft until its writer has put the manufacturer's values in their places.
+ */
+export const template = `title: TODO what is wrong, and in which circuit
 format: 1
-applies-to: which vehicle or rig
+example: true # INVENTED VALUES. Replace every value, text and step, then delete this line.
+applies-to: TODO vehicle, model year, system
 revision: A
-purpose: What is found out, or done.
+purpose: TODO what this procedure finds or does
 requires:
   training: [restraint systems]
   protective: [eye protection]
@@ -12,7 +16,7 @@ requires:
 conditions: { ambient: 10..35 °C }
 
 sources:
-  battery: { kind: battery, voltage: 12.6 V, feeds: [control-unit], wait: 3 min } # the wait as the maker states it
+  battery: { kind: battery, voltage: 12.6 V, feeds: [control-unit], wait: 3 min } # EXAMPLE VALUE
 
 instruments:
   control-unit: { kind: monitor, range: 0..10 Ω, accuracy: 3 % + 0.1 Ω, resolution: 0.01 Ω, test-current: 10 mA }
@@ -37,13 +41,15 @@ steps:
   - section: Make safe
   - ignition: off
   - disconnect: battery
+    warning: If the cable touches the terminal again, power is back and the airbags can fire.
   - wait: 3 min
   - section: Work
   - unplug: K30
-    warning: Touch bare metal first, and stay clear of the front of the airbag.
+    warning: An airbag that deploys can cause death or serious injury. Touch bare metal first, and stay clear of the front of the airbag.
   - plug: K30
-  - section: As it was
+  - section: Restore the vehicle
   - reconnect: battery
+    warning: An airbag that deploys can cause death or serious injury. Keep all persons clear of the airbags while power comes back.
   - ignition: on
   - clear-codes: control-unit
   - read: stage-1-loop

@@ -5,7 +5,7 @@ import { idPattern } from './ids.ts';
 import * as instruments from './instruments.ts';
 import * as sources from './sources.ts';
 import * as steps from './steps.ts';
-import { filled, group, id, ids, keyword, list, quantity, text } from './values.ts';
+import { filled, group, id, ids, keyword, list, quantity, text, yes } from './values.ts';
 import { neededSections } from './words.ts';
 import type { Section } from './words.ts';
 
@@ -26,6 +26,9 @@ const head = {
     'What the procedure is for, in one line.',
     'Driver front airbag, stage 1 - loop resistance too high',
   ),
+  example: yes(
+    'The values of this file are invented. A card of it is a draft marked EXAMPLE VALUES. Delete this key once every value is the one that the manufacturer gives.',
+  ).optional(),
   'applies-to': text(
     'What the procedure applies to.',
     'Halden V4 parcel van, restraint training rig',

@@ -38,7 +38,7 @@ export const keepAwayFromVoltage =
 
 /** What is said where a load goes in beside the pins of high voltage. */
 export const besidesVoltage =
-  'High-voltage pins sit beside the pins of the loop. Use the pins of the loop alone, after the proof, and keep the protective equipment on.';
+  'The load closes the interlock circuit, so the interlock no longer protects you. Keep all persons away while the ignition is on. High-voltage pins sit beside the pins of the loop. Use the pins of the loop alone, and keep the protective equipment on.';
 
 export const requiredNotices: readonly RequiredNotice[] = [
   {

@@ -53,6 +53,7 @@ import { unusedWaiver } from './unused-waiver.ts';
 import { waiverRefused } from './waiver-refused.ts';
 import { notPreferred } from './not-preferred.ts';
 import { outsideValidity } from './outside-validity.ts';
+import { exampleValues } from './example-values.ts';
 import { expectAdmitsFault } from './expect-admits-fault.ts';
 import { meterTooCoarse } from './meter-too-coarse.ts';
 import { tooManyStates } from './too-many-states.ts';
@@ -84,6 +85,7 @@ export const rules: readonly Rule[] = [
   testCurrent,
   testCurrentUnknown,
   unlikelyValue,
+  exampleValues,
   inertStage,
   zeroWait,
   touchNotSaid,

@@ -451,6 +451,8 @@ export interface Procedure {
   /** What stands in parts files that it uses, by section and id: `connectors/K30`. Everything else is its own. */
   readonly elsewhere: ReadonlyMap<string, FileId>;
   readonly title: string;
+  /** Its values are invented: it says so itself. */
+  readonly isExample: boolean;
   readonly appliesTo: string | null;
   readonly revision: string | null;
   readonly purpose: string | null;

@@ -22,7 +22,8 @@ type Values = ReturnType<typeof checkEntry<'shell'>>['values'];
 /** What stands at the top of a file as far as it could be read. A parts file has some of the keys of a procedure. */
 export type Head = {
   readonly [
-    K in 'title' | 'applies-to' | 'revision' | 'purpose' | 'requires' | 'conditions' | 'assemblies'
+    K in
+      'title' | 'example' | 'applies-to' | 'revision' | 'purpose' | 'requires' | 'conditions' | 'assemblies'
   ]?: Values[K] | undefined;
 };
 

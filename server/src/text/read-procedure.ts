@@ -174,14 +174,17 @@ function readRoot(documents: Documents, complete: boolean, report: Reader['repor
   return { ...head, file, elsewhere, entries, regulated, ...circuit, waivers, steps };
 }
 
-type Head = Pick<Procedure, 'title' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'>;
+type Head = Pick<
+  Procedure,
+  'title' | 'isExample' | 'appliesTo' | 'revision' | 'purpose' | 'requires' | 'ambient'
+>;
 
 /** What stands at the top of the file. */
 function readHead({ own, root }: Documents, complete: boolean, report: Reader['report']): Head {
   const { head: values } = own;
-  const { title, appliesTo, revision, purpose, requires, ambient } = emptyProcedure(own.id);
+  const { title, isExample, appliesTo, revision, purpose, requires, ambient } = emptyProcedure(own.id);
   if (isPartsFile(own.id))
-    return { title: values.title ?? title, appliesTo, revision, purpose, requires, ambient };
+    return { title: values.title ?? title, isExample, appliesTo, revision, purpose, requires, ambient };
   if (complete && entryOf(root, 'loops') === undefined && entryOf(root, 'network') === undefined) {
     const message = 'The file needs `loops` or `network`: the circuits that the steps act on.';
     report({ rule: 'missing-key', at: { path: [], part: 'key' }, message, subject: 'loops' });
@@ -189,6 +192,7 @@ function readHead({ own, root }: Documents, complete: boolean, report: Reader['r
   const stated = span(values.conditions?.ambient, 'temperature', ['conditions', 'ambient'], report);
   return {
     title: values.title ?? title,
+    isExample: values.example ?? isExample,
     appliesTo: values['applies-to'] ?? null,
     revision: values.revision ?? null,
     purpose: values.purpose ?? null,
@@ -215,6 +219,7 @@ export function emptyProcedure(file: FileId): Procedure {
     file,
     elsewhere: new Map(),
     title: '',
+    isExample: false,
     appliesTo: null,
     revision: null,
     purpose: null,
