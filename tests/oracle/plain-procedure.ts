@@ -11,6 +11,7 @@ import type {
   Mentioned,
   MeterRange,
   Monitor,
+  Moved,
   Multimeter,
   Outcome,
   Part,
@@ -306,6 +307,21 @@ export function typedProcedure(plain: PlainProcedure): Procedure {
     if ('fit' in plainStep) return { verb: 'fit', load: of('fit'), at: place(of('at'), plainStep.loop) };
     if ('remove' in plainStep) return { verb: 'remove', load: of('remove') };
     if ('move' in plainStep) return { verb: 'move', load: of('move'), to: place(of('to'), plainStep.loop) };
+    if ('wiggle' in plainStep)
+      return {
+        verb: 'wiggle',
+        by: 'monitor',
+        moved: list(plainStep.wiggle).map((named, at): Moved => {
+          const [id = '', side] = named.split('.');
+          const where = Array.isArray(plainStep.wiggle) ? ['wiggle', at] : ['wiggle'];
+          return { id, ...(side === undefined ? {} : { side }), place: where };
+        }),
+        seconds: seconds(of('for')),
+        loops: [of('watch')],
+        expect: expected(plainStep.expect),
+        windows: [],
+        outcomes: outcomes(plainStep, number),
+      };
     if ('read' in plainStep)
       return {
         verb: 'read',

@@ -3,6 +3,7 @@ import { chanceFrom } from './chance.ts';
 import type { Chance } from './chance.ts';
 import type { PlainProcedure, PlainStep } from './plain-procedure.ts';
 import { pathOf, randomCircuit, through } from './random-circuit.ts';
+import { sidesIn, withWiggles } from './with-wiggles.ts';
 import type { PlainCircuit } from './random-circuit.ts';
 
 /*
@@ -359,7 +360,9 @@ export function randomProcedure(seed: number): PlainProcedure {
   if (spoiled) for (let left = chance.whole(1, 8); left > 0; left -= 1) spoil(chance, circuit, way);
   while (spoiled && way.length > 20) way.splice(chance.whole(0, way.length - 1), 1);
   if (way.length === 0) way.push(randomStep(chance, circuit));
-  return { ...circuit, steps: withTargets(chance, way) };
+  const { connectors, parts } = circuit;
+  const movable = [...Object.keys(parts), ...Object.keys(connectors), ...sidesIn(connectors)];
+  return { ...circuit, steps: withWiggles(seed, 0.4, movable, withTargets(chance, way)) };
 }
 
 /** The same as the text of a file. */

@@ -4,6 +4,7 @@ import type { Chance } from './chance.ts';
 import { nameOfNode } from './node-names.ts';
 import type { PlainStep } from './plain-procedure.ts';
 import { randomProcedure } from './random-procedure.ts';
+import { sidesIn, withWiggles } from './with-wiggles.ts';
 import { through } from './random-circuit.ts';
 
 /* A random procedure with a network beside its loops, and steps that measure and take apart either. The same for the same seed. */
@@ -168,6 +169,13 @@ export function withNetwork(seed: number): string {
     ];
     steps.splice(chance.whole(0, steps.length), 0, ...fork);
   }
+  const connectors = {
+    ...circuit.connectors,
+    N1: { contact: '2..15 mΩ' },
+    N2: { contact: '2..15 mΩ', sides: ['one', 'two'] },
+  };
+  const allParts = { ...circuit.parts, ...parts };
+  const movable = [...Object.keys(allParts), ...Object.keys(connectors), ...sidesIn(connectors)];
   const ohms = {
     kind: 'multimeter',
     zeroed: true,
@@ -185,14 +193,10 @@ export function withNetwork(seed: number): string {
       ...circuit,
       sources,
       instruments: { ...circuit.instruments, ohms, coarse },
-      parts: { ...circuit.parts, ...parts },
-      connectors: {
-        ...circuit.connectors,
-        N1: { contact: '2..15 mΩ' },
-        N2: { contact: '2..15 mΩ', sides: ['one', 'two'] },
-      },
+      parts: allParts,
+      connectors,
       network,
-      steps,
+      steps: withWiggles(seed + 1, 0.5, movable, steps),
     },
     { lineWidth: 0, aliasDuplicateObjects: false },
   );

@@ -2,6 +2,7 @@ import { stringify } from 'yaml';
 import { chanceFrom } from './chance.ts';
 import type { Chance } from './chance.ts';
 import type { PlainStep } from './plain-procedure.ts';
+import { sidesIn, withWiggles } from './with-wiggles.ts';
 
 /*
  * Random procedures about what is powered and charged: a network with batteries of 12 V and 48 V, supplies that run on,
@@ -275,6 +276,7 @@ export function withPower(seed: number): string {
     ];
     steps.splice(chance.whole(0, steps.length), 0, ...fork);
   }
+  const movable = [...Object.keys(parts), ...Object.keys(connectors), ...sidesIn(connectors)];
   return stringify(
     {
       format: 1,
@@ -296,7 +298,7 @@ export function withPower(seed: number): string {
       connectors,
       loops,
       network,
-      steps,
+      steps: withWiggles(seed, 0.7, movable, steps),
     },
     { lineWidth: 0, aliasDuplicateObjects: false },
   );

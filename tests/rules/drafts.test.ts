@@ -9,6 +9,7 @@ import { bench, proof, routines, takenAway, ways } from './drafts/drafts.ts';
 import { hidden } from './drafts/hidden.ts';
 import { leftOut } from './drafts/left-out.ts';
 import { measuring } from './drafts/measuring.ts';
+import { moving } from './drafts/moving.ts';
 import { withNotices } from './drafts/notices.ts';
 import { voltage } from './drafts/voltage.ts';
 import type { Draft } from './drafts/drafts.ts';
@@ -30,6 +31,7 @@ const chapters = {
   'codes and proof': proof,
   'where the steps lead': ways,
   'measured by hand': measuring,
+  'moved by hand': moving,
   'seen in the network': hidden,
   'left out of every circuit': leftOut,
 };

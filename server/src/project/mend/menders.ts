@@ -10,6 +10,7 @@ import {
 } from './at-step.ts';
 import type { Mender } from './candidate.ts';
 import { waysToMakeSafe } from './make-safe.ts';
+import { nameSide } from './name-side.ts';
 import { sayHands } from './say-hands.ts';
 import { deleteUnseen } from './unseen.ts';
 import { takeWaiverOut } from './waiver.ts';
@@ -25,6 +26,8 @@ export const menders: ReadonlyMap<string, Mender> = new Map([
   ['proof-too-early', makeSafe],
   ['powered-measurement', makeSafe],
   ['work-under-power', makeSafe],
+  ['impossible', nameSide],
+  ['moved-with-stage', nameSide],
   ['touch-not-said', sayHands],
   ['half-open', addWarning],
   ['missing-notice', addNotice],
