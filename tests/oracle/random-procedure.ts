@@ -362,7 +362,7 @@ export function randomProcedure(seed: number): PlainProcedure {
   if (way.length === 0) way.push(randomStep(chance, circuit));
   const { connectors, parts } = circuit;
   const movable = [...Object.keys(parts), ...Object.keys(connectors), ...sidesIn(connectors)];
-  return { ...circuit, steps: withWiggles(seed, 0.4, movable, withTargets(chance, way)) };
+  return { ...circuit, steps: withWiggles(seed, 0.3, movable, withTargets(chance, way)) };
 }
 
 /** The same as the text of a file. */
