@@ -106,6 +106,22 @@ describe('steps', () => {
     expect(labels(`${circuit}steps:\n  - read: stage-1-loop\n    out|`)).toContain('outcomes');
   });
 
+  test('what is moved, and what is watched meanwhile, in one of two ways', () => {
+    const step = `${circuit}steps:\n  - wiggle: coil-coupling\n`;
+    expect(labels(`${circuit}steps:\n  - wiggle: |`)).toEqual(
+      expect.arrayContaining(['coil-coupling', 'K30', 'K30.monitor', 'K30.end']),
+    );
+    expect(labels(`${step}    |`)).toEqual(expect.arrayContaining(['watch', 'for', 'quantity', 'across']));
+    expect(labels(`${step}    watch: |`)).toEqual(['stage-1-loop']);
+    const watching = labels(`${step}    watch: stage-1-loop\n    |`);
+    expect(watching).toContain('for');
+    expect(watching).not.toContain('across');
+    const measuring = labels(`${step}    quantity: resistance\n    |`);
+    expect(measuring).toEqual(expect.arrayContaining(['across', 'with', 'drawing', 'for']));
+    expect(measuring).not.toContain('watch');
+    expect(labels(`${step}    quantity: |`)).toEqual(['resistance', 'voltage']);
+  });
+
   test('without snippets where the client has none', () => {
     const { document, position } = atCursor(`${circuit}steps:\n  - |`);
     const items = complete(document, position, { snippets: false });

@@ -148,6 +148,14 @@ describe('the hover in a network', () => {
     expect(text).toContain('leads of hand-meter: 0.1..0.3 Ω (stated in this file)');
   });
 
+  test('of something that is moved says the window of what is watched', () => {
+    const text = about(
+      '  - measure: resistance\n    id: whole',
+      '  - wig|gle: front-wire-high\n    for: 1 min\n    quantity: resistance\n    id: whole',
+    );
+    expect(text).toContain('The resistance across **bus-high..bus-low** reads **58.1..66.2 Ω** (computed)');
+  });
+
   test('of a voltage says what proves the circuit good, as of a resistance', () => {
     const text = about(
       '  - ignition: off\n',

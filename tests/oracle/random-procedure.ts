@@ -310,10 +310,7 @@ function spoil(chance: Chance, circuit: PlainCircuit, way: Draft[]): void {
     case 4:
       way[at] = {
         ...way[at],
-        [chance.pick(['note', 'why', 'notice', 'caution', 'warning', 'danger', 'danger'])]: said(
-          chance,
-          circuit,
-        ),
+        [chance.pick(['note', 'why', 'caution', 'warning', 'danger', 'danger'])]: said(chance, circuit),
       };
       break;
     default:
@@ -365,7 +362,7 @@ export function randomProcedure(seed: number): PlainProcedure {
   if (way.length === 0) way.push(randomStep(chance, circuit));
   const { connectors, parts } = circuit;
   const movable = [...Object.keys(parts), ...Object.keys(connectors), ...sidesIn(connectors)];
-  return { ...circuit, steps: withWiggles(seed, 0.4, movable, withTargets(chance, way)) };
+  return { ...circuit, steps: withWiggles(seed, 0.3, movable, withTargets(chance, way)) };
 }
 
 /** The same as the text of a file. */

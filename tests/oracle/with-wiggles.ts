@@ -39,10 +39,11 @@ export function withWiggles(
   return steps.flatMap((step): PlainStep[] => {
     const other = wiggled(chance, movable, step);
     if (other === null || chance.happens(0.5)) return [step];
-    if (chance.happens(0.5)) return [other];
+    // A voltage takes brute force long enough once.
+    if (other.quantity === 'voltage' || chance.happens(0.5)) return [other];
     // Jumps lead to the step that was there, and outcomes are its own.
-    const { id: _id, outcomes: _outcomes, ...before } = other;
-    return [before, step];
+    const before = Object.entries(other).filter(([key]) => key !== 'id' && key !== 'outcomes');
+    return [Object.fromEntries(before), step];
   });
 }
 

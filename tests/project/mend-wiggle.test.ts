@@ -79,6 +79,7 @@ steps:
     across: [pump-feed, ground]
     with: hand-meter
     for: 1 min
+  - do: Write down which way it moved.
 `;
   const finding = findingsOf(text).find(({ rule }) => rule === 'work-under-power');
   const [fix] = finding === undefined ? [] : finish(fixesFor(analysed(text), finding));

@@ -97,3 +97,43 @@ describe('a heading', () => {
 test('a place to read more is no place for a command', () => {
   expect(foundIn('  - ignition: off\n    see: Unplug K30 first\n')).toEqual(['K30 at steps/0/see']);
 });
+
+describe('what is moved by hand', () => {
+  const advice = (note: string): string => {
+    const text = handsInText.examples.passes.text.replace(
+      '- read: driver-loop\n',
+      `- read: driver-loop\n    note: ${JSON.stringify(note)}\n`,
+    );
+    const [finding] = finish(analyse(snapshotOf([{ id: 'note', text }]), 'note').findings('order'));
+    return /Only steps|only steps are checked: (.*)\.$/.exec(finding?.message ?? '')?.[1] ?? '';
+  };
+
+  test.each([
+    ['Wiggle coil-coupling.', 'coil-coupling'],
+    ['Move K10 to and fro.', 'K10'],
+    ['Flex coil-coupling where it leaves the column.', 'coil-coupling'],
+    ['Shake K30.', 'K30'],
+  ])('%s', (note, id) => {
+    expect(advice(note)).toBe(`write a step \`wiggle: ${id}\` that says what is watched meanwhile`);
+  });
+
+  test('a load is moved by a verb of its own, and what is no part of the circuit by none', () => {
+    expect(advice('Move bench-lamp to the other side.')).toBe('write a step `move: bench-lamp`');
+    expect(advice('Shake control-unit.')).toBe('write it as a `do` with `at: control-unit`');
+  });
+
+  test('beside the step that moves it, how it is moved is no command', () => {
+    const { text } = handsInText.examples.passes;
+    const step = `  - wiggle: coil-coupling
+    watch: driver-loop
+    for: 30 s
+    note: Flex coil-coupling to both sides, and do not touch K10.
+`;
+    const whole = text.replace('  - read: driver-loop\n', `${step}  - read: driver-loop\n`);
+    const rules = finish(analyse(snapshotOf([{ id: 'a', text: whole }]), 'a').findings('order')).map(
+      ({ rule }) => rule,
+    );
+    expect(whole).not.toBe(text);
+    expect(rules).not.toContain('hands-in-text');
+  });
+});

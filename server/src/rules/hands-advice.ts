@@ -45,6 +45,13 @@ const meaningVerb: Readonly<Record<string, Verb>> = {
   swap: 'replace',
   probe: 'measure',
   backprobe: 'measure',
+  jiggle: 'wiggle',
+  shake: 'wiggle',
+  bend: 'wiggle',
+  twist: 'wiggle',
+  tug: 'wiggle',
+  rock: 'wiggle',
+  flex: 'wiggle',
 };
 
 /** `write a step \`unplug: K30\``: how to write as a step what a text says of one thing, or of none that is known. */
@@ -58,6 +65,8 @@ export function adviceTo(procedure: Procedure, { base }: Pick<DoingWord, 'base'>
   }
   const verb = verbFor(procedure, base, id);
   if (verb === 'measure') return 'write a `measure` step, which is checked';
+  if (verb === 'wiggle')
+    return `write a step \`wiggle${id === null ? '' : `: ${id}`}\` that says what is watched meanwhile`;
   if (verb !== null && id !== null) return `write a step \`${verb}: ${id}\``;
   if (verb !== null) return `write a step \`${verb}\` that names what it is done to`;
   if (base === 'switch' || base === 'turn') return 'write a step `ignition`, `disconnect` or `reconnect`';
@@ -73,6 +82,7 @@ function verbFor(procedure: Procedure, base: string, id: Id | null): Verb | null
   const isConnector = isOf('connectors');
   if (isConnector && (base === 'connect' || base === 'reconnect')) return 'plug';
   if (isConnector && base === 'disconnect') return 'unplug';
+  if (base === 'move' && (isConnector || isOf('parts'))) return 'wiggle';
   if (verb === null || handledBy[verb].length === 0) return null;
   return id === null || handledBy[verb].some(isOf) ? verb : null;
 }
