@@ -80,7 +80,7 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'replace':
       return act(
         ['Replace ', ...listedThings(procedure, step.what), '.'],
-        [['Before the next step, put every connector back in the state that it was in before this one.']],
+        [['Then put every connector back as it was before this step.']],
       );
     case 'conclude':
       return { ...act(concludeWords(procedure, step.what)), kind: 'conclude' };
