@@ -169,5 +169,5 @@ test('what is needed and assumed names the meter, the source and what leads it',
 test('the drawing says at which connectors there is more than the loop', () => {
   const [drawing] = model.drawings.loops;
   expect(drawing?.description).toContain('carries traction (HIGH VOLTAGE, 320..410 V)');
-  expect(drawing?.description).toContain('takes traction away (HIGH VOLTAGE, 320..410 V)');
+  expect(drawing?.description).toContain('isolates traction (HIGH VOLTAGE, 320..410 V)');
 });

@@ -75,13 +75,13 @@ describe('what a step says', () => {
 
   test('the half of the connector is told by what it goes to, not only by its name', () => {
     expect(step(11).details.map(plainWords)).toContain(
-      'The monitor side is the half towards coil-coupling. Loop stage-1-loop.',
+      'The monitor side is the connector half with the wire to coil-coupling. Loop stage-1-loop.',
     );
     const other = withStep(11, (one) =>
       one.verb === 'fit' ? { ...one, at: { connector: 'K10', side: 'monitor', loop: 'stage-2-loop' } } : one,
     );
     expect(plainWords(step(11, other).action)).toBe('Fit bench-lamp at K10, monitor side (pins 5 and 6).');
-    expect(plainWords(step(11, other).details[0] ?? [])).toContain('the half towards control-unit');
+    expect(plainWords(step(11, other).details[0] ?? [])).toContain('half with the wire to control-unit');
   });
 
   test('a wait that is not whole seconds is printed longer, never shorter', () => {

@@ -256,7 +256,9 @@ steps: [{ measure: voltage, across: [plus, ground], with: hand-meter }]
 `,
     );
     // 11 · 1.005 + 0.02 = 11.075; 13 · 0.995 - 0.02 = 12.915.
-    expect(ran(['windows', file, '--why']).out).toContain('11.08..12.91 V proves the circuit itself good\n');
+    expect(ran(['windows', file, '--why']).out).toContain(
+      'a reading of 11.08..12.91 V shows that the circuit is good, even at the largest error of the instrument\n',
+    );
     const { out } = ran(['windows', file, '--format', 'json']);
     const [reading] = (JSON.parse(out) as { readings: readonly { guarded: unknown }[] }).readings;
     expect(reading?.guarded).toEqual({ least: 11.08, most: 12.91 });

@@ -164,7 +164,9 @@ describe('the hover in a network', () => {
     expect(text).toMatch(/ reads \*\*[\d.]+ V\*\* \(computed\)/);
     // Both bias resistors lead to the bus, 10 to 15 kΩ side by side, and the meter of 10 MΩ takes a little: 2.2966 V at
     // least, · 1.005 + 0.02 = 2.328; 2.6973 V at most, · 0.995 - 0.02 = 2.664.
-    expect(text).toContain('2.33..2.66 V proves the circuit itself good.');
+    expect(text).toContain(
+      'A reading of 2.33..2.66 V shows that the circuit is good, even at the largest error of the instrument.',
+    );
   });
 
   test('of a voltage that nothing holds says so', () => {

@@ -53,7 +53,7 @@ describe('a draft', () => {
   - fit: bench-lamp
     at: K30.monitor
   - reconnect: battery
-    warning: Keep everybody clear of the live stages while power comes back.
+    warning: An airbag or belt tensioner that fires can kill. Keep all persons clear of them while power comes back.
   - ignition: on
   - read: stage-1-loop
   - ignition: off
@@ -62,7 +62,7 @@ describe('a draft', () => {
   - remove: bench-lamp
   - plug: K30
   - reconnect: battery
-    warning: Keep everybody clear of the live stages while power comes back.
+    warning: An airbag or belt tensioner that fires can kill. Keep all persons clear of them while power comes back.
   - ignition: on
   - clear-codes: control-unit
   - read: stage-1-loop

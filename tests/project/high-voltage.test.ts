@@ -94,7 +94,7 @@ ${proof}  - unplug: K7
   - wait: 5 min
 ${proof}  - plug: K7
   - ignition: on
-    warning: Keep everybody clear of the live stages while power comes back.
+    warning: An airbag or belt tensioner that fires can kill. Keep all persons clear of them while power comes back.
 `,
       ),
     );

@@ -76,6 +76,16 @@ describe('a missing notice', () => {
   });
 });
 
+test('a load beside high voltage gets a danger that says what it does to the interlock', () => {
+  const steps = `${takeAway}- wait: 5 min\n${proveDead}- unplug: K7\n- fit: load-plug\n  at: K7.monitor\n- stop: Hand over.\n  leaves: [traction, K7, load-plug, repair, codes]\n`;
+  const loads = 'loads:\n  load-plug: { kind: resistor, resistance: 120 Ω ± 1 % }\n';
+  const { after, isPreferred } = mended(highVoltageExample('', steps, { loads }).text, 'missing-notice');
+  expect(after).toMatch(
+    /- fit: load-plug\n {4}at: K7\.monitor\n {4}danger: The load closes the interlock circuit, so the interlock no longer protects you\. Keep all persons away while the ignition is on\./,
+  );
+  expect(isPreferred).toBe(false);
+});
+
 test('high voltage that is given back by a fix comes with its danger', () => {
   const { text } = highVoltageExample('', `${takeAway}- wait: 5 min\n${proveDead}`);
   const { after, left } = mended(text, 'not-restored');

@@ -36,7 +36,9 @@ describe('readings that prove a circuit good (JCGM 106, the whole error as guard
     // 1.7 · 1.03 + 0.1 = 1.851, up to 1.86; 2.3 · 0.97 - 0.1 = 2.131, down to 2.13.
     const { words, guarded } = readOf('1.7..2.3 Ω', fine);
     expect(guarded).toEqual({ least: 1.86, most: 2.13 });
-    expect(words).toBe('1.86..2.13 Ω proves the circuit itself good');
+    expect(words).toBe(
+      'a reading of 1.86..2.13 Ω shows that the circuit is good, even at the largest error of the instrument',
+    );
   });
 
   test('lie within the stated window where there is one', () => {
@@ -107,7 +109,9 @@ describe('voltages that prove a circuit good', () => {
     // 3.9 to 4.1 V: 3.9 · 1.005 + 0.02 = 3.9395, up to 3.94; 4.1 · 0.995 - 0.02 = 4.0595, down to 4.05.
     const { words, guarded, coarse } = voltageOf('11.7..12.3 V', 'middle, ground');
     expect(guarded).toEqual({ least: 3.94, most: 4.05 });
-    expect(words).toBe('3.94..4.05 V proves the circuit itself good');
+    expect(words).toBe(
+      'a reading of 3.94..4.05 V shows that the circuit is good, even at the largest error of the instrument',
+    );
     expect(coarse).toEqual([]);
   });
 
@@ -126,16 +130,20 @@ describe('voltages that prove a circuit good', () => {
     const both = voltageOf('11.7..12.3 V', 'middle, ground', { expect: '    expect: 3.5..4.5 V\n' });
     expect(both.guarded).toEqual({ least: 3.54, most: 4.45 });
     const one = voltageOf('11.7..12.3 V', 'middle, ground', { expect: '    expect: below 4.5 V\n' });
-    expect(one.words).toBe('below 4.45 V proves the circuit itself good');
+    expect(one.words).toBe(
+      'a reading of below 4.45 V shows that the circuit is good, even at the largest error of the instrument',
+    );
     const other = voltageOf('11.7..12.3 V', 'middle, ground', { expect: '    expect: above 3.5 V\n' });
-    expect(other.words).toBe('above 3.54 V proves the circuit itself good');
+    expect(other.words).toBe(
+      'a reading of above 3.54 V shows that the circuit is good, even at the largest error of the instrument',
+    );
   });
 
   test('there are none where the error is wider than the limits, which is told', () => {
     // 3.99 to 4.01 V, and the error is 0.04 V.
     const { words, guarded, coarse } = voltageOf('11.97..12.03 V', 'middle, ground');
     expect(guarded).toBe('empty');
-    expect(words).toBe('no reading proves the circuit itself good: the instrument is too coarse');
+    expect(words).toBe('no reading shows that the circuit is good: the error of the instrument is too large');
     expect(coarse).toHaveLength(1);
   });
 
@@ -152,7 +160,9 @@ describe('voltages that prove a circuit good', () => {
       before: '  - disconnect: battery\n',
       expect: '    expect: below 0.5 V\n',
     });
-    expect(words).toBe('below 0.47 V proves the circuit itself good');
+    expect(words).toBe(
+      'a reading of below 0.47 V shows that the circuit is good, even at the largest error of the instrument',
+    );
   });
 });
 

@@ -211,6 +211,8 @@ const innocent: readonly string[] = [
   'Stay clear of the steering wheel while the ignition is on.',
   'Stay clear of the front of the airbag.',
   'Keep everybody clear of the live stages while power comes back.',
+  'An airbag or belt tensioner that fires can kill. Keep all persons clear of them while power comes back.',
+  'The load closes the interlock circuit, so the interlock no longer protects you. Keep all persons away while the ignition is on.',
   'Keep your face and chest away from the front of the module.',
   'Before a stage is unplugged the wait must be over.',
   'The control unit looks at all its loops anew when it wakes.',

@@ -73,7 +73,7 @@ function sourcesAt(procedure: Procedure, { id }: Connector): readonly string[] {
   return (sourcesByConnector(procedure).get(id) ?? []).flatMap((source): readonly string[] => {
     const volts = source.voltage === null ? '' : `, ${formatSpan(source.voltage, 'voltage')}`;
     const kind = isHighVoltage(source) ? 'HIGH VOLTAGE' : 'voltage';
-    if (isolatorOf(source) === id) return [`takes ${source.id} away (${kind}${volts})`];
+    if (isolatorOf(source) === id) return [`isolates ${source.id} (${kind}${volts})`];
     return [`carries ${source.id} (${kind}${volts})`];
   });
 }

@@ -85,7 +85,11 @@ export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
         action: ['Measure the resistance with ', ...meter, ...betweenWords(first, second), '.'],
         details: zeroed
           ? [['Before: hold the probes together and set the display to zero.']]
-          : [['Write down what the display shows. Do not take the leads off: the window counts them in.']],
+          : [
+              [
+                'Write down what the display shows. Do not subtract the resistance of the leads: the window includes it.',
+              ],
+            ],
         blanks: [],
       };
     }

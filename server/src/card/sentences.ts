@@ -87,14 +87,17 @@ export function sayStep(procedure: Procedure, step: Step, proofs: readonly CardP
     case 'replace':
       return act(
         ['Replace ', ...listedThings(procedure, step.what), '.'],
-        [['When this step is done, every connector is as it was before it.']],
+        [['Then put every connector back as it was before this step.']],
       );
     case 'conclude':
       return { ...act(concludeWords(procedure, step.what)), kind: 'conclude' };
     case 'go':
       return { ...act(goWords(procedure, step.to)), kind: 'go' };
     case 'stop':
-      return { ...act([{ strong: 'Stop here. ' }, { said: closed(step.text) }]), kind: 'stop' };
+      return {
+        ...act([{ strong: step.leaves.length === 0 ? 'End. ' : 'Stop work. ' }, { said: closed(step.text) }]),
+        kind: 'stop',
+      };
     case 'run':
       return { ...act([{ strong: step.runs }, ...callWords(procedure, step)]), kind: 'call' };
     case 'broken':
@@ -162,8 +165,8 @@ function halfWords(
         ? loop.elements[index - 1]?.id
         : loop.monitor;
   const towards: Words =
-    neighbour === undefined || neighbour === null ? [] : [' towards ', { id: neighbour }];
-  return [`The ${place.side} side is the half`, ...towards, '. Loop ', { id: loop.id }, '.'];
+    neighbour === undefined || neighbour === null ? [] : [' with the wire to ', { id: neighbour }];
+  return [`The ${place.side} side is the connector half`, ...towards, '. Loop ', { id: loop.id }, '.'];
 }
 
 function sayRead(procedure: Procedure, loops: readonly Id[]): Said {

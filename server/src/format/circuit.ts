@@ -58,7 +58,7 @@ export const connector = z
     ).optional(),
     carries: ids(
       'a source id or a list of source ids',
-      'Sources that it leads past the pins of its loops: hands on it are hands on them.',
+      'Power sources on other pins of this connector. Whoever touches the connector touches these sources.',
       ['traction'],
     ).optional(),
     withstands: quantity(

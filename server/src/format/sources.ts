@@ -43,7 +43,7 @@ const battery = z
     ]),
     wait: quantity(
       'a duration',
-      'How long to wait after it is taken away before a live circuit may be touched, as the maker of the system states it.',
+      'How long to wait after it is disconnected before a live circuit may be touched, as the maker of the system states it.',
       '3 min',
     ).optional(),
     reserve: reserve.optional(),

@@ -35,11 +35,11 @@ const ignitionStep = step('ignition', 'Switches the ignition.', {
     'off',
   ),
 });
-const disconnectStep = step('disconnect', 'Takes a source away.', {
-  disconnect: id('a source id', 'The source that is taken away.', 'battery'),
+const disconnectStep = step('disconnect', 'Disconnects (isolates) a power source.', {
+  disconnect: id('a source id', 'The source that is isolated.', 'battery'),
 });
-const reconnectStep = step('reconnect', 'Gives a source back.', {
-  reconnect: id('a source id', 'The source that is given back.', 'battery'),
+const reconnectStep = step('reconnect', 'Reconnects a power source.', {
+  reconnect: id('a source id', 'The source that is reconnected.', 'battery'),
 });
 const waitStep = step('wait', 'Waits.', {
   wait: quantity('a duration', 'How long to wait.', '3 min', '90 s'),
@@ -225,7 +225,7 @@ const inspectStep = step('inspect', 'Looks at something.', {
     { ok: 'next', defect: 'replace-coupling' },
   ).optional(),
 });
-const doStep = step('do', 'Anything without an electrical effect.', {
+const doStep = step('do', 'An action that does not change the circuit.', {
   do: text('What is done.', 'Remove the steering wheel cover.'),
   at: hands,
   of: lookedAt,

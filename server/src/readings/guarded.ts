@@ -64,16 +64,17 @@ function isZero({ least, most }: Span): boolean {
   return least === 0 && most === 0;
 }
 
-/** `1.96..2.42 Ω proves the circuit itself good`, for the nearest bench of a reading; null: nothing is to be said. */
+/** `a reading of 1.96..2.42 Ω shows that the circuit is good …`, for the nearest bench of a reading; null: nothing is to be said. */
 export function guardedInWords(reading: Reading): string | null {
   const [nearest] = reading.good;
   const guarded = nearest === undefined ? null : guardedOf(reading, nearest);
   if (guarded === null) return null;
-  if (guarded === 'empty') return 'no reading proves the circuit itself good: the instrument is too coarse';
+  if (guarded === 'empty')
+    return 'no reading shows that the circuit is good: the error of the instrument is too large';
   const printed = formatWindow(
     guarded,
     reading.instrument?.resolution ?? 0,
     quantityFacts[reading.quantity].dimension,
   );
-  return `${printed} proves the circuit itself good`;
+  return `a reading of ${printed} shows that the circuit is good, even at the largest error of the instrument`;
 }

@@ -16,7 +16,7 @@ function inertStages({ procedure }: Context): readonly Seen[] {
         rule: 'inert-stage',
         subject: id,
         place: { path: [...path, 'live'], part: 'value' },
-        message: `${id} is taken as an inert part of a trainer: hands on it are not checked.`,
+        message: `${id} is marked as inert, a training part: contact with it is not checked. If it is a real part, it can kill: write \`live: true\`.`,
       },
     }));
 }

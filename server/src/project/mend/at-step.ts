@@ -11,7 +11,8 @@ import type { NewStep } from './change.ts';
 /* Findings that are mended at the step that they are about. */
 
 /** What is said where power comes back to something live. */
-export const keepClear = 'warning: Keep everybody clear of the live stages while power comes back.';
+export const keepClear =
+  'warning: An airbag or belt tensioner that fires can kill. Keep all persons clear of them while power comes back.';
 
 /** A source is taken away with the notice that this asks for. */
 export function takenAway({ sources }: Procedure, source: Id): NewStep {
