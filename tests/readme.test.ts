@@ -37,3 +37,17 @@ test('the network of the readme has nothing to find, and one under power has', (
     'error powered-measurement',
   );
 });
+
+test('what the readme moves by hand is moved without a finding with the lamp in, and refused with the stage in', () => {
+  const [first = '', , moved = ''] = [...readme.matchAll(/```yaml\n([\s\S]*?)```/g)].map(
+    ([, text = '']) => text,
+  );
+  const step = moved.replace(/^/gm, '  ').trimEnd();
+  const read = '  - read: driver-loop\n    outcomes: { within: next, else: harness }';
+  expect(first.split(read)).toHaveLength(2);
+  expect(analysed(first.replace(read, step)).findings).toEqual([]);
+  const before = '  - read-codes: control-unit\n';
+  const early = step.replace('next, else: harness', 'next, else: faulty');
+  const found = analysed(first.replace(before, `${before}${early}\n`)).findings;
+  expect(found.filter(({ rule }) => rule === 'moved-with-stage')).toHaveLength(2);
+});

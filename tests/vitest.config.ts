@@ -18,6 +18,7 @@ export const long = [
   'tests/format/agreement.test.ts',
   'tests/fuzz/fuzz.test.ts',
   'tests/host/write-file.test.ts',
+  'tests/oracle/potentiometers.test.ts',
   'tests/oracle/random-procedure.test.ts',
   'tests/outside/graphs.test.ts',
   'tests/project/damaged.test.ts',

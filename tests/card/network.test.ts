@@ -73,7 +73,7 @@ test('says where each probe goes', () => {
   expect(plainWords(stepOf('6').action)).toBe(
     'Measure the resistance with hand-meter between point bus-high and point bus-low.',
   );
-  expect(plainWords(stepOf('11').action)).toBe(
+  expect(plainWords(stepOf('12').action)).toBe(
     'Measure the resistance with hand-meter at K70, unit side, between pins 1 and 2.',
   );
   expect(stepOf('6').windows.map(({ of, window }) => [plainWords(of), window])).toEqual([
@@ -115,7 +115,7 @@ test('parts of which the same is assumed share a line', () => {
 
 test('what is typical is printed to the last digit of the display, as the window beside it', () => {
   expect(stepOf('3').windows[0]?.remark).toContain('typically 0.00 V;');
-  expect(stepOf('11').windows[0]?.remark).toContain('typically 120.2 Ω;');
+  expect(stepOf('12').windows[0]?.remark).toContain('typically 120.2 Ω;');
 });
 
 test('says what the windows assume of the meter and of the supply', () => {

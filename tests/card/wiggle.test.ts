@@ -6,7 +6,7 @@ import { plainWords } from '../../server/src/card/words.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { wheelSensor } from '../jobs/wheel-sensor.ts';
+import { intermittentSensor } from '../jobs/intermittent-sensor.ts';
 import { movedWithStage } from '../../server/src/rules/moved-with-stage.ts';
 
 /* What the card says where something is moved by hand. */
@@ -52,7 +52,7 @@ describe('the sentence', () => {
 
   test('says where the probes go, and what has to be so before', () => {
     const step = moved(
-      wheelSensor.text.replace('id: under-power\n    quantity: voltage', 'quantity: voltage'),
+      intermittentSensor.text.replace('id: under-power\n    quantity: voltage', 'quantity: voltage'),
     );
     expect(plainWords(step.action)).toBe(
       'Wiggle signal-wire, return-wire and connector K9 by hand for 2 min in all, one after the other. Meanwhile measure the DC voltage with hand-meter: red probe on point signal, black probe on ground.',

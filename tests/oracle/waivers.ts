@@ -7,6 +7,7 @@ import { EXCUSED, ORACLE_RULES, WAIVER_RULES, WINDOW_RULES } from './coverage.ts
 export interface Waivable {
   readonly rule: string;
   readonly step: number | null;
+  readonly subject?: string | null;
 }
 
 /** They guard live stages, or the proof that hands are safe. */
@@ -16,6 +17,7 @@ const NEVER: readonly string[] = [
   'not-proven-dead',
   'half-open',
   'meter-across-live',
+  'moved-with-stage',
   'powered-measurement',
   'not-restored',
   'unfed-circuit',
@@ -41,8 +43,17 @@ function marks({ steps }: Procedure, waiver: Waiver, { rule, step }: Waivable): 
   return waiver.step === null ? step === null : named?.number === step;
 }
 
+/** Of an open connector that is moved as a whole nobody knows which half is meant, and on one of them a stage may hang. */
+function isNeverWaived({ steps, connectors }: Procedure, { rule, step, subject }: Waivable): boolean {
+  const named = steps.find(({ number }) => number === step);
+  return rule === 'impossible' && named?.verb === 'wiggle' && connectors.has(subject ?? '');
+}
+
 export function isWaived(procedure: Procedure, finding: Waivable): boolean {
-  return procedure.waivers.some((waiver) => marks(procedure, waiver, finding));
+  return (
+    !isNeverWaived(procedure, finding) &&
+    procedure.waivers.some((waiver) => marks(procedure, waiver, finding))
+  );
 }
 
 interface OfWaiver {
@@ -58,7 +69,9 @@ export function ofWaivers(
 ): readonly OfWaiver[] {
   return procedure.waivers.flatMap((waiver, at): OfWaiver[] => {
     if (!canBeWaived(waiver.rule)) return [{ rule: 'waiver-refused', at }];
-    const isUsed = findings.some((finding) => marks(procedure, waiver, finding));
+    const marked = findings.filter((finding) => marks(procedure, waiver, finding));
+    const isUsed = marked.some((finding) => !isNeverWaived(procedure, finding));
+    if (marked.length > 0 && !isUsed) return [{ rule: 'waiver-refused', at }];
     return isUsed || !isWhole ? [] : [{ rule: 'unused-waiver', at }];
   });
 }

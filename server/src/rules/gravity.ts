@@ -9,6 +9,7 @@ import type { Finding } from '../text/finding.ts';
 export const grave: readonly string[] = [
   'not-checked',
   'meter-across-live',
+  'moved-with-stage',
   'live-touch',
   'short-wait',
   'not-proven-dead',
@@ -22,6 +23,7 @@ export const grave: readonly string[] = [
   'test-current',
   'touch-not-said',
   'hands-in-text',
+  'example-values',
   'no-wait',
   'unfed-circuit',
   'unfed-monitor',
