@@ -3,9 +3,21 @@ import { formatQuantity } from '../quantity/quantity.ts';
 import type { Probe, Procedure } from '../text/procedure.ts';
 import type { Words } from './model.ts';
 import type { Said } from './sentences.ts';
+import { listedIds } from './words.ts';
 
-/** What a `measure` step says: which probe goes where, and what has to be so before. */
-export function sayMeasure({ multimeters }: Procedure, step: Measuring): Said {
+/** What a `measure` step says: which probe goes where, and what has to be so before and meanwhile. */
+export function sayMeasure(procedure: Procedure, step: Measuring): Said {
+  const said = sayProbes(procedure, step);
+  if (step.drawing.length === 0) return said;
+  const names = listedIds(step.drawing, 'and');
+  const current = step.drawing.length === 1 ? 'its current' : 'their currents';
+  return {
+    ...said,
+    details: [[...names, ` must draw ${current} while you measure: have it switched on.`], ...said.details],
+  };
+}
+
+function sayProbes({ multimeters }: Procedure, step: Measuring): Said {
   const [first, second] = step.across;
   const meter: Words = [{ id: step.with }];
   switch (step.quantity) {

@@ -29,7 +29,7 @@ export function movedWithStage(
   const what = movedInWords(moved);
   const message =
     `${listed(stages)} ${hangs} on ${what} here: a wire or contact at fault can fire ${it} while ${what} is moved. ` +
-    `Needed before: ${partedBy(procedure, hardware, moved)}, with the power off and the wait over.`;
+    `Add before it: ${partedBy(procedure, hardware, moved)}, with the power off and the wait over.`;
   return { ...issue, message };
 }
 

@@ -22,7 +22,7 @@ export function initiatorProbed(step: Measuring, stages: readonly Id[]): Issue {
     underline: [whereMeasured(step.carrying)],
     message:
       `${listed(stages)} ${hangs} on ${step.of} here: an instrument that is held there by hand can fire ${stages.length === 1 ? 'it' : 'them'}. ` +
-      'Needed before: a connector unplugged between the probes and the stage. To test its circuit, fit a load in its place and read the control unit.',
+      'First unplug a connector between the probes and the stage. To test its circuit, fit a load in its place and read the control unit.',
   };
 }
 
@@ -39,7 +39,7 @@ export function poweredMeasurement(
     underline: [whereMeasured(carrying)],
     message:
       `${poweredInWords(on)}: what ${meter} shows there is no ${quantityFacts[quantity].named}, and ${meter} or what it is held to can be damaged. ` +
-      `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged between them.`,
+      `Add before it: ${listed(whatTakesAway(procedure, on, power))}, or unplug a connector between them.`,
   };
 }
 
@@ -54,7 +54,7 @@ export function chargedMeasurement(
     underline: [whereMeasured(carrying)],
     message:
       `What ${meter} is held to can still be charged, and what it shows then is no ${quantityFacts[quantity].named}: ${stillOwed(owed, whole)}. ` +
-      `Needed before: \`wait: ${formatWait(owed)}\`.`,
+      `Add before it: \`wait: ${formatWait(owed)}\`.`,
   };
 }
 
@@ -68,7 +68,7 @@ export function testedElectronics(step: Measuring, volts: number, weak: readonly
     underline: [whereMeasured(step.carrying)],
     message:
       `${step.with} puts ${tested} on ${listed([...named, ...(left > 0 ? [`${left} more`] : [])])} here, and nothing says that ${weak.length === 1 ? 'it bears' : 'they bear'} that: it destroys electronics. ` +
-      'Needed before: a connector unplugged that parts them from the probes. Of parts, connectors and loads that bear it state `withstands`.',
+      'First unplug a connector that separates them from the probes. Of parts, connectors and loads that bear it state `withstands`.',
   };
 }
 
@@ -88,7 +88,7 @@ export function stillTested(step: Step, { id, place }: Touch, { volts, owed }: T
     underline: place,
     message:
       `${id} can still hold the ${formatQuantity(volts, 'voltage')} of the insulation measurement before. ` +
-      `Needed before \`${step.verb}\`: ${way}.`,
+      `Add before \`${step.verb}\`: ${way}.`,
   };
 }
 
@@ -105,7 +105,7 @@ export function arcAtContacts(
     cause: causeOf(on),
     message:
       `${poweredInWords(on)}: above 30 V DC contacts that part or meet can draw an arc. ` +
-      `Needed before \`${verb}\`: ${listed(whatTakesAway(procedure, on, power))}.`,
+      `Add before \`${verb}\`: ${listed(whatTakesAway(procedure, on, power))}.`,
   };
 }
 
@@ -115,7 +115,7 @@ export function chargedOpening({ verb }: Step, subject: Id, owed: number, whole:
     subject,
     message:
       `${subject} can still be charged above 30 V: ${stillOwed(owed, whole)}. ` +
-      `Needed before \`${verb}\`: \`wait: ${formatWait(owed)}\`.`,
+      `Add before \`${verb}\`: \`wait: ${formatWait(owed)}\`.`,
   };
 }
 
@@ -134,7 +134,7 @@ export function replacedUnderPower(
     underline: place,
     message:
       `${id} is replaced under power. ${poweredInWords(on)}. A short circuit there can burn and blind. ` +
-      `Needed before: ${listed(whatTakesAway(procedure, on, power))}, or a connector unplugged that parts it.`,
+      `Add before it: ${listed(whatTakesAway(procedure, on, power))}, or unplug a connector that separates it.`,
   };
 }
 
@@ -143,7 +143,7 @@ function causeOf(on: readonly Supply[]): string {
 }
 
 function stillOwed(owed: number, whole: number): string {
-  const rest = owed === whole ? 'no wait stands before it' : `${formatWait(owed)} of it are still owed`;
+  const rest = owed === whole ? 'none of it is over' : `${formatWait(owed)} of it remain`;
   return `the wait after its source is off is ${formatWait(whole)}, and ${rest}`;
 }
 
