@@ -39,9 +39,9 @@ export function parseDocument(text: string): ParsedDocument {
     // They say where the colon of a key is that is not there.
     keepSourceTokens: true,
   });
-  const documents = withoutStacks(() => [
-    ...composer.compose(tokens, true, text.length),
-  ]) as Document.Parsed[];
+  const documents = withoutStacks(
+    () => [...composer.compose(tokens, true, text.length)] as Document.Parsed[],
+  );
   return assemble(text, marksOf(text, walked, tokens), documents);
 }
 
