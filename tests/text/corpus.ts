@@ -4,6 +4,7 @@ import { rules } from '../../server/src/rules/rules.ts';
 import { bench, proof, routines, takenAway, ways } from '../rules/drafts/drafts.ts';
 import { hidden } from '../rules/drafts/hidden.ts';
 import { measuring } from '../rules/drafts/measuring.ts';
+import { moving } from '../rules/drafts/moving.ts';
 import { voltage } from '../rules/drafts/voltage.ts';
 import { good } from './good.ts';
 import { everyKey, sharedParts } from './every-key.ts';
@@ -17,14 +18,18 @@ function filesIn(folder: string): readonly string[] {
   return all.map((name) => readFileSync(new URL(`${folder}/${name}`, root), 'utf8'));
 }
 
-/** The first example of the readme is a whole file, the second goes on from the head of one. */
+/** The first example of the readme is a whole file, the second goes on from the head of one, the third is a step of the first. */
 function examplesOfReadme(): readonly string[] {
   const readme = readFileSync(new URL('README.md', root), 'utf8');
   const blocks = [...readme.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, text = '']) => text);
-  return blocks.map((text) => (text.startsWith('format:') ? text : `format: 1\ntitle: The pump\n${text}`));
+  const [first = ''] = blocks;
+  return blocks.map((text) => {
+    if (text.startsWith('- ')) return first.replace('steps:\n', `steps:\n${text.replace(/^(?=.)/gm, '  ')}`);
+    return text.startsWith('format:') ? text : `format: 1\ntitle: The pump\n${text}`;
+  });
 }
 
-const drafts = [takenAway, routines, bench, proof, ways, hidden, measuring, voltage].flat();
+const drafts = [takenAway, routines, bench, proof, ways, hidden, measuring, moving, voltage].flat();
 
 /** The parts files that some of the texts use, by name. */
 const shared: Readonly<Record<string, string>> = {
