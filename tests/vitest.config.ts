@@ -59,6 +59,8 @@ export default defineConfig(({ mode }) => ({
     exclude: ['tests/workbench/**', ...(mode === 'quick' ? [...long, ...needingPrograms()] : [])],
     // Half of the time of the quick ones would go into loading the same modules for each file anew.
     isolate: mode !== 'quick',
+    // By itself vitest leaves one processor free, which is half of a machine with two.
+    maxWorkers: '100%',
     testTimeout: 120_000,
     ...(reports === undefined
       ? {}
