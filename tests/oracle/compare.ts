@@ -17,9 +17,9 @@ export function told(finding: Finding): Told {
   };
 }
 
-/** Any initiator of the piece may be named. */
+/** Any initiator of the piece may be named, and of all that does not bear a tester any. */
 export const subjectOf = ({ rule, subject }: Pick<Told, 'rule' | 'subject'>): string | null =>
-  rule === 'meter-across-live' ? null : subject;
+  rule === 'meter-across-live' || rule === 'insulation-on-electronics' ? null : subject;
 
 const nameOf = (each: Told): string => {
   const subject = subjectOf(each);

@@ -1,6 +1,7 @@
 import type { Id, Procedure, Regulated, Source } from '../../server/src/text/procedure.ts';
 import { builtAround, isForever, piecesOn } from './pieces.ts';
 import type { Piece } from './pieces.ts';
+import { sharingTest } from './tested.ts';
 import { discharge, isOff } from './world.ts';
 import type { Charge, World } from './world.ts';
 
@@ -93,11 +94,12 @@ function filled(procedure: Procedure, world: World, level: keyof typeof levels):
 }
 
 export function settled(procedure: Procedure, world: World): World {
-  return {
+  const after = {
     ...world,
     charges: filled(procedure, world, 'charges'),
     arcs: filled(procedure, world, 'arcs'),
   };
+  return sharingTest(after, piecesOn(procedure, world));
 }
 
 /** What has run down after some seconds in which nothing is switched. */

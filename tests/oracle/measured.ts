@@ -212,7 +212,9 @@ export function shownAcross(
     return volts === null ? null : voltsShown(meter, volts);
   }
   const ohms = ohmsAcross(step, ways);
-  const leads = meter.zeroed ? { least: 0, most: 0 } : meter.leads;
-  if (ohms === null || leads === null || meter.resistance === null) return null;
-  return shownBy(meter.resistance, { least: ohms.least + leads.least, most: ohms.most + leads.most });
+  const isInsulation = step.quantity === 'insulation';
+  const leads = meter.zeroed || isInsulation ? { least: 0, most: 0 } : meter.leads;
+  const scale = isInsulation ? meter.insulation : meter.resistance;
+  if (ohms === null || leads === null || scale === null) return null;
+  return shownBy(scale, { least: ohms.least + leads.least, most: ohms.most + leads.most });
 }

@@ -1,6 +1,6 @@
 import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
 import { namedIn } from './node-names.ts';
-import { allWays, between, hangingOn, pointsOf } from './ways.ts';
+import { allWays, between, hangingOn, pointsOf, sendsCurrent } from './ways.ts';
 import type { Measuring } from './ways.ts';
 import { asReading } from './wiggled.ts';
 import type { World, Wrong } from './world.ts';
@@ -85,7 +85,7 @@ export function obstacle(
   const near = [from, to].filter(isNode).map((point) => hangingOn(apart, point));
   const isNear = (node: string): boolean => isNode(node) && near.some((points) => points.has(node));
   const powered =
-    step.quantity === 'resistance' &&
+    sendsCurrent(step) &&
     ways.some((way) => way.source !== null && (met.has(way) || isNear(way.a) || isNear(way.b)));
   if (powered) return 'power';
   const monitor = ways.find((way) => met.has(way) && way.monitor !== null)?.monitor ?? null;

@@ -340,7 +340,7 @@ function provenBy(procedure: Procedure, met: readonly Met[]): Proves {
 }
 
 /** What lies between the probes is told once for a step, as it stands on the bench that is nearest. */
-const oncePerStep = ['meter-across-live', 'monitor-in-the-way'];
+const oncePerStep = ['meter-across-live', 'insulation-on-electronics', 'monitor-in-the-way'];
 
 const endRules = ['not-restored', 'codes-not-cleared', 'repair-not-verified'];
 

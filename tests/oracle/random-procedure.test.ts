@@ -24,6 +24,7 @@ test('each rule is broken by some and kept by others, and some procedures are cl
   const ofMeasuring = [
     'meter-across-live',
     'powered-measurement',
+    'insulation-on-electronics',
     'monitor-in-the-way',
     'bar-in-the-way',
     'dangling-node',

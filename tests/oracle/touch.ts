@@ -98,7 +98,7 @@ export function dangersAt(procedure: Procedure, id: Id): Danger[] {
 type Unsafe = 'live-touch' | 'short-wait' | 'not-proven-dead';
 
 /** Where hands are in a touch. */
-interface Touch {
+export interface Touch {
   readonly step: Step;
   readonly thing: Id;
   /** Set where it is moved: a half of it, or null for all of it. */
@@ -122,7 +122,7 @@ function sidesTouched(world: World, { step, thing, movedSide }: Touch): string[]
 }
 
 /** Where hands are on a thing. */
-function pointsOfTouch(procedure: Procedure, world: World, touch: Touch): string[] {
+export function pointsOfTouch(procedure: Procedure, world: World, touch: Touch): string[] {
   const { thing } = touch;
   const named = namedIn(procedure);
   if (procedure.connectors.has(thing))
@@ -204,7 +204,7 @@ function isOfStages(procedure: Procedure, { loop, piece, feeders }: Danger): boo
   return !things.some(isSection) && !feeders.some(({ kind }) => kind === 'high-voltage');
 }
 
-function touches(step: Step, world: World): Touch[] {
+export function touches(step: Step, world: World): Touch[] {
   if (step.verb !== 'wiggle') return touchedIds(step, world).map((thing) => ({ step, thing }));
   return [
     ...step.moved.map(({ id, side }) => ({ step, thing: id, movedSide: side ?? null })),

@@ -3,7 +3,9 @@ import { chargeOf, drawsArcs, poweredBy, suppliersOf } from './energy.ts';
 import { piecesBuilt, piecesOn, pointsProbed, terminalsAt } from './pieces.ts';
 import type { Piece } from './pieces.ts';
 import { namedIn } from './node-names.ts';
+import { insulating } from './tested.ts';
 import { dangersAt } from './touch.ts';
+import { sendsCurrent } from './ways.ts';
 import { asReading, moving } from './wiggled.ts';
 import { isOff } from './world.ts';
 import type { World, Wrong } from './world.ts';
@@ -25,8 +27,8 @@ function measuring(procedure: Procedure, world: World, taken: Step): Wrong[] {
   const isHot = probedPieces.some(
     (piece) => poweredBy(procedure, world, piece).length > 0 || chargeOf(world.charges, piece) !== null,
   );
-  if (step.quantity === 'resistance' && isHot) wrongs.push({ rule: 'powered-measurement', subject: step.of });
-  return wrongs;
+  if (sendsCurrent(step) && isHot) wrongs.push({ rule: 'powered-measurement', subject: step.of });
+  return [...wrongs, ...insulating(procedure, world, step)];
 }
 
 interface Handled {

@@ -6,6 +6,7 @@ import { measureWrongs } from './network.ts';
 import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
 import { settled, waited, wound } from './energy.ts';
+import { afterTest, testProven, testWaited, touchTested } from './tested.ts';
 import { canBeProven, handsNotSaid, proofPoints, proofTooEarly, touch } from './touch.ts';
 import { asReading } from './wiggled.ts';
 import { runsDown, underPower } from './under-power.ts';
@@ -118,7 +119,7 @@ function done(procedure: Procedure, world: World, step: Step): World {
         if (feeders.every((source) => isOff(world, source)))
           owed[id] = Math.max(0, (owed[id] ?? 0) - step.seconds);
       }
-      return waited(procedure, { ...world, owed }, step.seconds);
+      return testWaited(waited(procedure, { ...world, owed }, step.seconds), step.seconds);
     }
     case 'unlock':
     case 'unplug': {
@@ -148,9 +149,10 @@ function done(procedure: Procedure, world: World, step: Step): World {
         ].sort(),
       };
     }
+    case 'measure':
+      return afterTest(procedure, world, step);
     case 'prove-dead':
     case 'read':
-    case 'measure':
     case 'wiggle':
     case 'inspect':
     case 'do':
@@ -193,11 +195,13 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
     return { world: on.world, wrongs: [...off.wrongs, ...on.wrongs] };
   }
   const hands = touch(procedure, world, step);
+  const left = touchTested(procedure, world, step);
   const proof = proofTooEarly(procedure, world, step);
   const said = notices(procedure, world, step);
   const measured = [...measureWrongs(procedure, world, step), ...underPower(procedure, world, step)];
   const wrongs = [
     ...hands.wrongs,
+    ...left.wrongs,
     ...proof.wrongs,
     ...said.wrongs,
     ...measured,
@@ -214,7 +218,7 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
   const lost = notRecorded(procedure, world, step);
   for (const subject of lost) wrongs.push({ rule: 'codes-not-recorded', subject });
 
-  let after = done(procedure, world, step);
+  let after = done(procedure, left.world, step);
   if (step.verb !== 'unplug' && step.verb !== 'disconnect')
     for (const subject of newlyBridged(procedure, world, after))
       wrongs.push({ rule: 'load-bridged', subject });
@@ -254,14 +258,17 @@ export function wayTaken(
 ): World {
   if (step.verb === 'prove-dead') {
     const { [step.source]: before = [], ...others } = world.proven;
-    if (outcome?.name !== 'dead' || !canBeProven(procedure, world, step.source))
-      return { ...world, proven: others };
+    if (outcome?.name !== 'dead') return { ...world, proven: others };
+    const after = testProven(procedure, world, step);
+    if (!canBeProven(procedure, world, step.source)) return { ...after, proven: others };
     const points = [...new Set([...before, ...proofPoints(procedure, world, step)])].sort();
     const all = Object.entries({ ...others, [step.source]: points });
-    return { ...world, proven: Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1))) };
+    return { ...after, proven: Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1))) };
   }
   if (outcome === null) return world;
   if (step.verb !== 'read' && step.verb !== 'measure') return world;
+  // Of insulation what is open is sound, as what is broken is.
+  if (step.verb === 'measure' && step.quantity === 'insulation') return world;
   if (proves === null) return { ...world, pending: [], opened: [] };
   const within = (step.verb === 'read' ? step.loops : [step.of]).flatMap((of) => {
     const held = proves(step, of, outcome);

@@ -17,6 +17,7 @@ const NEVER: readonly string[] = [
   'not-proven-dead',
   'half-open',
   'meter-across-live',
+  'insulation-on-electronics',
   'moved-with-stage',
   'powered-measurement',
   'not-restored',

@@ -11,6 +11,10 @@ import type { World } from './world.ts';
 
 export type Measuring = Extract<Step, { readonly verb: 'measure' }>;
 
+/** Whether the instrument drives a current of its own. */
+export const sendsCurrent = ({ quantity }: Measuring): boolean =>
+  quantity === 'resistance' || quantity === 'insulation';
+
 /** What leads from one point to another. */
 export interface Way {
   readonly a: string;

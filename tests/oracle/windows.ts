@@ -193,6 +193,7 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     if (expect === null && numbers.length === 0 && noPath && !hasLoad && !isNever) tell('window-undefined');
     const volts = worlds.map((world) => (isVoltage(step) ? soundVolts(procedure, world, step) : null));
     const isAbsence = showsAbsence({ step, display }, accepted, volts);
+    const isInsulation = step.verb === 'measure' && step.quantity === 'insulation';
     const drops = volts.flatMap((each, at) => {
       const world = worlds[at];
       return each === null || world === undefined ? [] : [{ each, world }];
@@ -256,6 +257,7 @@ export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold
     };
     if (
       expect === null &&
+      !isInsulation &&
       !toldCoarse.has(of) &&
       worlds.some((world) => near.loads(world).length === 0 && provesNothing(world))
     ) {

@@ -2,6 +2,7 @@ import { stringify } from 'yaml';
 import { chanceFrom } from './chance.ts';
 import type { Chance } from './chance.ts';
 import type { PlainStep } from './plain-procedure.ts';
+import { withTesters } from './with-testers.ts';
 import { sidesIn, withWiggles } from './with-wiggles.ts';
 
 /*
@@ -277,8 +278,13 @@ export function withPower(seed: number): string {
     steps.splice(chance.whole(0, steps.length), 0, ...fork);
   }
   const movable = [...Object.keys(parts), ...Object.keys(connectors), ...sidesIn(connectors)];
+  const testable = {
+    points: [...used.filter((node) => node !== 'ground'), ...netSides.map((side) => `${side}.1`)],
+    sides,
+    proof: hasHigh ? proof : null,
+  };
   return stringify(
-    {
+    withTesters(seed, 0.6, testable, {
       format: 1,
       title: 'What is powered',
       conditions: { ambient: '10..35 °C' },
@@ -299,7 +305,7 @@ export function withPower(seed: number): string {
       loops,
       network,
       steps: withWiggles(seed, 0.7, movable, steps),
-    },
+    }),
     { lineWidth: 0, aliasDuplicateObjects: false },
   );
 }

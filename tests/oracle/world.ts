@@ -20,6 +20,8 @@ export interface World {
   readonly charges: Readonly<Record<string, Charge>>;
   /** The same by sources above 30 V alone, high voltage left out: what still makes an arc. */
   readonly arcs: Readonly<Record<string, Charge>>;
+  /** By point, what an insulation tester left there: the seconds until it is gone, where waiting is enough. */
+  readonly tested: Readonly<Record<string, number | 'until proven'>>;
   /** Each a set of sources that count as safe after an unsafe touch. */
   readonly excuses: readonly (readonly Id[])[];
   readonly connectors: Readonly<Record<Id, Mating>>;
@@ -67,6 +69,7 @@ export function bare(procedure: Procedure): World {
     afterRun: {},
     charges: {},
     arcs: {},
+    tested: {},
     excuses: [],
     connectors: same(procedure.connectors.keys(), 'mated'),
     loads: same(procedure.loads.keys(), null),

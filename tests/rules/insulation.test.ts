@@ -45,6 +45,13 @@ describe('below 60 V the charge of an insulation tester', () => {
   test('is gone where the step says that the tester has taken it away', () => {
     expect(found('at-voltage: 50 V\ndischarged: true', '')).toEqual([]);
   });
+  test('counts for each piece that one step touches', () => {
+    const other =
+      '  - measure: insulation\n    across: [feed, ground]\n    at-voltage: 50 V\n    with: tester\n    expect: above 1 MΩ\n';
+    const hands = '  - do: Push both aside.\n    at: [winding, relay]\n';
+    const short = found('at-voltage: 50 V', `${other}${hands}`).filter((line) => line.includes('short-wait'));
+    expect(short).toEqual(['error short-wait winding', 'error short-wait relay']);
+  });
   test('counts at each touch: another measurement there', () => {
     const again =
       '  - measure: insulation\n    across: [K40.motor.2, ground]\n    at-voltage: 50 V\n    discharged: true\n    with: tester\n    expect: above 1 MΩ\n';

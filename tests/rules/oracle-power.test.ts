@@ -6,8 +6,8 @@ import { difference, windowDifference, windowRuleDifference } from '../oracle/co
 import { withPower } from '../oracle/with-power.ts';
 
 /*
- * What is powered, charged, above 30 V or of high voltage, against the oracle, which merges points until nothing changes,
- * keeps what each point holds in one state and lets time go by in pieces.
+ * What is powered, charged, held to an insulation tester, above 30 V or of high voltage, against the oracle, which
+ * merges points until nothing changes, keeps what each point holds in one state and lets time go by in pieces.
  */
 
 const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 250);
@@ -50,6 +50,7 @@ describe(`power against brute force, on ${seeds} random procedures`, () => {
   it('saw the rules of power broken often', () => {
     for (const rule of [
       'powered-measurement',
+      'insulation-on-electronics',
       'work-under-power',
       'meter-across-live',
       'short-wait',

@@ -67,8 +67,7 @@ function watchZone(context: Context, zone: Zone): Watcher<Energy> {
     step: (state, step, report) => {
       for (const issue of judge(state, step)) report(issue);
       // One mistake, one finding: what was touched in spite of it counts as discharged from there on.
-      const touched = testTouched(context.procedure, energy, state, step).flatMap(({ at }) => at);
-      return energy.after(touched.length === 0 ? state : energy.withoutTest(state, touched), step);
+      return energy.after(testTouched(context.procedure, energy, state, step).left, step);
     },
     take: (state, step, { taken }) => energy.taken(state, step, taken),
   };
@@ -90,25 +89,29 @@ function worked(step: Step): readonly Id[] {
 /** What hands touch although an insulation tester left its voltage there. */
 interface TestTouched {
   readonly touch: Touch;
-  readonly at: readonly FragmentIndex[];
   readonly test: Tested;
 }
 
+/** Each piece once, and what is left where those that are touched count as discharged. */
 function testTouched(
   procedure: Procedure,
   energy: EnergyOf,
   state: Energy,
   step: Step,
-): readonly TestTouched[] {
-  if (state.tested.every(({ volts }) => volts === 0)) return [];
+): { readonly found: readonly TestTouched[]; readonly left: Energy } {
+  const found: TestTouched[] = [];
+  if (state.tested.every(({ volts }) => volts === 0)) return { found, left: state };
   const fragments = fragmentsOf(procedure);
-  const touches = touchesOf(step, (load) => state.hardware.loads.get(load));
-  return touches.flatMap((touch): readonly TestTouched[] => {
+  let left = state;
+  for (const touch of touchesOf(step, (load) => state.hardware.loads.get(load))) {
     const { id, side } = touch;
     const at = side === undefined ? fragments.of(id) : fragments.onSide(id, side);
-    const test = energy.tested(state, at);
-    return test.volts === 0 ? [] : [{ touch, at, test }];
-  });
+    const test = energy.tested(left, at);
+    if (test.volts === 0) continue;
+    found.push({ touch, test });
+    left = energy.withoutTest(left, at);
+  }
+  return { found, left };
 }
 
 function judgeOf(
@@ -180,8 +183,8 @@ function judgeOf(
     );
 
   return (state, step) => {
-    const [left] = testTouched(procedure, energy, state, step);
-    const issues = left === undefined ? [] : [stillTested(step, left.touch, left.test)];
+    const { found } = testTouched(procedure, energy, state, step);
+    const issues = found.map(({ touch, test }) => stillTested(step, touch, test));
     const asked = askedBy(step);
     const ofMoved = movedBy(step).flatMap((moved) => moving(state, step, moved));
     if (asked?.of === 'points') return [...issues, ...measuring(state, asked.step), ...ofMoved];
