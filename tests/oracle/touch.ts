@@ -4,7 +4,7 @@ import type { Piece } from './pieces.ts';
 import { allWays, asBuilt } from './ways.ts';
 import { probed } from './network.ts';
 import { namedIn } from './node-names.ts';
-import { allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
+import { isolatorOf, allLoops, carriedBy, dangers, isOff, loopsThrough } from './world.ts';
 import type { Danger, World, Wrong } from './world.ts';
 
 /* Where hands go in a step, and whether the live loops there are dead. */
@@ -176,6 +176,12 @@ function missing(procedure: Procedure, world: World, danger: Danger, touched: To
       (source) => isForever(procedure, source) && pieces(source).some(({ drawn }) => drawn.has(source.id)),
     )
   )
+    return 'live-touch';
+  // The plug that takes a source away leaves contacts in its seat that may stay with the source, unless a network shows which.
+  const isDrawn = ({ id: source }: Source): boolean =>
+    piecesBuilt(procedure, world).some(({ drawn }) => drawn.has(source));
+  const putsLoad = ['fit', 'move', 'remove'].includes(touched.step.verb);
+  if (!putsLoad && high.some((source) => isolatorOf(source) === touched.thing && !isDrawn(source)))
     return 'live-touch';
   const doubtful = high.filter((source) => {
     const proven = world.proven[source.id];

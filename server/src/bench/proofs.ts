@@ -126,6 +126,14 @@ export function isProven(
   return met.length === 0 ? proven.has('carried') : met.every((index) => proven.has(index));
 }
 
+/**
+ * Whether hands are at the seat of the connector that isolates a source which no network draws: nobody knows which of its
+ * contacts stay connected to the source. Where the source is drawn, the network says so.
+ */
+export function isSeatOf(procedure: Procedure, source: Id, { id }: Pick<Touch, 'id'>): boolean {
+  return isolatorOf(procedure.sources.get(source)) === id && fragmentsOf(procedure).of(source).length === 0;
+}
+
 /** Whether what hands come to hangs together with the source itself on this bench, whatever was proven. */
 export function isNeverDead(
   procedure: Procedure,

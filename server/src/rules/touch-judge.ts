@@ -3,10 +3,17 @@ import type { Hazard } from '../bench/hazards.ts';
 import type { Issue } from '../bench/issue.ts';
 import { isOff } from '../bench/power.ts';
 import type { Touch } from '../bench/touch.ts';
-import { isNeverDead, isProven } from '../bench/proofs.ts';
+import { isNeverDead, isProven, isSeatOf } from '../bench/proofs.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Context } from './rule.ts';
-import { hangsOnSource, liveTouch, notProvenDead, proofTooEarly, shortWait } from './touch-words.ts';
+import {
+  hangsOnSource,
+  liveTouch,
+  notProvenDead,
+  proofTooEarly,
+  seatTouched,
+  shortWait,
+} from './touch-words.ts';
 
 /* Whether hands, or a proof, come to what is still on, still charged or not proven dead. */
 
@@ -24,6 +31,9 @@ interface State {
   readonly excused: Excused;
 }
 
+/** Of a high-voltage source that is off and has waited, where hands are. */
+type StateOf = 'never dead' | 'seat' | 'unproven' | 'proven';
+
 /** Groups that are not dead, each by the first thing that is missing. */
 interface NotDead {
   readonly on: readonly Group[];
@@ -32,6 +42,8 @@ interface NotDead {
   readonly wait: number;
   /** What is touched hangs together with a source of theirs that stays where it is. */
   readonly never: readonly Group[];
+  /** The same of the seat of the connector that isolates such a source. */
+  readonly seat: readonly Group[];
   readonly unproven: readonly { readonly group: Group; readonly sources: readonly Id[] }[];
 }
 
@@ -39,11 +51,12 @@ function notDead(
   cluster: Cluster,
   { clock, excused }: State,
   concerns: (group: Group) => boolean,
-  stateOf: (source: Id) => 'never dead' | 'unproven' | 'proven',
+  stateOf: (source: Id) => StateOf,
 ): NotDead {
   const on: Group[] = [];
   const owing: Group[] = [];
   const never: Group[] = [];
+  const seat: Group[] = [];
   const unproven: { group: Group; sources: readonly Id[] }[] = [];
   let wait = 0;
   for (const [at, group] of cluster.groups.entries()) {
@@ -57,9 +70,10 @@ function notDead(
       owing.push(group);
       wait = Math.max(wait, owed);
     } else if (highVoltage.some((source) => stateOf(source) === 'never dead')) never.push(group);
+    else if (highVoltage.some((source) => stateOf(source) === 'seat')) seat.push(group);
     else if (sources.length > 0) unproven.push({ group, sources });
   }
-  return { on, owing, wait, never, unproven };
+  return { on, owing, wait, never, seat, unproven };
 }
 
 export function judgeTouch(
@@ -77,13 +91,14 @@ export function judgeTouch(
     .filter(({ isOfStages }) => !(isMoved && isOfStages));
   const concerns = ({ hazards }: Group): boolean => hazards.some((hazard) => concerned.includes(hazard));
   const { proven, hardware } = state.clock;
-  const stateOf = (source: Id): 'never dead' | 'unproven' | 'proven' => {
+  const stateOf = (source: Id): StateOf => {
     if (isNeverDead(procedure, source, touch, hardware)) return 'never dead';
+    if (!fitsLoad(step) && isSeatOf(procedure, source, touch)) return 'seat';
     const isShown =
       showsVoltage(procedure, step, source) || isProven(procedure, proven, source, touch, hardware);
     return isShown ? 'proven' : 'unproven';
   };
-  const { on, owing, wait, never, unproven } = notDead(cluster, state, concerns, stateOf);
+  const { on, owing, wait, never, seat, unproven } = notDead(cluster, state, concerns, stateOf);
   const found: Unsafe[] = [];
   if (on.length > 0) {
     const issue = liveTouch(procedure, touch, liveIn(on, concerned), sourcesOf(on), state.clock.power);
@@ -100,7 +115,13 @@ export function judgeTouch(
   }
   if (never.length > 0)
     found.push({ issue: hangsOnSource(procedure, touch, sourcesOf(never)), groups: never });
+  if (seat.length > 0) found.push({ issue: seatTouched(touch, sourcesOf(seat)), groups: seat });
   return found;
+}
+
+/** A load is made for the pins of its loop, and `missing-notice` asks for a `danger` where it is fitted. */
+function fitsLoad({ verb }: Step): boolean {
+  return verb === 'fit' || verb === 'move' || verb === 'remove';
 }
 
 /** A proof has a meaning only where all that the source feeds is off and the wait is over. */

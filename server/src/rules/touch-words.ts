@@ -79,6 +79,18 @@ export function hangsOnSource(procedure: Procedure, touch: Touch, sources: reado
   };
 }
 
+export function seatTouched(touch: Touch, sources: readonly Id[]): Issue {
+  return {
+    rule: 'live-touch',
+    subject: touch.id,
+    cause: `${sources.join()} itself`,
+    underline: touch.place,
+    message:
+      `This step touches ${touch.id}, which isolates ${listed(sources)}: contacts in its seat can stay connected to ${listed(sources)} and always have voltage, whatever was verified. ` +
+      'End with a `stop` that sends for the high-voltage expert; what is only looked at stands in `of`.',
+  };
+}
+
 export function proofTooEarly(
   procedure: Procedure,
   source: Id,
