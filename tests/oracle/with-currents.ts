@@ -14,6 +14,8 @@ export interface Carrying {
   /** Both terminals of a pin. */
   readonly pins: readonly (readonly [string, string])[];
   readonly measured: () => PlainStep;
+  /** Ground is a node of the network. */
+  readonly hasGround: boolean;
 }
 
 /** Of a range that nothing drawn here leaves: what currents are is no matter of order. */
@@ -23,16 +25,19 @@ const ammeter = {
   clamp: { range: '0..1000 kA', accuracy: '2 %', resolution: '10 mA' },
 };
 
-function current(chance: Chance, { parts, pins, measured }: Carrying): PlainStep[] {
+function current(chance: Chance, { parts, pins, measured, hasGround }: Carrying): PlainStep[] {
   const measure = { measure: 'current', with: 'ammeter' };
   if (chance.happens(0.25)) return [{ ...measure, around: chance.pick(parts) }];
   const [one, other] = chance.pick(pins);
   const [connector = ''] = one.split('.');
+  // What it joins is measured on one side of it, or something else is.
+  const side = { measure: 'resistance', across: [chance.pick([one, other]), 'ground'], with: 'meter' };
   return [
     ...(chance.happens(0.7) ? [connector === 'S1' ? { disconnect: 'traction' } : { unplug: connector }] : []),
+    ...(chance.happens(0.6) ? [{ wait: '5 min' }] : []),
     { ...measure, in: chance.happens(0.5) ? [one, other] : [other, one] },
     ...(chance.happens(0.3) ? [{ wait: chance.pick(['30 s', '60 s', '2 min']) }] : []),
-    ...(chance.happens(0.5) ? [measured()] : []),
+    hasGround && chance.happens(0.7) ? side : measured(),
   ];
 }
 
@@ -46,6 +51,8 @@ export function withCurrents<T extends Pick<PlainProcedure, 'instruments' | 'ste
   const chance = chanceFrom(seed + 284_000);
   if (!chance.happens(share)) return procedure;
   const steps = [...procedure.steps];
-  steps.splice(chance.whole(0, steps.length), 0, ...current(chance, carrying));
+  // At the start everything is on.
+  const at = chance.happens(0.6) ? 0 : chance.whole(0, steps.length);
+  steps.splice(at, 0, ...current(chance, carrying));
   return { ...procedure, instruments: { ...procedure.instruments, ammeter }, steps };
 }

@@ -292,6 +292,7 @@ export function withPower(seed: number): string {
       return [[`${near}.${String(pin)}`, `${far}.${String(pin)}`] as const];
     }),
     measured,
+    hasGround: used.includes('ground'),
   };
   return stringify(
     withCurrents(
