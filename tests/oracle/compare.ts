@@ -3,6 +3,7 @@ import type { Procedure } from '../../server/src/text/procedure.ts';
 import { ORACLE_RULES, WINDOW_RULES } from './coverage.ts';
 import { codesForetold, oracle } from './oracle.ts';
 import type { Told } from './oracle.ts';
+import { isOfCurrent } from './reads.ts';
 import { windowRules, windowsOf } from './windows.ts';
 import type { WindowTold } from './windows.ts';
 
@@ -63,8 +64,9 @@ export function difference(findings: readonly Finding[], procedure: Procedure): 
 /** Where what is told of windows differs. */
 export function windowRuleDifference(findings: readonly Finding[], procedure: Procedure): string[] {
   const rules: readonly string[] = WINDOW_RULES;
+  const ofCurrents = procedure.steps.filter(isOfCurrent).map(({ number }) => number);
   const ours = findings
-    .filter(({ rule }) => rules.includes(rule))
+    .filter(({ rule, step }) => rules.includes(rule) && !ofCurrents.includes(step?.number ?? 0))
     .map(({ rule, step, subject }) => `${rule} of ${subject ?? '-'} at step ${step?.number ?? '-'}`);
   const line = ({ rule, step, loop }: WindowTold): string => `${rule} of ${loop} at step ${step}`;
   // The engine asks by step, not by bench, where a sound circuit can go: it may come to more steps, never to fewer.

@@ -81,9 +81,14 @@ export function chargeOf(held: Held, { points }: Piece): Charge | null {
 export const drawsArcs = levels.arcs;
 
 /** Everything charged by what powers it now, and what hangs together sharing what it holds. */
-function filled(procedure: Procedure, world: World, level: keyof typeof levels): Held {
+function filled(
+  procedure: Procedure,
+  world: World,
+  level: keyof typeof levels,
+  pieces: readonly Piece[],
+): Held {
   const found: [string, Charge][] = [];
-  for (const piece of piecesOn(procedure, world)) {
+  for (const piece of pieces) {
     const before = chargeOf(world[level], piece);
     const powers = poweredBy(procedure, world, piece).filter(levels[level]);
     const whole = Math.max(before?.whole ?? 0, ...powers.map(({ wait }) => wait));
@@ -93,13 +98,17 @@ function filled(procedure: Procedure, world: World, level: keyof typeof levels):
   return Object.fromEntries(found.sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
-export function settled(procedure: Procedure, world: World): World {
+export function settled(
+  procedure: Procedure,
+  world: World,
+  pieces: readonly Piece[] = piecesOn(procedure, world),
+): World {
   const after = {
     ...world,
-    charges: filled(procedure, world, 'charges'),
-    arcs: filled(procedure, world, 'arcs'),
+    charges: filled(procedure, world, 'charges', pieces),
+    arcs: filled(procedure, world, 'arcs', pieces),
   };
-  return sharingTest(after, piecesOn(procedure, world));
+  return sharingTest(after, pieces);
 }
 
 /** What has run down after some seconds in which nothing is switched. */

@@ -67,10 +67,14 @@ export function impossible(procedure: Procedure, world: World, step: Step): Id[]
       return unpowered();
     case 'wiggle':
       return [...step.moved.filter((one) => isAmbiguous(world, one)).map(({ id }) => id), ...unpowered()];
+    case 'measure': {
+      // The instrument stands in the place of a contact.
+      const bridged = step.carrying?.kind === 'series' ? step.carrying.connector : null;
+      return bridged === null || world.connectors[bridged] === 'unplugged' ? [] : [bridged];
+    }
     case 'ignition':
     case 'wait':
     case 'prove-dead':
-    case 'measure':
     case 'inspect':
     case 'do':
     case 'conclude':

@@ -108,6 +108,24 @@ export function piecesOn(procedure: Procedure, world: World): readonly Piece[] {
   return pieces;
 }
 
+/** The same while a step is done: an instrument that carries a current joins what its two sides hang on. */
+export function piecesDuring(procedure: Procedure, world: World, step: Step): readonly Piece[] {
+  const pieces = piecesOn(procedure, world);
+  if (step.verb !== 'measure' || step.carrying?.kind !== 'series') return pieces;
+  const points = pointsProbed(procedure, step);
+  const isJoined = (piece: Piece): boolean => points.some((point) => piece.points.has(point));
+  const joined = pieces.filter(isJoined);
+  const all = (of: keyof Piece): ReadonlySet<string> => new Set(joined.flatMap((piece) => [...piece[of]]));
+  const one: Piece = {
+    points: all('points'),
+    parts: all('parts'),
+    connectors: all('connectors'),
+    monitors: all('monitors'),
+    drawn: all('drawn'),
+  };
+  return [...pieces.filter((piece) => !isJoined(piece)), one];
+}
+
 export const piecesBuilt = (procedure: Procedure, world: World): readonly Piece[] =>
   piecesOn(procedure, asBuilt(world));
 

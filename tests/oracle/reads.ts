@@ -4,6 +4,7 @@ import { asReading } from './wiggled.ts';
 import { shownAcross } from './measured.ts';
 import { shownOf } from './values.ts';
 import type { Interval, Shown } from './values.ts';
+import { seenOf } from './world.ts';
 import type { World } from './world.ts';
 
 /* What a step reads, by a monitor or by hand. */
@@ -33,6 +34,9 @@ export interface Read {
 
 export const isReading = (step: Step): step is Reading => step.verb === 'read' || step.verb === 'measure';
 
+/** What currents are is computed nowhere here: of such a step only its place in the order is looked at. */
+export const isOfCurrent = (step: Step): boolean => step.verb === 'measure' && step.quantity === 'current';
+
 const none: Interval = { least: 0, most: 0 };
 
 function displayOf(procedure: Procedure, loop: Loop | null, step: Reading): Display | null {
@@ -50,12 +54,12 @@ function displayOf(procedure: Procedure, loop: Loop | null, step: Reading): Disp
 
 export function readsOf(procedure: Procedure, taken: Step): Read[] {
   const step = asReading(taken);
-  if (!isReading(step)) return [];
+  if (!isReading(step) || isOfCurrent(step)) return [];
   const { expect, windows, outcomes } = step;
   const ids = step.verb === 'read' ? step.loops : [step.of];
   return ids.map((of): Read => {
     const loop = step.verb === 'read' ? (procedure.loops.get(of) ?? null) : null;
-    const known = new Map<World, Shown | null>();
+    const known = new Map<string, Shown | null>();
     const shown = (world: World): Shown | null => {
       if (step.verb === 'measure') return shownAcross(procedure, world, step);
       return loop === null ? null : shownOf(procedure, world, loop);
@@ -68,8 +72,9 @@ export function readsOf(procedure: Procedure, taken: Step): Read[] {
       windows,
       outcomes,
       shown: (world) => {
-        if (!known.has(world)) known.set(world, shown(world));
-        return known.get(world) ?? null;
+        const key = seenOf(world);
+        if (!known.has(key)) known.set(key, shown(world));
+        return known.get(key) ?? null;
       },
     };
   });

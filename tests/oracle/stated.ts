@@ -48,9 +48,10 @@ function nodes(procedure: Procedure): Told[] {
   const { network, steps } = procedure;
   const ends = network.elements.flatMap(({ between }) => between);
   const named = namedIn(procedure);
-  const probed = steps
-    .map(asReading)
-    .flatMap((step) => (step.verb === 'measure' ? pointsOf(step).map(named) : []));
+  const probed = steps.map(asReading).flatMap((step) =>
+    // A clamp is put around a part, and to no point.
+    step.verb === 'measure' && step.carrying?.kind !== 'clamp' ? pointsOf(step).map(named) : [],
+  );
   const isName = (node: string): boolean => node !== 'ground' && !node.includes('.');
   return ends
     .filter(

@@ -103,10 +103,13 @@ export interface Touch {
   readonly thing: Id;
   /** Set where it is moved: a half of it, or null for all of it. */
   readonly movedSide?: string | null;
+  /** Set where a probe is put there. Two probes are two touches, also of one connector. */
+  readonly probedSide?: string;
 }
 
 /** The sides of a connector where hands or probes are. null: both. */
-function sidesTouched(world: World, { step, thing, movedSide }: Touch): string[] | null {
+function sidesTouched(world: World, { step, thing, movedSide, probedSide }: Touch): string[] | null {
+  if (probedSide !== undefined) return [probedSide];
   if (movedSide !== undefined) return movedSide === null ? null : [movedSide];
   const places =
     step.verb === 'fit'
@@ -115,9 +118,7 @@ function sidesTouched(world: World, { step, thing, movedSide }: Touch): string[]
         ? [world.loads[step.load]]
         : step.verb === 'move'
           ? [world.loads[step.load], step.to]
-          : 'across' in step
-            ? step.across.map((probe) => ('node' in probe ? null : probe))
-            : null;
+          : null;
   return places?.flatMap((place) => (place?.connector === thing ? [place.side] : [])) ?? null;
 }
 
@@ -211,11 +212,17 @@ function isOfStages(procedure: Procedure, { loop, piece, feeders }: Danger): boo
 }
 
 export function touches(step: Step, world: World): Touch[] {
+  const probes =
+    'across' in step
+      ? step.across.map((probe) =>
+          'node' in probe
+            ? { step, thing: probe.node }
+            : { step, thing: probe.connector, probedSide: probe.side },
+        )
+      : [];
+  if (step.verb === 'measure') return probes;
   if (step.verb !== 'wiggle') return touchedIds(step, world).map((thing) => ({ step, thing }));
-  return [
-    ...step.moved.map(({ id, side }) => ({ step, thing: id, movedSide: side ?? null })),
-    ...(step.by === 'hand' ? probed(step).map((thing) => ({ step, thing })) : []),
-  ];
+  return [...step.moved.map(({ id, side }) => ({ step, thing: id, movedSide: side ?? null })), ...probes];
 }
 
 /** Findings of a touch, and the sources that count as safe after it. */

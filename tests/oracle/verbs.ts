@@ -7,6 +7,7 @@ import { barMeasured } from './unlikely.ts';
 import { notices } from './notices.ts';
 import { settled, waited, wound } from './energy.ts';
 import { afterTest, testProven, testWaited, touchTested } from './tested.ts';
+import { piecesDuring } from './pieces.ts';
 import { canBeProven, handsNotSaid, proofPoints, proofTooEarly, touch } from './touch.ts';
 import { asReading } from './wiggled.ts';
 import { runsDown, underPower } from './under-power.ts';
@@ -224,7 +225,7 @@ export function carryOut(procedure: Procedure, world: World, step: Step): { worl
       wrongs.push({ rule: 'load-bridged', subject });
   wrongs.push(...halfOpen(procedure, world, after, step));
   after = {
-    ...settled(procedure, after),
+    ...settled(procedure, after, piecesDuring(procedure, after, step)),
     met: said.met,
     excuses: sortedSets([...after.excuses, ...excuses]),
   };
@@ -267,8 +268,9 @@ export function wayTaken(
   }
   if (outcome === null) return world;
   if (step.verb !== 'read' && step.verb !== 'measure') return world;
-  // Of insulation what is open is sound, as what is broken is.
-  if (step.verb === 'measure' && step.quantity === 'insulation') return world;
+  // Of insulation what is open is sound, as what is broken is; of a current no window is known here.
+  if (step.verb === 'measure' && (step.quantity === 'insulation' || step.quantity === 'current'))
+    return world;
   if (proves === null) return { ...world, pending: [], opened: [] };
   const within = (step.verb === 'read' ? step.loops : [step.of]).flatMap((of) => {
     const held = proves(step, of, outcome);

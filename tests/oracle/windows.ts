@@ -17,7 +17,7 @@ import type { Interval, Shown } from './values.ts';
 import { asReading } from './wiggled.ts';
 import { carryOut, start, wayTaken } from './verbs.ts';
 import { isBridged } from './bridged.ts';
-import { loadsIn, openConnectors } from './world.ts';
+import { loadsIn, openConnectors, seenOf } from './world.ts';
 import type { World } from './world.ts';
 
 /*
@@ -160,13 +160,24 @@ type OfVoltage = Extract<Step, { readonly verb: 'measure' }>;
 
 const isVoltage = (step: Step): step is OfVoltage => step.verb === 'measure' && step.quantity === 'voltage';
 
+/** Of benches that look the same to a reading one. */
+function eachOnce({
+  shown,
+  worlds,
+}: Pick<StepWindow, 'shown' | 'worlds'>): Pick<StepWindow, 'shown' | 'worlds'> {
+  const keys = worlds.map(seenOf);
+  const isFirst = (_: unknown, at: number): boolean => keys.indexOf(keys[at] ?? '') === at;
+  return { shown: shown.filter(isFirst), worlds: worlds.filter(isFirst) };
+}
+
 /** What is told of windows; `anywhere` as if sound circuits came to every step. */
 export function windowRules(procedure: Procedure, come?: 'anywhere'): WindowTold[] {
   const windows = windowsOf(procedure);
   const sound = soundlyReached(procedure, windows);
   // Told once for all steps that read the same.
   const toldCoarse = new Set<Id>();
-  return windows.flatMap(({ step: taken, read, accepted, shown, worlds }): WindowTold[] => {
+  return windows.flatMap(({ step: taken, read, accepted, ...met }): WindowTold[] => {
+    const { shown, worlds } = eachOnce(met);
     const step = asReading(taken);
     const { display, expect, of } = read;
     const resolution = display?.resolution ?? null;

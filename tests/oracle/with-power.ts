@@ -2,6 +2,7 @@ import { stringify } from 'yaml';
 import { chanceFrom } from './chance.ts';
 import type { Chance } from './chance.ts';
 import type { PlainStep } from './plain-procedure.ts';
+import { withCurrents } from './with-currents.ts';
 import { withTesters } from './with-testers.ts';
 import { sidesIn, withWiggles } from './with-wiggles.ts';
 
@@ -283,29 +284,44 @@ export function withPower(seed: number): string {
     sides,
     proof: hasHigh ? proof : null,
   };
-  return stringify(
-    withTesters(seed, 0.6, testable, {
-      format: 1,
-      title: 'What is powered',
-      conditions: { ambient: '10..35 °C' },
-      sources,
-      instruments: {
-        unit: {
-          kind: 'monitor',
-          range: '0..10 Ω',
-          accuracy: '3 % + 0.1 Ω',
-          resolution: '0.01 Ω',
-          codes: { 'too-low': 'below 1.0 Ω', 'too-high': 'above 4.5 Ω' },
-        },
-        ...meters,
-      },
-      loads: { bulb: { kind: 'lamp', resistance: '3.0 Ω ± 5 %' } },
-      parts,
-      connectors,
-      loops,
-      network,
-      steps: withWiggles(seed, 0.7, movable, steps),
+  const carrying = {
+    parts: network.flatMap(({ part }) => (typeof part === 'string' ? [part] : [])),
+    pins: network.flatMap(({ connector, pin }) => {
+      const [near, far] = proofSides.filter((side) => side.split('.')[0] === connector);
+      if (near === undefined || far === undefined) return [];
+      return [[`${near}.${String(pin)}`, `${far}.${String(pin)}`] as const];
     }),
+    measured,
+    hasGround: used.includes('ground'),
+  };
+  return stringify(
+    withCurrents(
+      seed,
+      0.4,
+      carrying,
+      withTesters(seed, 0.5, testable, {
+        format: 1,
+        title: 'What is powered',
+        conditions: { ambient: '10..35 °C' },
+        sources,
+        instruments: {
+          unit: {
+            kind: 'monitor',
+            range: '0..10 Ω',
+            accuracy: '3 % + 0.1 Ω',
+            resolution: '0.01 Ω',
+            codes: { 'too-low': 'below 1.0 Ω', 'too-high': 'above 4.5 Ω' },
+          },
+          ...meters,
+        },
+        loads: { bulb: { kind: 'lamp', resistance: '3.0 Ω ± 5 %' } },
+        parts,
+        connectors,
+        loops,
+        network,
+        steps: withWiggles(seed, 0.7, movable, steps),
+      }),
+    ),
     { lineWidth: 0, aliasDuplicateObjects: false },
   );
 }

@@ -58,6 +58,10 @@ export function same<T>(ids: Iterable<Id>, value: T): Record<Id, T> {
   return Object.fromEntries([...ids].map((id) => [id, value]));
 }
 
+/** All that a reading depends on, as text. */
+export const seenOf = ({ ignition, connected, connectors, loads }: World): string =>
+  JSON.stringify([ignition, connected, connectors, loads]);
+
 /** Before anything has been powered. */
 export function bare(procedure: Procedure): World {
   return {

@@ -43,7 +43,9 @@ function dangling({ procedure }: Context): readonly Seen[] {
   const probed = new Set(
     steps.flatMap((step) => {
       const asked = askedBy(step);
-      return asked?.of === 'points' ? asked.step.across.map((probe) => same(nodeOf(probe))) : [];
+      // A clamp goes around a part, and to no point.
+      const isProbed = asked?.of === 'points' && asked.step.carrying?.kind !== 'clamp';
+      return isProbed ? asked.step.across.map((probe) => same(nodeOf(probe))) : [];
     }),
   );
   const ends = network.elements.flatMap(({ path, between }) =>
