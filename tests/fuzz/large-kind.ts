@@ -36,8 +36,11 @@ function wordsIn(text: string): number {
   return words;
 }
 
-/** So many times what it takes to parse the largest good text that is read. That takes about 0.4 s of two quiet cores, so that no answer takes much over three. */
-const patience = 8;
+/**
+ * So many times what it takes to parse the largest good text that is read: 0.17 s of a quiet machine, on which what takes
+ * longest of all takes ten times that. Where all processors are busy the parts of a text are slowed unevenly.
+ */
+const patience = 14;
 
 const largestGood = once(() => asLargeAsRead(good));
 const parsing = once(() => parsingOf(largestGood(), 3));

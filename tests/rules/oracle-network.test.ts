@@ -10,7 +10,7 @@ import { withNetwork } from '../oracle/with-network.ts';
  * follows paths between the probes and tries the corners of what is measured by brute force.
  */
 
-const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 250);
+const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 200);
 const blocks = 20;
 const seen = new Map<string, number>();
 

@@ -10,7 +10,7 @@ import { withPower } from '../oracle/with-power.ts';
  * merges points until nothing changes, keeps what each point holds in one state and lets time go by in pieces.
  */
 
-const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 250);
+const seeds = Number(process.env.OHMWRIGHT_SEEDS ?? 200);
 const blocks = 20;
 const seen = new Map<string, number>();
 
