@@ -67,6 +67,8 @@ export const WINDOW_RULES = [
 export const EXCUSED: Readonly<Record<string, string>> = {
   'example-values':
     'words of a text and nothing that a bench knows: tests/rules/example-values.test.ts looks for them',
+  'moved-unseen':
+    'brute force has no circuit with one thing open by itself: tests/rules/moved-unseen.test.ts works examples out by hand',
   'too-many-states': 'a bound of the engine on its own exploration: the oracle explores everything',
 };
 

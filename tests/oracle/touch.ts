@@ -1,4 +1,5 @@
 import type { Hands, Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import { polesTouched } from './carried.ts';
 import { isForever, piecesBuilt, piecesOn, terminalsAt, terminalsOf } from './pieces.ts';
 import type { Piece } from './pieces.ts';
 import { allWays, asBuilt } from './ways.ts';
@@ -187,7 +188,9 @@ function missing(procedure: Procedure, world: World, danger: Danger, touched: To
   const doubtful = high.filter((source) => {
     const proven = world.proven[source.id];
     const isShown = (point: string): boolean => proven?.includes(point) === true;
-    return proven === undefined || !pieces(source).every(({ points }) => [...points].every(isShown));
+    const poles = polesTouched(procedure, world, touched.thing, sidesTouched(world, touched), source);
+    const points = [...poles, ...pieces(source).flatMap((piece) => [...piece.points])];
+    return proven === undefined || !points.every(isShown);
   });
   return doubtful.some((source) => !isReady(procedure, touched.step, source)) ? 'not-proven-dead' : null;
 }

@@ -1,4 +1,5 @@
 import type { Id, Outcome, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import { polesShown } from './carried.ts';
 import { tellsOpen } from './accepted.ts';
 import { newlyBridged } from './bridged.ts';
 import { impossible, monitorsRead } from './impossible.ts';
@@ -262,7 +263,8 @@ export function wayTaken(
     if (outcome?.name !== 'dead') return { ...world, proven: others };
     const after = testProven(procedure, world, step);
     if (!canBeProven(procedure, world, step.source)) return { ...after, proven: others };
-    const points = [...new Set([...before, ...proofPoints(procedure, world, step)])].sort();
+    const shown = [...proofPoints(procedure, world, step), ...polesShown(procedure, world, step)];
+    const points = [...new Set([...before, ...shown])].sort();
     const all = Object.entries({ ...others, [step.source]: points });
     return { ...after, proven: Object.fromEntries(all.sort(([a], [b]) => (a < b ? -1 : 1))) };
   }

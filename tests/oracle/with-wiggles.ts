@@ -17,7 +17,7 @@ function movedIn(chance: Chance, movable: Movable): string | string[] {
 
 /** A step that reads one thing as one in which something is moved; null: it does not. */
 function wiggled(chance: Chance, movable: Movable, step: PlainStep): PlainStep | null {
-  const moving = { wiggle: movedIn(chance, movable), for: chance.pick(['30 s', '2 min']) };
+  const moving = { wiggle: movedIn(chance, movable), for: chance.pick(['30 s', '2 min', '2 s']) };
   if (typeof step.read === 'string') {
     const { read, ...rest } = step;
     return { ...moving, watch: read, ...rest };

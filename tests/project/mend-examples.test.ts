@@ -23,6 +23,7 @@ const without: Readonly<Record<string, string>> = {
   'unlikely-value': 'which value is right only the service information of the maker says',
   'bar-in-the-way': 'where it can be measured instead depends on what is looked for',
   'nothing-flows': 'what draws current there is for the author to say',
+  'moved-unseen': 'what else can be watched is for the author to say',
   'load-like-a-bar': 'another load or another place is needed',
   'insulation-on-electronics': 'what bears the voltage, and where it is parted, only the author knows',
   'meter-across-live': 'where it can be measured instead depends on what is looked for',

@@ -1,6 +1,8 @@
 import type { Id, Probed, Procedure } from '../text/procedure.ts';
 import { remembered } from '../text/remembered.ts';
 import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
+import { carriersOf, halfKey, halvesShown, halvesTouched, isOpen, isParted } from './carried.ts';
+import type { Half, HalfKey } from './carried.ts';
 import { fragmentsOf, provenAt } from './fragments.ts';
 import type { FragmentIndex } from './fragments.ts';
 import { hardwareAtStart } from './hardware.ts';
@@ -12,8 +14,8 @@ import type { Touch } from './touch.ts';
  * cut off before needs its own.
  */
 
-/** A fragment; or all that connectors lead past the pins of their circuits, which no file draws. */
-export type Proved = FragmentIndex | 'carried';
+/** A fragment; or the poles that a half of a connector leads past the pins of its circuits, which no file draws. */
+export type Proved = FragmentIndex | HalfKey;
 
 /** By high-voltage source, what is proven dead of it. */
 export type Proofs = ReadonlyMap<Id, ReadonlySet<Proved>>;
@@ -48,12 +50,14 @@ const reachOf: (procedure: Procedure) => ReadonlyMap<Id, Reach> = remembered((pr
   return new Map(found);
 });
 
-/** The connectors around what a high-voltage source leads to. */
+/** The connectors around what a high-voltage source leads to, and those that carry it. */
 export function connectorsAround(procedure: Procedure, source: Id): readonly Id[] {
   const { all } = fragmentsOf(procedure);
   const reached = reachOf(procedure).get(source)?.fragments ?? new Set<FragmentIndex>();
   const members = [...reached].flatMap((index) => [...(all[index]?.members ?? [])]);
-  return [...new Set(members.filter((id) => procedure.connectors.has(id)))];
+  return [
+    ...new Set([...members.filter((id) => procedure.connectors.has(id)), ...carriersOf(procedure, source)]),
+  ];
 }
 
 /** The proofs after one of a source at a place on this bench. */
@@ -64,8 +68,11 @@ export function withProof(
   at: Probed,
   hardware: Hardware,
 ): Proofs {
-  const shown = shownAt(procedure, source, at, hardware);
-  return new Map(proofs).set(source, new Set([...(proofs.get(source) ?? []), ...shown, 'carried']));
+  const shown = [
+    ...shownAt(procedure, source, at, hardware),
+    ...halvesShown(procedure, source, at, hardware).map(halfKey),
+  ];
+  return new Map(proofs).set(source, new Set([...(proofs.get(source) ?? []), ...shown]));
 }
 
 /** What hangs together with a place of a proof on this bench, of what a source leads to. */
@@ -122,8 +129,37 @@ export function isProven(
 ): boolean {
   const proven = proofs.get(source);
   if (proven === undefined) return false;
-  const met = comeTo(procedure, source, touch, hardware);
-  return met.length === 0 ? proven.has('carried') : met.every((index) => proven.has(index));
+  return (
+    comeTo(procedure, source, touch, hardware).every((index) => proven.has(index)) &&
+    halvesUnproven(procedure, proofs, source, touch, hardware).length === 0
+  );
+}
+
+/** The halves with carried poles that hands come to on this bench and that no proof has shown. */
+function halvesUnproven(
+  procedure: Procedure,
+  proofs: Proofs,
+  source: Id,
+  touch: Pick<Touch, 'id' | 'side'>,
+  hardware: Hardware,
+): readonly Half[] {
+  const proven = proofs.get(source);
+  return halvesTouched(procedure, source, touch, hardware).filter(
+    (half) => proven?.has(halfKey(half)) !== true,
+  );
+}
+
+/** Where proofs are still to be taken before hands come to carried poles; none where any place shows them all. */
+export function halvesToProve(
+  procedure: Procedure,
+  proofs: Proofs,
+  source: Id,
+  touch: Pick<Touch, 'id' | 'side'>,
+  hardware: Hardware,
+): readonly Half[] {
+  if (!isParted(procedure, source, hardware)) return [];
+  const unproven = halvesUnproven(procedure, proofs, source, touch, hardware);
+  return isOpen(hardware, touch.id) ? unproven : unproven.slice(-1);
 }
 
 /**

@@ -1,6 +1,8 @@
 import type { ConditionRanges, Element, Network } from '../circuit/circuit.ts';
+import { fragmentsOf } from '../bench/fragments.ts';
+import { fragmentsMoved } from '../bench/moved.ts';
 import { partFacts } from '../text/part-kinds.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Moved, Procedure } from '../text/procedure.ts';
 import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { conditionsFor } from './by-entry.ts';
@@ -34,14 +36,7 @@ export function showsSound(procedure: Procedure, reading: Reading, thing: Id): b
   const benches = reading.good.filter(({ arrival }) => isBare(arrival.state));
   if (reading.accepted === null || benches.length === 0) return true;
   if (showsAbsence(reading)) return false;
-  const conditions = conditionsOf(procedure);
-  const rows: readonly { readonly accepted: Accepted | null; readonly ranges: ConditionRanges }[] =
-    reading.byEntry.length === 0
-      ? [{ accepted: reading.accepted, ranges: conditions }]
-      : reading.byEntry.map(({ bands, accepted }) => ({
-          accepted,
-          ranges: conditionsFor(procedure, conditions, bands),
-        }));
+  const rows = rowsOf(procedure, reading);
   return benches.every(({ arrival }) => {
     const seen = reading.seen(arrival.state);
     if (seen === null) return true;
@@ -50,6 +45,19 @@ export function showsSound(procedure: Procedure, reading: Reading, thing: Id): b
         accepted === null || leavesOut(procedure, reading, seen, accepted, ranges, thing),
     );
   });
+}
+
+/** What is accepted, and the conditions that it holds for: one row, or those of the table by entry. */
+function rowsOf(
+  procedure: Procedure,
+  reading: Reading,
+): readonly { readonly accepted: Accepted | null; readonly ranges: ConditionRanges }[] {
+  const conditions = conditionsOf(procedure);
+  if (reading.byEntry.length === 0) return [{ accepted: reading.accepted, ranges: conditions }];
+  return reading.byEntry.map(({ bands, accepted }) => ({
+    accepted,
+    ranges: conditionsFor(procedure, conditions, bands),
+  }));
 }
 
 /** Everything mated, and no load fitted. */
@@ -107,6 +115,37 @@ function leavesOut(
     }
   }
   return isSeen;
+}
+
+/**
+ * Whether a reading on a bench can be `within` wherever what is moved opens, or has nothing of it in its circuit. What is
+ * not known is not held against it.
+ */
+export function hidesOpen(procedure: Procedure, reading: Reading, bench: LoopBench, moved: Moved): boolean {
+  const seen = reading.seen(bench);
+  if (seen === null || reading.accepted === null) return false;
+  const rows = rowsOf(procedure, reading);
+  const things = thingsMoved(procedure, moved);
+  return seen.network
+    .filter((element) => things.some((thing) => isOf(procedure, element, thing)))
+    .every((element) => {
+      const faulty = { ...seen, network: without(seen.network, element) };
+      return rows.some(({ accepted, ranges }) => {
+        const { indication } = readingOf(reading, faulty, ranges);
+        if (indication === null || accepted === null) return false;
+        return classesShown(indication, accepted, reading.instrument?.resolution ?? 0).includes('within');
+      });
+    });
+}
+
+/** Of one half of a connector, its contact and the parts that hang on it. */
+function thingsMoved(procedure: Procedure, moved: Moved): readonly Id[] {
+  if (moved.side === undefined) return [moved.id];
+  const fragments = fragmentsOf(procedure);
+  return [
+    moved.id,
+    ...fragmentsMoved(fragments, moved).flatMap((index) => fragments.all[index]?.parts ?? []),
+  ];
 }
 
 /** Bars and joins are no part of what is repaired. */

@@ -82,7 +82,7 @@ function verbFor(procedure: Procedure, base: string, id: Id | null): Verb | null
   const isConnector = isOf('connectors');
   if (isConnector && (base === 'connect' || base === 'reconnect')) return 'plug';
   if (isConnector && base === 'disconnect') return 'unplug';
-  if (base === 'move' && (isConnector || isOf('parts'))) return 'wiggle';
+  if (base === 'move' && (id === null || isConnector || isOf('parts'))) return 'wiggle';
   if (verb === null || handledBy[verb].length === 0) return null;
   return id === null || handledBy[verb].some(isOf) ? verb : null;
 }

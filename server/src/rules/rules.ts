@@ -45,6 +45,7 @@ import { barInTheWay } from './bar-in-the-way.ts';
 import { loadLikeABar } from './load-like-a-bar.ts';
 import { testCurrentUnknown } from './test-current-unknown.ts';
 import { unlikelyValue } from './unlikely-value.ts';
+import { movedUnseen } from './moved-unseen.ts';
 import { nothingFlows } from './nothing-flows.ts';
 import { missingNotice } from './missing-notice.ts';
 import { testCurrent } from './test-current.ts';
@@ -113,6 +114,7 @@ export const rules: readonly Rule[] = [
   windowNeedsValue,
   expectExcludesGood,
   expectAdmitsFault,
+  movedUnseen,
   nothingFlows,
   meterTooCoarse,
   unusedWaiver,

@@ -3,7 +3,7 @@ import type { Hazard } from '../bench/hazards.ts';
 import type { Issue } from '../bench/issue.ts';
 import { isOff } from '../bench/power.ts';
 import type { Touch } from '../bench/touch.ts';
-import { isNeverDead, isProven, isSeatOf } from '../bench/proofs.ts';
+import { halvesToProve, isNeverDead, isProven, isSeatOf } from '../bench/proofs.ts';
 import type { Id, Procedure, Step } from '../text/procedure.ts';
 import type { Context } from './rule.ts';
 import {
@@ -110,7 +110,10 @@ export function judgeTouch(
   }
   if (unproven.length > 0) {
     const groups = unproven.map(({ group }) => group);
-    const missing = [...new Set(unproven.flatMap(({ sources }) => sources))];
+    const missing = [...new Set(unproven.flatMap(({ sources }) => sources))].map((source) => ({
+      source,
+      halves: halvesToProve(procedure, proven, source, touch, hardware),
+    }));
     found.push({ issue: notProvenDead(touch, liveIn(groups, concerned), missing), groups });
   }
   if (never.length > 0)

@@ -1,3 +1,4 @@
+import type { Half } from '../bench/carried.ts';
 import type { Issue } from '../bench/issue.ts';
 import { owedByAll } from '../bench/owed.ts';
 import type { Power } from '../bench/power.ts';
@@ -53,12 +54,22 @@ export function shortWait(
   };
 }
 
-export function notProvenDead(touch: Touch, live: readonly Id[], missing: readonly Id[]): Issue {
-  const proofs = missing.map((source) => `\`prove-dead: ${source}\``);
+/** What no proof has shown: a source, and where it has to be looked for if one place alone shows it. */
+export interface Unshown {
+  readonly source: Id;
+  readonly halves: readonly Half[];
+}
+
+export function notProvenDead(touch: Touch, live: readonly Id[], missing: readonly Unshown[]): Issue {
+  const proofs = missing.flatMap(({ source, halves }) =>
+    halves.length === 0
+      ? [`\`prove-dead: ${source}\``]
+      : halves.map((half) => `\`prove-dead: ${source}\` with \`at: ${half.connector}.${half.side}\``),
+  );
   return {
     rule: 'not-proven-dead',
     subject: touch.id,
-    cause: missing.join(),
+    cause: missing.map(({ source }) => source).join(),
     underline: touch.place,
     message:
       `${circuitTouched(touch, live).touches}, and nobody has verified that no voltage is left there. ` +

@@ -103,6 +103,8 @@ export function arcAtContacts(
     rule: 'work-under-power',
     subject,
     cause: causeOf(on),
+    // Opening one connector under power can be what is wanted; contacts that come and go while hands move them cannot.
+    ...(verb === 'wiggle' ? { immune: true as const } : {}),
     message:
       `${poweredInWords(on)}: above 30 V DC contacts that part or meet can draw an arc. ` +
       `Add before \`${verb}\`: ${listed(whatTakesAway(procedure, on, power))}.`,

@@ -16,6 +16,7 @@ export const unlikelyValueFinder: Finder = {
     ...unlikelySafe(context),
     ...unlikelyStages(context),
     ...unlikelyCurrents(context),
+    ...unlikelyMoving(context),
   ],
 };
 
@@ -28,6 +29,7 @@ const usual = {
   safeOfVoltage: 0.9,
   stage: { least: 0.5, most: 10 },
   testCurrent: 0.1,
+  moved: { least: 5, most: 3600 },
 } as const;
 
 function unlikely(subject: string, path: Path, message: string): Seen {
@@ -130,6 +132,19 @@ function unlikelyCurrents({ procedure }: Context): readonly Seen[] {
         `${id} reads a stage with ${current}: control units use far less than ${formatQuantity(usual.testCurrent, 'current')}. Look at the unit and the digits.`,
       ),
     ];
+  });
+}
+
+/** A fault that comes and goes needs some time to come, and hands tire. */
+function unlikelyMoving({ procedure }: Context): readonly Seen[] {
+  const { least, most } = usual.moved;
+  return procedure.steps.flatMap((step): readonly Seen[] => {
+    if (step.verb !== 'wiggle' || (step.seconds >= least && step.seconds <= most)) return [];
+    const time = formatWait(step.seconds);
+    const message =
+      `Nobody moves wires for ${time} to find a fault: ${formatWait(least)} to ${formatWait(most)} are usual. ` +
+      'Look at the unit and the digits.';
+    return [{ index: step.index, issue: { rule: 'unlikely-value', underline: ['for'], message } }];
   });
 }
 

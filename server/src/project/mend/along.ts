@@ -6,11 +6,22 @@ import type { Circuits } from '../../bench/circuits.ts';
 import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
 import { fragmentsOf } from '../../bench/fragments.ts';
+import { hardwareAfter, hardwareAtStart } from '../../bench/hardware.ts';
+import type { Half } from '../../bench/carried.ts';
 import { owedByAll } from '../../bench/owed.ts';
+import { halvesToProve } from '../../bench/proofs.ts';
 import { nodeOf } from '../../bench/same-nodes.ts';
 import { sourcesAsBuilt } from '../../bench/supplies.ts';
-import type { Finding } from '../../text/finding.ts';
-import type { Id, Procedure } from '../../text/procedure.ts';
+import { touchesOf } from '../../bench/touch.ts';
+import type { Touch } from '../../bench/touch.ts';
+import type { Finding, Taken } from '../../text/finding.ts';
+import type { Id, Procedure, Step } from '../../text/procedure.ts';
+
+/** A source that is not proven dead, and the half of a connector where it has to be looked for; null: anywhere. */
+export interface Unproven {
+  readonly source: Id;
+  readonly at: Half | null;
+}
 
 /** What is missing for hands to be safe, at one hop of the path to a finding. */
 export interface Missing {
@@ -21,7 +32,7 @@ export interface Missing {
   /** The wait still owed, in seconds; the whole one while anything is on. */
   readonly owed: number;
   /** High-voltage sources that are not proven dead. */
-  readonly unproven: readonly Id[];
+  readonly unproven: readonly Unproven[];
   /** Monitors fed by what is still connected whose codes the path has not written down. */
   readonly unread: readonly Id[];
 }
@@ -34,6 +45,7 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
   const ofHazards = hazardClusters(procedure, circuits, subject);
   const clusters = ofHazards.length > 0 ? ofHazards : powerCluster(procedure, finding);
   const read = new Set<Id>();
+  const touches = touchesAt(procedure, finding);
   let clocks = clusters.map(({ cluster }) => clockAtStart(cluster));
   return trace.hops.flatMap((hop): readonly Missing[] => {
     const { index } = hop;
@@ -42,11 +54,8 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
     const fed = [...procedure.monitors.keys()].filter(
       (id) => circuits.feeding(id).length > 0 && !read.has(id),
     );
-    const here = clusters.map(({ cluster, groups }, at) => missingIn(cluster, groups, clocks[at]));
-    clocks = clusters.map(({ cluster }, at) => {
-      const after = clockAfter(clocks[at] ?? clockAtStart(cluster), step, cluster);
-      return hop.taken === null ? after : clockTaken(after, step, hop.taken, cluster);
-    });
+    const here = clusters.map(({ cluster, groups }, at) => missingIn(cluster, groups, touches, clocks[at]));
+    clocks = clusters.map(({ cluster }, at) => passed(clocks[at], step, hop.taken, cluster));
     for (const { monitor, are } of changesTo('codes', step)) if (are === 'read') read.add(monitor);
     const connected = [...new Set(here.flatMap((one) => one.connected))];
     return [
@@ -54,7 +63,7 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
         index,
         ignitionIsOn: here.some(({ ignitionIsOn }) => ignitionIsOn),
         connected,
-        unproven: [...new Set(here.flatMap((one) => one.unproven))],
+        unproven: here.flatMap((one) => one.unproven),
         unread: fed.filter((id) => circuits.feeding(id).some((source) => connected.includes(source))),
         owed: greatestOf(
           here.map(({ owed }) => owed),
@@ -63,6 +72,21 @@ export function missingAlong(procedure: Procedure, finding: Finding): readonly M
       },
     ];
   });
+}
+
+function passed(clock: Clock | undefined, step: Step, taken: Taken | null, cluster: Cluster): Clock {
+  const after = clockAfter(clock ?? clockAtStart(cluster), step, cluster);
+  return taken === null ? after : clockTaken(after, step, taken, cluster);
+}
+
+/** How the last step of the path touches what the finding is about. */
+function touchesAt(procedure: Procedure, { subject, trace }: Finding): readonly Touch[] {
+  const steps = (trace?.hops ?? []).flatMap(({ index }) => procedure.steps[index] ?? []);
+  const last = steps.pop();
+  if (last === undefined) return [];
+  const all = { connectors: new Set(procedure.connectors.keys()) };
+  const { loads } = steps.reduce((before, step) => hardwareAfter(before, step, all), hardwareAtStart);
+  return touchesOf(last, (load) => loads.get(load)).filter(({ id }) => id === subject);
 }
 
 interface Concerned {
@@ -102,16 +126,30 @@ function powerCluster(procedure: Procedure, { subject = '', trace }: Finding): r
 function missingIn(
   cluster: Cluster,
   groups: readonly number[],
+  touches: readonly Touch[],
   clock: Clock = clockAtStart(cluster),
 ): Omit<Missing, 'index' | 'unread'> {
   const sources = groups.flatMap((at) => cluster.groups[at]?.sources ?? []);
   return {
     ignitionIsOn: clock.power.ignitionOn,
     connected: [...new Set(sources)].filter((source) => !clock.power.disconnected.includes(source)),
-    unproven: cluster.highVoltage.filter((source) => sources.includes(source) && !clock.proven.has(source)),
+    unproven: cluster.highVoltage
+      .filter((source) => sources.includes(source))
+      .flatMap((source) => lackingOf(cluster.procedure, source, touches, clock)),
     owed: greatestOf(
       groups.map((at) => clock.owed[at] ?? 0),
       0,
     ),
   };
+}
+
+function lackingOf(
+  procedure: Procedure,
+  source: Id,
+  touches: readonly Touch[],
+  { proven, hardware }: Clock,
+): readonly Unproven[] {
+  const halves = touches.flatMap((touch) => halvesToProve(procedure, proven, source, touch, hardware));
+  if (halves.length === 0) return proven.has(source) ? [] : [{ source, at: null }];
+  return halves.map((at) => ({ source, at }));
 }

@@ -221,8 +221,8 @@ function safeSteps(
     ...(owed > 0 ? [{ line: `wait: ${formatWait(owed)}` }] : []),
     // A proof that comes too early is there already.
     ...unproven
-      .filter((source) => source !== subject)
-      .flatMap((source) => proofSteps(procedure, source, subject)),
+      .filter(({ source }) => source !== subject)
+      .flatMap((lacking) => proofSteps(procedure, lacking, subject)),
   ];
 }
 

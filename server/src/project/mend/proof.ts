@@ -2,16 +2,23 @@ import { circuitsOf } from '../../bench/circuits.ts';
 import { proofLimit, unfitFor } from '../../readings/proof.ts';
 import type { Id, Procedure } from '../../text/procedure.ts';
 import { isHighVoltage } from '../../text/source-kinds.ts';
+import type { Unproven } from './along.ts';
 import type { NewStep } from './change.ts';
 
 /**
  * The step that proves a source dead: as another step of the procedure does it, else at the connector that is touched or
- * the first that the source reaches, with the first instrument that can. None where the file has no such instrument.
+ * the first that the source reaches, with the first instrument that can; where one half of a connector lacks it, there.
+ * None where the file has no such instrument.
  */
-export function proofSteps(procedure: Procedure, source: Id, touched: Id | undefined): readonly NewStep[] {
+export function proofSteps(
+  procedure: Procedure,
+  { source, at: half }: Unproven,
+  touched: Id | undefined,
+): readonly NewStep[] {
   const proof = earlierProof(procedure, source) ?? newProof(procedure, source, touched);
   if (proof === null) return [];
-  const below = [`at: ${proof.at}`, `with: ${proof.meter}`, `known: ${proof.known}`];
+  const at = half === null ? proof.at : `${half.connector}.${half.side}`;
+  const below = [`at: ${at}`, `with: ${proof.meter}`, `known: ${proof.known}`];
   return [{ line: `prove-dead: ${source}`, below }];
 }
 

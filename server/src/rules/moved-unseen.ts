@@ -1,0 +1,52 @@
+import { circuit, example, giveBackOpened, makeSafe } from './examples.ts';
+import { movedUnseenFinder } from './moved-unseen-check.ts';
+import type { Rule } from './rule.ts';
+
+/** A horn on the same control unit, in a loop of its own. */
+const horn = {
+  parts: `${circuit.parts}  horn: { kind: resistor, resistance: 3..4 Ω }
+`,
+  connectors: `${circuit.connectors}  K50: { contact: 2..15 mΩ }
+`,
+  loops: `${circuit.loops}  horn-loop: { path: [control-unit, K50, horn] }
+`,
+};
+
+function wiggling(what: string): string {
+  return `${makeSafe}
+- unplug: K30
+  warning: Stay clear of the front of the airbag.
+- fit: bench-lamp
+  at: K30.monitor
+- reconnect: battery
+  warning: Nobody in front of the airbag while power comes back.
+- ignition: on
+- wiggle: ${what}
+  watch: driver-loop
+  for: 30 s
+- ignition: off
+- disconnect: battery
+- wait: 3 min
+- remove: bench-lamp
+- plug: K30
+${giveBackOpened}`;
+}
+
+export const movedUnseen: Rule = {
+  name: 'moved-unseen',
+  severity: 'warning',
+  stage: 'windows',
+  meaning:
+    'Something is moved to find an intermittent fault, and the reading can stay `within` when it opens.',
+  why: 'A contact that opens while it is moved would not be seen, and would be called sound.',
+  source: 'a consequence of the circuit as written',
+  finder: movedUnseenFinder,
+  examples: {
+    triggers: example(
+      'K50 stands in another loop than the one that is watched',
+      wiggling('[coil-coupling, K50]'),
+      horn,
+    ),
+    passes: example('what is moved stands in the loop', wiggling('coil-coupling'), horn),
+  },
+};
