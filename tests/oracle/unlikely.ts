@@ -59,9 +59,9 @@ export function unlikely(procedure: Procedure): Told[] {
     if (stages.length > 0 && (monitor.testCurrent?.most ?? 0) > 0.1)
       told.push(of('unlikely-value', monitor.id));
   }
-  for (const { verb, number, ...step } of procedure.steps)
-    if ('moved' in step && (step.seconds < 5 || step.seconds > 3600))
-      told.push({ rule: 'unlikely-value', step: number, subject: null, shortest: null });
+  for (const step of procedure.steps)
+    if (step.verb === 'wiggle' && (step.seconds < 5 || step.seconds > 3600))
+      told.push({ rule: 'unlikely-value', step: step.number, subject: null, shortest: null });
   return told;
 }
 
