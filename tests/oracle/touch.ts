@@ -256,9 +256,10 @@ export function handsNotSaid(procedure: Procedure, world: World, step: Step): Wr
   // Where hands are is not said: one piece that is proven may be all there is.
   const isUnproven = ({ feeders }: Danger): boolean =>
     feeders.some(({ id, kind }) => kind === 'high-voltage' && world.proven[id] === undefined);
-  return dangers(procedure).some(
-    (danger) => missing(procedure, plain, danger, null) !== null || isUnproven(danger),
-  )
+  return Object.keys(world.tested).length > 0 ||
+    dangers(procedure).some(
+      (danger) => missing(procedure, plain, danger, null) !== null || isUnproven(danger),
+    )
     ? [{ rule: 'touch-not-said', subject: null }]
     : [];
 }

@@ -66,4 +66,13 @@ describe('from 60 V on', () => {
   test('nobody is believed that it is gone', () => {
     expect(found('at-voltage: 60 V\ndischarged: true', '')).toContain('error wrong-value -');
   });
+  test('counts where a step does not say what hands touch', () => {
+    const look = '  - inspect: Is the insulation clean?\n    outcomes: { ok: next, defect: next }\n';
+    const silent = found('at-voltage: 50 V', look);
+    expect(silent).toContain('error touch-not-said -');
+    expect(found('at-voltage: 50 V', look.replace('    out', '    at: nothing\n    out'))).not.toContain(
+      'error touch-not-said -',
+    );
+    expect(found('at-voltage: 50 V', `  - wait: 10 s\n${look}`)).not.toContain('error touch-not-said -');
+  });
 });

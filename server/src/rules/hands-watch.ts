@@ -14,7 +14,7 @@ import type { Worded } from './hands-in-text-check.ts';
 import type { Context, Finder } from './rule.ts';
 import { sentencesOf } from './sentences.ts';
 import type { Deed } from './sentences.ts';
-import { listed, whatIsOn } from './words.ts';
+import { listed, notSaidBecause, whatIsOn } from './words.ts';
 
 /*
  * Steps in words while something can still fire, is charged or not proven dead: they say what hands touch, and in what
@@ -91,7 +91,7 @@ function judge(procedure: Procedure, step: Worded, why: string): readonly Issue[
 function notSaid(why: string): Issue {
   return {
     rule: 'touch-not-said',
-    message: `This step does not say what hands touch, and ${why}. Add \`at\` with what is touched, or \`at: nothing\`; what is only looked at stands in \`of\`.`,
+    message: notSaidBecause(why),
   };
 }
 

@@ -30,6 +30,7 @@ import {
   replacedUnderPower,
   stillTested,
   testedElectronics,
+  testedSomewhere,
 } from './under-power-words.ts';
 
 /*
@@ -184,7 +185,10 @@ function judgeOf(
 
   return (state, step) => {
     const { found } = testTouched(procedure, energy, state, step);
-    const issues = found.map(({ touch, test }) => stillTested(step, touch, test));
+    const issues = [
+      ...found.map(({ touch, test }) => stillTested(step, touch, test)),
+      ...handsNotSaid(energy.tested(state, zone.fragments), step),
+    ];
     const asked = askedBy(step);
     const ofMoved = movedBy(step).flatMap((moved) => moving(state, step, moved));
     if (asked?.of === 'points') return [...issues, ...measuring(state, asked.step), ...ofMoved];
@@ -200,6 +204,12 @@ function judgeOf(
     });
     return [...issues, ...ofMoved, ...ofConnectors, ...ofLoads, ...replacing(state, step)];
   };
+}
+
+/** A step in words that does not say where hands are, while a tester's voltage is left somewhere. */
+function handsNotSaid({ volts }: Tested, step: Step): readonly Issue[] {
+  const isSilent = (step.verb === 'do' || step.verb === 'inspect') && step.at === 'not said';
+  return isSilent && volts > 0 ? [testedSomewhere(volts)] : [];
 }
 
 /** What hangs in a piece and does not bear so many volts of an insulation tester; electronics and sources bear none. */

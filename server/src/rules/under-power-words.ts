@@ -10,7 +10,7 @@ import type { Id, Procedure, Step } from '../text/procedure.ts';
 import { whereMeasured } from '../text/step-in-words.ts';
 import { quantityFacts } from '../text/quantity-kinds.ts';
 import type { Path } from '../text/where.ts';
-import { listed } from './words.ts';
+import { listed, notSaidBecause } from './words.ts';
 
 /* What is said of work on what is powered, still charged, or holds an initiator. */
 
@@ -90,6 +90,11 @@ export function stillTested(step: Step, { id, place }: Touch, { volts, owed }: T
       `${id} can still hold the ${formatQuantity(volts, 'voltage')} of the insulation measurement before. ` +
       `Add before \`${step.verb}\`: ${way}.`,
   };
+}
+
+export function testedSomewhere(volts: number): Issue {
+  const why = `the ${formatQuantity(volts, 'voltage')} of an insulation measurement can still be there`;
+  return { rule: 'touch-not-said', message: notSaidBecause(why) };
 }
 
 export function arcAtContacts(

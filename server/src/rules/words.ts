@@ -21,3 +21,8 @@ export function whatIsOn(power: Power, sources: readonly Id[]): string {
     ...(power.ignitionOn ? ['the ignition is on'] : []),
   ]);
 }
+
+/** Of a step in words while something is not safe. */
+export function notSaidBecause(why: string): string {
+  return `This step does not say what hands touch, and ${why}. Add \`at\` with what is touched, or \`at: nothing\`; what is only looked at stands in \`of\`.`;
+}
