@@ -33,7 +33,7 @@ test('a call names the first and the last of its own steps', () => {
     '6': 'make-safe: do steps 6.1 to 6.3.',
     '16': 'lamp-one-back: do steps 16.1 to 16.4.',
     '16.1': 'make-safe: do steps 16.1.1 to 16.1.3.',
-    '60': 'power-up: do steps 60.1 to 60.2.',
+    '62': 'power-up: do steps 62.1 to 62.2.',
   });
 });
 

@@ -92,7 +92,7 @@ ${proof}  - unplug: K7
         '  - plug: K7\n',
         `  - ignition: off
   - wait: 5 min
-${proof}  - plug: K7
+${proof.replace('K7.end', 'K7.monitor')}${proof}  - plug: K7
   - ignition: on
     warning: An airbag or belt tensioner that fires can kill. Keep all persons clear of them while power comes back.
 `,

@@ -35,7 +35,7 @@ ${giveBack}`),
 
 function fixes(text: string): readonly (readonly [title: string, isPreferred: boolean, left: number])[] {
   const analysis = analysed(text);
-  const [finding] = findingsOf(text);
+  const finding = findingsOf(text).find(({ severity }) => severity === 'error');
   if (finding === undefined) throw new Error('something must be wrong');
   return finish(fixesFor(analysis, finding)).map(({ title, edits, isPreferred }) => [
     title,
@@ -74,9 +74,9 @@ network:
   - { connector: K4, pin: 1, between: [feed, pump-feed] }
   - { part: pump, between: [pump-feed, ground] }
 steps:
-  - wiggle: feed-wire
+  - wiggle: K4
     quantity: resistance
-    across: [pump-feed, ground]
+    across: [feed, ground]
     with: hand-meter
     for: 1 min
   - do: Write down which way it moved.

@@ -8,7 +8,10 @@ const bus = readFileSync(new URL('../../procedures/two-wire-bus.procedure.yaml',
 
 function told(expected: string): readonly string[] {
   const text = bus.replace(/ {4}windows: \{ one-end: .*\n/, `    expect: ${expected}\n`);
-  const changed = text.replace('one-end: front-unit', 'above: front-unit');
+  const changed = text.replace(
+    'one-end: front-unit, open: both-ends, above: added',
+    'above: front-unit, open: both-ends',
+  );
   const analysis = analyse(snapshotOf([{ id: 'bus.procedure.yaml', text: changed }]), 'bus.procedure.yaml');
   return finish(analysis.findings('order'))
     .filter(({ rule }) => rule === 'expect-admits-fault')
