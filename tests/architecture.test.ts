@@ -11,6 +11,8 @@ const source = join(root, 'server/src');
 const layers = [
   'quantity',
   'format',
+  'model',
+  'paths',
   'text',
   'circuit',
   'bench',
@@ -18,6 +20,7 @@ const layers = [
   'rules',
   'card',
   'project',
+  'fixes',
   'editor',
   'protocol',
   'host',
@@ -103,6 +106,12 @@ describe('the house', () => {
     expect(upward.map(said)).toEqual([]);
   });
 
+  test('what reckons with benches and circuits knows nothing of texts', () => {
+    const rooms = ['model', 'paths', 'circuit', 'bench', 'readings', 'card'];
+    const reading = own.filter((one) => rooms.includes(one.from) && layerOf(target(one)) === 'text');
+    expect(reading.map(said)).toEqual([]);
+  });
+
   test('circuit imports only quantity', () => {
     const strange = own.filter(
       (one) => one.from === 'circuit' && !['circuit', 'quantity'].includes(layerOf(target(one))),
@@ -148,7 +157,7 @@ describe('the house', () => {
       'vscode-languageserver': ['protocol'],
       'vscode-languageserver/node': ['host'],
       picocolors: ['cli'],
-      diff: ['project'],
+      diff: ['fixes'],
     };
     const libraries = foreign.filter(({ module }) => !module.startsWith('node:'));
     expect(
@@ -192,7 +201,7 @@ describe('the house', () => {
     expect(functions.sort()).toEqual(['nameWithoutKind', 'visible']);
     expect(from('protocol/messages.ts')).toEqual(expect.arrayContaining(functions));
     const passedOn = imports.filter(({ file }) => file === 'protocol/messages.ts').map(target);
-    expect(passedOn.sort()).toEqual(['format/file-kinds.ts', 'text/printable.ts']);
+    expect(passedOn.sort()).toEqual(['format/file-kinds.ts', 'model/printable.ts']);
   });
 
   test('outside the source, only the manifest and the schema are imported', () => {

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { pathLines } from '../../server/src/bench/path-lines.ts';
 import type { PathLine } from '../../server/src/bench/path-lines.ts';
 import { hopInWords, mostHops, tellPath, withPaths } from '../../server/src/bench/told-path.ts';
-import { longestInWords, wayInWords } from '../../server/src/bench/trace.ts';
-import type { Finding, Hop, Taken, Trace } from '../../server/src/text/finding.ts';
-import { stepNumber } from '../../server/src/text/where.ts';
-import type { StepRef } from '../../server/src/text/where.ts';
+import { longestInWords, wayInWords } from '../../server/src/paths/trace.ts';
+import type { Finding, Hop, Taken, Trace } from '../../server/src/model/finding.ts';
+import { stepNumber } from '../../server/src/model/where.ts';
+import type { StepRef } from '../../server/src/model/where.ts';
 import { analysed } from '../readings/analysed.ts';
 import { rules } from '../../server/src/rules/rules.ts';
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { changesOf } from '../../server/src/bench/changes.ts';
 import type { Change } from '../../server/src/bench/changes.ts';
 import { touchesOf } from '../../server/src/bench/touch.ts';
-import type { Id, Place } from '../../server/src/text/procedure.ts';
+import type { Id, Place } from '../../server/src/model/procedure.ts';
 import { typedProcedure } from '../oracle/plain-procedure.ts';
 import { randomProcedure } from '../oracle/random-procedure.ts';
 

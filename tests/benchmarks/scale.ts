@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseDocument } from 'yaml';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { checkJson } from '../../server/src/cli/check-json.ts';
 import { checkFile } from '../../server/src/cli/checked.ts';
 import { analyse } from '../../server/src/project/analysis.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { plainWords } from '../../server/src/card/words.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';

@@ -1,4 +1,4 @@
-import type { Finding } from '../../server/src/text/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 import type {
   Action,
   Connector,
@@ -10,8 +10,8 @@ import type {
   Procedure,
   Step,
   Written,
-} from '../../server/src/text/procedure.ts';
-import type { Resistance } from '../../server/src/text/resistance.ts';
+} from '../../server/src/model/procedure.ts';
+import type { Resistance } from '../../server/src/model/resistance.ts';
 import type { CardInput } from '../../server/src/card/model.ts';
 import type { Span } from '../../server/src/quantity/span.ts';
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import type { CardModel, CardStep } from '../../server/src/card/model.ts';
 import { plainWords } from '../../server/src/card/words.ts';
 import { analyse } from '../../server/src/project/analysis.ts';

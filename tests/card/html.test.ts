@@ -4,7 +4,7 @@ import { coils } from '../readings/outer-bound.ts';
 import { buildCard } from '../../server/src/card/build.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import type { CardInput } from '../../server/src/card/model.ts';
-import type { Step } from '../../server/src/text/procedure.ts';
+import type { Step } from '../../server/src/model/procedure.ts';
 import { input, procedure, remark } from './halden.ts';
 import { nestingProblems, readText, stepBlock } from './well-formed.ts';
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import type { CardModel } from '../../server/src/card/model.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { tooManyStates } from '../../server/src/rules/too-many-states.ts';
+import { tooManyStates } from '../../server/src/rules/flow/too-many-states.ts';
 import { buildCardOf } from '../readings/card-of.ts';
 import { analysed } from '../readings/analysed.ts';
 import { bent, coils } from '../readings/outer-bound.ts';

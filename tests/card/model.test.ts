@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildCard } from '../../server/src/card/build.ts';
 import type { CardInput, CardModel, CardStep } from '../../server/src/card/model.ts';
 import { plainWords } from '../../server/src/card/words.ts';
-import type { Battery, Step } from '../../server/src/text/procedure.ts';
+import type { Battery, Step } from '../../server/src/model/procedure.ts';
 import { connector, input, procedure, range, ways } from './halden.ts';
 
 const card = buildCard(input);

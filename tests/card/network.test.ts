@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import type { CardModel, Words } from '../../server/src/card/model.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { plainWords } from '../../server/src/card/words.ts';

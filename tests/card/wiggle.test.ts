@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import type { CardModel, CardStep } from '../../server/src/card/model.ts';
 import { plainWords } from '../../server/src/card/words.ts';
@@ -7,7 +7,7 @@ import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { intermittentSensor } from '../jobs/intermittent-sensor.ts';
-import { movedWithStage } from '../../server/src/rules/moved-with-stage.ts';
+import { movedWithStage } from '../../server/src/rules/power/moved-with-stage.ts';
 
 /* What the card says where something is moved by hand. */
 

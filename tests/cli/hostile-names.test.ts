@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { guarded } from '../../server/src/cli/terminal.ts';
 import { writeTextFile } from '../../server/src/host/write-file.ts';
-import { unseenIn } from '../../server/src/text/printable.ts';
+import { unseenIn } from '../../server/src/model/printable.ts';
 import { fakeTerminal, ran } from './fake-terminal.ts';
 
 /* Names of files and texts of authors that would steer a terminal, or read otherwise than they are. */

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { StepRef } from '../../server/src/text/where.ts';
+import type { StepRef } from '../../server/src/model/where.ts';
 import { rules } from '../../server/src/rules/rules.ts';
 import { textRules } from '../../server/src/text/rules.ts';
 import { ran } from './fake-terminal.ts';

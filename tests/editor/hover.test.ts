@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { hover } from '../../server/src/editor/hover.ts';
 import { template } from '../../server/src/editor/template.ts';
 import { atCursor } from './opened.ts';

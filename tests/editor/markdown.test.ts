@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { parse } from 'marked';
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { hover } from '../../server/src/editor/hover.ts';
 import { codeBlock, markdown, markdownList, markdownText } from '../../server/src/editor/markdown.ts';
 import { template } from '../../server/src/editor/template.ts';
-import { printable } from '../../server/src/text/printable.ts';
+import { printable } from '../../server/src/model/printable.ts';
 import { atCursor } from './opened.ts';
 
 /* Read by marked, which is what the editor reads its hovers with. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { hover } from '../../server/src/editor/hover.ts';
 import { hintTexts, inlayHints } from '../../server/src/editor/inlay-hints.ts';
 import { coils } from '../readings/outer-bound.ts';

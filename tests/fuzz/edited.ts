@@ -1,5 +1,5 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { complete } from '../../server/src/editor/completion.ts';
 import { diagnosticsOf } from '../../server/src/editor/diagnostics.ts';
 import { hover } from '../../server/src/editor/hover.ts';

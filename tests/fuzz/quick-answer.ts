@@ -1,4 +1,4 @@
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { checkJson } from '../../server/src/cli/check-json.ts';
 import { checkSarif } from '../../server/src/cli/check-sarif.ts';

@@ -1,8 +1,8 @@
 import { isMap, isScalar, isSeq, parse, parseDocument, visit } from 'yaml';
-import { finish } from '../../server/src/bench/work.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
+import { finish } from '../../server/src/model/work.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 import { fileSchema } from '../../server/src/text/schema.ts';
-import { stepNumber } from '../../server/src/text/where.ts';
+import { stepNumber } from '../../server/src/model/where.ts';
 import type { Chance } from '../oracle/chance.ts';
 import { opened } from './input.ts';
 import type { Input } from './input.ts';

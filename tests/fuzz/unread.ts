@@ -1,5 +1,5 @@
-import type { Finding } from '../../server/src/text/finding.ts';
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 
 /** What could not be read of a procedure of which no error is told. Such silence passes an unsafe procedure. */
 export function unread(procedure: Procedure, findings: readonly Finding[]): readonly string[] {

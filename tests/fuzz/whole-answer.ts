@@ -1,6 +1,6 @@
 import type { CompletionItem, DocumentSymbol, Position, TextEdit } from 'vscode-languageserver-types';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { checkJson } from '../../server/src/cli/check-json.ts';
 import { checkSarif } from '../../server/src/cli/check-sarif.ts';
@@ -15,8 +15,8 @@ import { hover } from '../../server/src/editor/hover.ts';
 import { hintTexts, inlayHints } from '../../server/src/editor/inlay-hints.ts';
 import { outline } from '../../server/src/editor/outline.ts';
 import { card } from '../../server/src/project/card.ts';
-import { isStandingError } from '../../server/src/text/finding.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
+import { isStandingError } from '../../server/src/model/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 import { nestingProblems } from '../card/well-formed.ts';
 import { fakeTerminal } from '../cli/fake-terminal.ts';
 import type { Chance } from '../oracle/chance.ts';

@@ -1,4 +1,4 @@
-import type { Expect, Id, Outcome, Step } from '../../server/src/text/procedure.ts';
+import type { Expect, Id, Outcome, Step } from '../../server/src/model/procedure.ts';
 import type { Display } from './reads.ts';
 import type { Interval, Shown } from './values.ts';
 

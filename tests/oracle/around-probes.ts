@@ -1,4 +1,4 @@
-import type { Id, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure } from '../../server/src/model/procedure.ts';
 import { ohmsAcross, shownAcross, soundVolts } from './measured.ts';
 import { namedIn } from './node-names.ts';
 import type { Interval, Shown } from './values.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure } from '../../server/src/model/procedure.ts';
 import type { World } from './world.ts';
 
 /* Loads that a closed shorting bar bridges. */

@@ -1,5 +1,5 @@
-import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
-import { isolatorOf } from '../../server/src/text/source-kinds.ts';
+import type { Id, Procedure, Source, Step } from '../../server/src/model/procedure.ts';
+import { isolatorOf } from '../../server/src/model/source-kinds.ts';
 import type { World } from './world.ts';
 
 /*

@@ -1,4 +1,4 @@
-import type { Id, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Probed, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { held } from './touch.ts';
 
 /* Commands in the texts beside a step: a piece of a sentence that begins with a word of doing and names its object. */

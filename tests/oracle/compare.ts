@@ -1,5 +1,5 @@
-import type { Finding } from '../../server/src/text/finding.ts';
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 import { ORACLE_RULES, WINDOW_RULES } from './coverage.ts';
 import { codesForetold, oracle } from './oracle.ts';
 import type { Told } from './oracle.ts';

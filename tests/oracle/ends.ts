@@ -1,4 +1,4 @@
-import type { Id, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure } from '../../server/src/model/procedure.ts';
 import { connectorsOf, dangers, isIsolator, isOff, isolatorOf, loadsIn } from './world.ts';
 import type { World, Wrong } from './world.ts';
 

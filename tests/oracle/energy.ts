@@ -1,4 +1,4 @@
-import type { Id, Procedure, Regulated, Source } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Regulated, Source } from '../../server/src/model/procedure.ts';
 import { builtAround, isForever, piecesOn } from './pieces.ts';
 import type { Piece } from './pieces.ts';
 import { sharingTest } from './tested.ts';

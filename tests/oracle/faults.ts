@@ -1,4 +1,4 @@
-import type { Loop, Procedure } from '../../server/src/text/procedure.ts';
+import type { Loop, Procedure } from '../../server/src/model/procedure.ts';
 import { leastAddedIn } from './least-added.ts';
 import { circuitOf, rungs } from './values.ts';
 import type { Interval } from './values.ts';

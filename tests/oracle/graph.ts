@@ -1,4 +1,4 @@
-import type { Outcome, Procedure, Target } from '../../server/src/text/procedure.ts';
+import type { Outcome, Procedure, Target } from '../../server/src/model/procedure.ts';
 
 /* The steps as a plain graph: which outcome or succession leads where, whatever the circuit would show. */
 

@@ -1,4 +1,4 @@
-import type { MeterRange } from '../../server/src/text/procedure.ts';
+import type { MeterRange } from '../../server/src/model/procedure.ts';
 import type { Interval } from './values.ts';
 
 /* Which numbers on a display prove a circuit good, by trying each of them. */

@@ -1,4 +1,4 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { allLoops, isIsolator, loopsThrough } from './world.ts';
 
 /* What stands in a file and is used by nothing. */

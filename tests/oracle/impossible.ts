@@ -1,4 +1,4 @@
-import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Place, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { allLoops, feedersOfMonitor, isPowered, isolatorOf, loadsAt } from './world.ts';
 import type { World } from './world.ts';
 import { asReading, isAmbiguous } from './wiggled.ts';

@@ -1,5 +1,5 @@
-import type { Id, Procedure } from '../../server/src/text/procedure.ts';
-import type { Resistance, Temperature } from '../../server/src/text/resistance.ts';
+import type { Id, Procedure } from '../../server/src/model/procedure.ts';
+import type { Resistance, Temperature } from '../../server/src/model/resistance.ts';
 import { netPieces } from './network.ts';
 
 /*

@@ -1,4 +1,4 @@
-import type { Id, Multimeter, Procedure } from '../../server/src/text/procedure.ts';
+import type { Id, Multimeter, Procedure } from '../../server/src/model/procedure.ts';
 import { obstacle } from './network.ts';
 import { overTrack } from './on-track.ts';
 import type { OnTrack } from './on-track.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Source, Step } from '../../server/src/model/procedure.ts';
 import { namedIn } from './node-names.ts';
 import { allWays, between, hangingOn, pointsOf, sendsCurrent } from './ways.ts';
 import type { Measuring } from './ways.ts';

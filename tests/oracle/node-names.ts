@@ -1,4 +1,4 @@
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 
 interface Contact {
   readonly id: string;

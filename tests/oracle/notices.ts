@@ -1,4 +1,4 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { netPieces } from './network.ts';
 import { held, touchedIds } from './touch.ts';
 import { allLoops, carriedBy, connectorsOf } from './world.ts';

@@ -1,4 +1,4 @@
-import type { Id, Loop, Probed, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Probed, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { commanded } from './commands.ts';
 import { acceptedOf, isUncovered, makesNoDifference, requiredClasses, saysWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';

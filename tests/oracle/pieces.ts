@@ -1,4 +1,4 @@
-import type { Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Procedure, Source, Step } from '../../server/src/model/procedure.ts';
 import { namedIn } from './node-names.ts';
 import { allWays, asBuilt, joinedBySources } from './ways.ts';
 import { netPieces } from './network.ts';

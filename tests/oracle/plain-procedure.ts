@@ -1,6 +1,6 @@
 import type { Limit, Span } from '../../server/src/quantity/span.ts';
 import { plainResistance } from './plain-resistance.ts';
-import type { OutcomeName } from '../../server/src/text/finding.ts';
+import type { OutcomeName } from '../../server/src/model/finding.ts';
 import type {
   Action,
   Connector,
@@ -22,7 +22,7 @@ import type {
   Step,
   Target,
   Terminal,
-} from '../../server/src/text/procedure.ts';
+} from '../../server/src/model/procedure.ts';
 
 /*
  * A procedure as a plain object of the file format, and its typed form, read by the few shapes that the oracle's own

@@ -1,4 +1,4 @@
-import type { Resistance, Series, Temperature } from '../../server/src/text/resistance.ts';
+import type { Resistance, Series, Temperature } from '../../server/src/model/resistance.ts';
 import { plainSpan } from './plain-procedure.ts';
 
 /* What a part or load of a plain procedure says of its resistance, by the keys that it has. */

@@ -1,5 +1,5 @@
-import type { Expect, Id, Loop, MeterRange, NamedWindow, Outcome } from '../../server/src/text/procedure.ts';
-import type { Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Expect, Id, Loop, MeterRange, NamedWindow, Outcome } from '../../server/src/model/procedure.ts';
+import type { Procedure, Step } from '../../server/src/model/procedure.ts';
 import { asReading } from './wiggled.ts';
 import { shownAcross } from './measured.ts';
 import { shownOf } from './values.ts';

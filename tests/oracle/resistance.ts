@@ -1,5 +1,5 @@
-import type { Procedure } from '../../server/src/text/procedure.ts';
-import type { Resistance, Series, Temperature } from '../../server/src/text/resistance.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
+import type { Resistance, Series, Temperature } from '../../server/src/model/resistance.ts';
 import type { Interval } from './values.ts';
 
 /* What a sound part measures, from what the file says of it: the kinds that the random and the shipped procedures use. */

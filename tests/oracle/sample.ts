@@ -1,6 +1,6 @@
 import type { PlainProcedure, PlainStep } from './plain-procedure.ts';
 import { typedProcedure } from './plain-procedure.ts';
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 import { oracle } from './oracle.ts';
 
 /* A small bench for the oracle's own tests: one live loop with two connectors, one inert loop with one. */

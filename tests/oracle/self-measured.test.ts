@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readProcedure } from '../../server/src/text/read-procedure.ts';
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 import { oracle } from './oracle.ts';
 import { windowRules, windowsOf } from './windows.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Waiver } from '../../server/src/text/procedure.ts';
+import type { Waiver } from '../../server/src/model/procedure.ts';
 import { oracle } from './oracle.ts';
 import { sample } from './sample.ts';
 import { isWaived, ofWaivers } from './waivers.ts';

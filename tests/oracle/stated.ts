@@ -1,4 +1,4 @@
-import type { Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Procedure, Source, Step } from '../../server/src/model/procedure.ts';
 import type { Told } from './oracle.ts';
 import { asReading } from './wiggled.ts';
 import { namedIn } from './node-names.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { namedIn } from './node-names.ts';
 import { piecesOn, pointsProbed } from './pieces.ts';
 import type { Piece } from './pieces.ts';

@@ -1,6 +1,6 @@
-import { stepNumber } from '../../server/src/text/where.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import { stepNumber } from '../../server/src/model/where.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 import { subjectOf } from './compare.ts';
 import { ORACLE_RULES } from './coverage.ts';
 import { reachable } from './graph.ts';

@@ -1,4 +1,4 @@
-import type { Hands, Id, Loop, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Hands, Id, Loop, Procedure, Source, Step } from '../../server/src/model/procedure.ts';
 import { polesTouched } from './carried.ts';
 import { isForever, piecesBuilt, piecesOn, terminalsAt, terminalsOf } from './pieces.ts';
 import type { Piece } from './pieces.ts';

@@ -1,4 +1,4 @@
-import type { Id, Place, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Place, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { chargeOf, drawsArcs, poweredBy, suppliersOf } from './energy.ts';
 import { piecesBuilt, piecesOn, pointsProbed, terminalsAt } from './pieces.ts';
 import type { Piece } from './pieces.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Source, Step } from '../../server/src/model/procedure.ts';
 import type { Told } from './oracle.ts';
 import { asReading } from './wiggled.ts';
 import { ohmsOf } from './resistance.ts';

@@ -1,4 +1,4 @@
-import type { Id, Loop, MeterRange, Procedure, Side } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, MeterRange, Procedure, Side } from '../../server/src/model/procedure.ts';
 import { ohmsOf } from './resistance.ts';
 import { isPowered, loadsAt } from './world.ts';
 import type { World } from './world.ts';

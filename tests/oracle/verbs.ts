@@ -1,4 +1,4 @@
-import type { Id, Outcome, Procedure, Source, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Outcome, Procedure, Source, Step } from '../../server/src/model/procedure.ts';
 import { polesShown } from './carried.ts';
 import { tellsOpen } from './accepted.ts';
 import { newlyBridged } from './bridged.ts';

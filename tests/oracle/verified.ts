@@ -1,4 +1,4 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { possible } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { connectorsAround } from './around-probes.ts';

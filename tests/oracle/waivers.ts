@@ -1,4 +1,4 @@
-import type { Procedure, Waiver } from '../../server/src/text/procedure.ts';
+import type { Procedure, Waiver } from '../../server/src/model/procedure.ts';
 import { EXCUSED, ORACLE_RULES, WAIVER_RULES, WINDOW_RULES } from './coverage.ts';
 
 /* What the author takes upon himself: which findings his waivers mark, and which waivers are none. */

@@ -1,4 +1,4 @@
-import type { Id, Loop, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { sideOhms } from './on-track.ts';
 import type { OnTrack } from './on-track.ts';
 import { ohmsOf } from './resistance.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { chargeOf, drawsArcs, poweredBy } from './energy.ts';
 import { piecesOn, terminalsAt } from './pieces.ts';
 import type { Piece } from './pieces.ts';

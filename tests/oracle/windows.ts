@@ -1,4 +1,4 @@
-import type { Id, NamedWindow, Outcome, Procedure, Step } from '../../server/src/text/procedure.ts';
+import type { Id, NamedWindow, Outcome, Procedure, Step } from '../../server/src/model/procedure.ts';
 import { acceptedOf, excludes, isMixed, possible } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import type { WINDOW_RULES } from './coverage.ts';

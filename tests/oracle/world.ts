@@ -1,5 +1,5 @@
 import { netPieces } from './network.ts';
-import type { Id, Loop, Place, Procedure, Source } from '../../server/src/text/procedure.ts';
+import type { Id, Loop, Place, Procedure, Source } from '../../server/src/model/procedure.ts';
 
 /* The whole bench in one state, and the plain facts about circuits that do not change on the way. */
 

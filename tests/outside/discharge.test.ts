@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dischargeTime } from '../../server/src/bench/owed.ts';
-import type { Reserve } from '../../server/src/text/procedure.ts';
+import type { Reserve } from '../../server/src/model/procedure.ts';
 import { expectPrinted, halfDigit } from './printed.ts';
 
 const exactly = (value: number) => ({ least: value, nominal: value, most: value });

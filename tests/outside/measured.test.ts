@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import type { Drive, Edge } from '../../server/src/circuit/circuit.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';

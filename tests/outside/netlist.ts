@@ -1,7 +1,7 @@
 import type { Hardware } from '../../server/src/bench/hardware.ts';
 import type { Span } from '../../server/src/quantity/span.ts';
-import type { Connector, Loop, Part, Procedure } from '../../server/src/text/procedure.ts';
-import type { Resistance } from '../../server/src/text/resistance.ts';
+import type { Connector, Loop, Part, Procedure } from '../../server/src/model/procedure.ts';
+import type { Resistance } from '../../server/src/model/resistance.ts';
 import type { OracleNetwork } from './ngspice.ts';
 
 /*

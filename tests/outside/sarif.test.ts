@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import type { ErrorObject } from 'ajv';
 import { describe, expect, test } from 'vitest';
-import { defaultBounds } from '../../server/src/bench/explore.ts';
+import { defaultBounds } from '../../server/src/paths/explore.ts';
 import { checkSarif } from '../../server/src/cli/check-sarif.ts';
 import { checkFile } from '../../server/src/cli/checked.ts';
 import type { CheckedFile } from '../../server/src/cli/checked.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { testCurrent } from '../../server/src/rules/test-current.ts';
+import { testCurrent } from '../../server/src/rules/attributes/test-current.ts';
 
 /** What the rule says of an instrument that sends so much through a stage of so much. */
 function said(sends: string, noFire: string): readonly string[] {

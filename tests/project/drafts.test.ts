@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { writtenTemplate as template } from '../editor/written-template.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixFor } from '../../server/src/project/mend/fix.ts';
+import { fixFor } from '../../server/src/fixes/fix.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
 const head = `${template.split('steps:\n')[0] ?? ''}steps:\n`;

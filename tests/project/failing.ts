@@ -1,5 +1,5 @@
-import { defaultBounds } from '../../server/src/bench/explore.ts';
-import type { Bounds } from '../../server/src/bench/explore.ts';
+import { defaultBounds } from '../../server/src/paths/explore.ts';
+import type { Bounds } from '../../server/src/paths/explore.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import type { Analysis } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';

@@ -1,6 +1,6 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { codeActions, fixAllActions } from '../../server/src/editor/code-actions.ts';
 import { complete } from '../../server/src/editor/completion.ts';
 import { diagnosticsOf } from '../../server/src/editor/diagnostics.ts';
@@ -11,7 +11,7 @@ import { outline } from '../../server/src/editor/outline.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import type { Analysis } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
-import { tryText } from '../../server/src/project/mend/trial.ts';
+import { tryText } from '../../server/src/fixes/trial.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixFor } from '../../server/src/project/mend/fix.ts';
-import { touchRules } from '../../server/src/project/mend/menders.ts';
+import { fixFor } from '../../server/src/fixes/fix.ts';
+import { touchRules } from '../../server/src/fixes/menders.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 
 /* What unsafe work on high voltage is mended to: taken away, waited for, proven dead, in this order. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { mostWork } from '../../server/src/bench/effort.ts';
-import { defaultBounds } from '../../server/src/bench/explore.ts';
-import type { Work } from '../../server/src/bench/work.ts';
+import { mostWork } from '../../server/src/paths/effort.ts';
+import { defaultBounds } from '../../server/src/paths/explore.ts';
+import type { Work } from '../../server/src/model/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';

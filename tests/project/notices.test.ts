@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixFor } from '../../server/src/project/mend/fix.ts';
+import { fixFor } from '../../server/src/fixes/fix.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { example, giveBackOpened, makeSafe } from '../../server/src/rules/examples.ts';
 import {
@@ -10,7 +10,7 @@ import {
   highVoltageExample,
   proveDead,
   takeAway,
-} from '../../server/src/rules/high-voltage-examples.ts';
+} from '../../server/src/rules/high-voltage/high-voltage-examples.ts';
 
 /* What a missing notice is mended with: words to begin with, which the author chooses. */
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { unusedWaiver } from '../../server/src/rules/unused-waiver.ts';
-import { waiverRefused } from '../../server/src/rules/waiver-refused.ts';
+import { unusedWaiver } from '../../server/src/rules/waivers/unused-waiver.ts';
+import { waiverRefused } from '../../server/src/rules/waivers/waiver-refused.ts';
 
 const options = { date: '2026-01-31', version: '0.0.0', draft: false };
 

@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import type { CodeAction, Diagnostic } from 'vscode-languageserver-types';
 import { example, readOnly } from '../../server/src/rules/examples.ts';
-import { tooManyStates } from '../../server/src/rules/too-many-states.ts';
+import { tooManyStates } from '../../server/src/rules/flow/too-many-states.ts';
 import { inMemory } from './in-memory.ts';
 import type { InMemory } from './in-memory.ts';
 

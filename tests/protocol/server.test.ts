@@ -8,7 +8,7 @@ import type {
   InlayHint,
   ProtocolConnection,
 } from 'vscode-languageserver-protocol/node';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { diagnosticsOf } from '../../server/src/editor/diagnostics.ts';
 import { writtenTemplate as template } from '../editor/written-template.ts';
 import { analyse } from '../../server/src/project/analysis.ts';

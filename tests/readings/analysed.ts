@@ -1,9 +1,9 @@
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import type { Readings } from '../../server/src/readings/reading.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 
 export interface Analysed {
   readonly procedure: Procedure;

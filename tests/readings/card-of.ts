@@ -1,4 +1,4 @@
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import type { CardModel } from '../../server/src/card/model.ts';
 import { analyse } from '../../server/src/project/analysis.ts';

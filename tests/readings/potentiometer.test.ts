@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { explainReading } from '../../server/src/readings/explain.ts';
 import { analysed } from './analysed.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { printedProofs, proofLimit, unfitFor } from '../../server/src/readings/proof.ts';
-import type { Battery, HighVoltage, Multimeter } from '../../server/src/text/procedure.ts';
+import type { Battery, HighVoltage, Multimeter } from '../../server/src/model/procedure.ts';
 import { readProcedure } from '../../server/src/text/read-procedure.ts';
 import { readFileSync } from 'node:fs';
 

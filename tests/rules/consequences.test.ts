@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { circuit, example } from '../../server/src/rules/examples.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 
 function findings(steps: string, changed: Parameters<typeof example>[2] = {}): readonly Finding[] {
   const { text } = example('', steps, changed);

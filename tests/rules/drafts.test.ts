@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
-import { stepNumber } from '../../server/src/text/where.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
+import { stepNumber } from '../../server/src/model/where.ts';
 import { draftText, giveBack, makeSafe } from './drafts/circuits.ts';
 import { bench, proof, routines, takenAway, ways } from './drafts/drafts.ts';
 import { hidden } from './drafts/hidden.ts';

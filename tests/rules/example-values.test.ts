@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { template } from '../../server/src/editor/template.ts';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';

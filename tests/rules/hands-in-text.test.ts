@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { handsInText } from '../../server/src/rules/hands-in-text.ts';
+import { handsInText } from '../../server/src/rules/hands/hands-in-text.ts';
 
 /* Sentences as workshops write them. Common practice, no source. */
 

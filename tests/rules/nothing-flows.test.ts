@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import { nothingFlows } from '../../server/src/rules/nothing-flows.ts';
+import { nothingFlows } from '../../server/src/rules/windows/nothing-flows.ts';
 
 /* A lamp on a wire of its own, its plug K50 open: plus, lamp-feed | lamp-plus, ground. */
 

@@ -1,7 +1,7 @@
 import { parse } from 'yaml';
-import type { Finding } from '../../server/src/text/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 import { describe, expect, it } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { foldedProcedure } from '../oracle/folded.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readdirSync, readFileSync } from 'node:fs';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 
 /*
  * Sentences as workshops write them, beside a live stage or with all of it safe. Common practice, no source: each of them

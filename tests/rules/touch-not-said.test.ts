@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import type { Analysis } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixesFor } from '../../server/src/project/mend/fix.ts';
+import { fixesFor } from '../../server/src/fixes/fix.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { circuit } from '../../server/src/rules/examples.ts';
-import type { Finding } from '../../server/src/text/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 
 /* Where hands are has to be said while something can still fire, is charged or is not proven dead. */
 

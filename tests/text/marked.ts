@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Finding } from '../../server/src/text/finding.ts';
+import type { Finding } from '../../server/src/model/finding.ts';
 import { readProcedure } from '../../server/src/text/read-procedure.ts';
 import type { ReadFile } from '../../server/src/text/read-procedure.ts';
 import { good } from './good.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Part } from '../../server/src/text/procedure.ts';
+import type { Part } from '../../server/src/model/procedure.ts';
 import { expectMarked, instead } from './marked.ts';
 
 /** The sound procedure with one more part, and what stands under it. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printable, turnsText, unseenIn, visible } from '../../server/src/text/printable.ts';
+import { printable, turnsText, unseenIn, visible } from '../../server/src/model/printable.ts';
 
 const from = (first: number, last: number): readonly number[] =>
   Array.from({ length: last - first + 1 }, (_, index) => first + index);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { deepestCalls } from '../../server/src/text/call-graph.ts';
-import { stepNumber } from '../../server/src/text/where.ts';
+import { stepNumber } from '../../server/src/model/where.ts';
 import { expectMarked, instead } from './marked.ts';
 
 /* Routines, the calls of them, assemblies and waivers, in the sound procedure with one passage written otherwise. */

@@ -1,4 +1,4 @@
-import type { Procedure } from '../../server/src/text/procedure.ts';
+import type { Procedure } from '../../server/src/model/procedure.ts';
 import type { AsYaml } from './as-yaml.ts';
 
 /** A value of a typed procedure that says that something could not be read. */

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { applyEdits } from '../../server/src/project/edit.ts';
-import { fixFor } from '../../server/src/project/mend/fix.ts';
+import { fixFor } from '../../server/src/fixes/fix.ts';
 import { snapshotOf } from '../../server/src/project/snapshot.ts';
 import { good } from './good.ts';
 

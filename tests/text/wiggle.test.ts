@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readProcedure } from '../../server/src/text/read-procedure.ts';
-import { stepInWords } from '../../server/src/text/step-in-words.ts';
+import { stepInWords } from '../../server/src/model/step-in-words.ts';
 import { good } from './good.ts';
 import { expectMarked, instead } from './marked.ts';
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { finish } from '../../server/src/bench/work.ts';
+import { finish } from '../../server/src/model/work.ts';
 import { cardHtml } from '../../server/src/card/html.ts';
 import { analyse } from '../../server/src/project/analysis.ts';
 import { card } from '../../server/src/project/card.ts';

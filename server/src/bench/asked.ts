@@ -1,4 +1,4 @@
-import type { Id, Step } from '../text/procedure.ts';
+import type { Id, Step } from '../model/procedure.ts';
 
 export type LoopReading = Extract<Step, { readonly loops: readonly Id[] }>;
 export type Measuring = Extract<Step, { readonly across: unknown }>;

@@ -1,5 +1,5 @@
-import type { Id, Probed, Procedure, Side } from '../text/procedure.ts';
-import { isolatorOf } from '../text/source-kinds.ts';
+import type { Id, Probed, Procedure, Side } from '../model/procedure.ts';
+import { isolatorOf } from '../model/source-kinds.ts';
 import { stateOf } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
 import type { Touch } from './touch.ts';

@@ -1,5 +1,5 @@
-import type { Id, Mentioned, Place, Step } from '../text/procedure.ts';
-import type { Path } from '../text/where.ts';
+import type { Id, Mentioned, Place, Step } from '../model/procedure.ts';
+import type { Path } from '../model/where.ts';
 
 export type ConnectorState = 'mated' | 'unlocked' | 'unplugged';
 

@@ -1,9 +1,9 @@
-import type { Id, Loop, NodeName, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, NodeName, Procedure } from '../model/procedure.ts';
 import { carriedHazards } from './hazards.ts';
 import type { Hazard } from './hazards.ts';
 import { connectorsOfPiece, membersOfPiece, piecesOf } from './pieces.ts';
-import { isStage } from '../text/part-kinds.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import { isStage } from '../model/part-kinds.ts';
+import { isHighVoltage } from '../model/source-kinds.ts';
 import { sameNodes, terminalsOf } from './same-nodes.ts';
 import type { Piece } from './pieces.ts';
 

@@ -1,9 +1,9 @@
-import type { Taken } from '../text/finding.ts';
-import type { Id, Procedure, Step } from '../text/procedure.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import type { Taken } from '../model/finding.ts';
+import type { Id, Procedure, Step } from '../model/procedure.ts';
+import { isHighVoltage } from '../model/source-kinds.ts';
 import { changesTo } from './changes.ts';
 import type { Circuits } from './circuits.ts';
-import type { Watcher } from './explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { hardwareAfter, hardwareAtStart } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
 import type { Hazard } from './hazards.ts';

@@ -1,6 +1,6 @@
 import { greatestOf } from '../quantity/extremes.ts';
-import type { Taken } from '../text/finding.ts';
-import type { Procedure, Regulated, Step } from '../text/procedure.ts';
+import type { Taken } from '../model/finding.ts';
+import type { Procedure, Regulated, Step } from '../model/procedure.ts';
 import { askedBy } from './asked.ts';
 import { changesTo } from './changes.ts';
 import { fragmentsOf, probed, provenAt } from './fragments.ts';

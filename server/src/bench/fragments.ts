@@ -1,4 +1,4 @@
-import { grouped, remembered } from '../text/remembered.ts';
+import { grouped, remembered } from '../model/remembered.ts';
 import type {
   Connector,
   Id,
@@ -9,7 +9,7 @@ import type {
   Procedure,
   Side,
   Step,
-} from '../text/procedure.ts';
+} from '../model/procedure.ts';
 import { askedBy } from './asked.ts';
 import { changesTo } from './changes.ts';
 import { barIsClosed, stateOf } from './hardware.ts';

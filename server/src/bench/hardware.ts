@@ -1,4 +1,4 @@
-import type { Connector, Id, Loop, Place, Procedure, Side, Step } from '../text/procedure.ts';
+import type { Connector, Id, Loop, Place, Procedure, Side, Step } from '../model/procedure.ts';
 import { changesOf } from './changes.ts';
 import type { Change, ConnectorState } from './changes.ts';
 

@@ -1,5 +1,5 @@
-import type { Id, Place, Probed, Procedure, Source } from '../text/procedure.ts';
-import { isolatorOf } from '../text/source-kinds.ts';
+import type { Id, Place, Probed, Procedure, Source } from '../model/procedure.ts';
+import { isolatorOf } from '../model/source-kinds.ts';
 
 /**
  * What must be dead before hands go there: a live circuit, or a source that connectors lead past the pins of their

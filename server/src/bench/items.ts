@@ -1,7 +1,7 @@
-import type { Id, Place, Step } from '../text/procedure.ts';
+import type { Id, Place, Step } from '../model/procedure.ts';
 import { changesTo } from './changes.ts';
 import type { Circuits } from './circuits.ts';
-import type { Watcher } from './explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey, placeKey } from './hardware.ts';
 import type { Hardware } from './hardware.ts';
 import { powerAfter, powerAtStart, powerKey } from './power.ts';

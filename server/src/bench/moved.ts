@@ -1,4 +1,4 @@
-import type { Moved, Step } from '../text/procedure.ts';
+import type { Moved, Step } from '../model/procedure.ts';
 import type { FragmentIndex, Fragments } from './fragments.ts';
 import { stateOf } from './hardware.ts';
 import type { Hardware } from './hardware.ts';

@@ -1,10 +1,10 @@
 import { greatestOf } from '../quantity/extremes.ts';
-import type { Id } from '../text/procedure.ts';
+import type { Id } from '../model/procedure.ts';
 import { changesOf } from './changes.ts';
 import { clockWatcher, isGroupOff } from './clock.ts';
 import type { Cluster } from './clock.ts';
-import type { Explorer } from './run.ts';
-import type { Work } from './work.ts';
+import type { Explorer } from '../paths/run.ts';
+import type { Work } from '../model/work.ts';
 
 /** The wait that live circuits still owe after a step, where it begins or goes on. */
 export interface OwedAfter {

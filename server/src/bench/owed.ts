@@ -1,5 +1,5 @@
 import { greatestOf } from '../quantity/extremes.ts';
-import type { Id, Procedure, Reserve, Source } from '../text/procedure.ts';
+import type { Id, Procedure, Reserve, Source } from '../model/procedure.ts';
 
 /** How long after a source is off its circuits may still be charged, in seconds, and what says so. */
 export interface Owed {

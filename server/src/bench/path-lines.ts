@@ -1,6 +1,6 @@
-import type { StepRef } from '../text/where.ts';
+import type { StepRef } from '../model/where.ts';
 import type { ToldHop } from './told-path.ts';
-import { follows } from './trace.ts';
+import { follows } from '../paths/trace.ts';
 
 /** A line of a path that is shown step by step. */
 export type PathLine =

@@ -1,4 +1,4 @@
-import type { Id, Loop, NetworkElement, NodeName, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, NetworkElement, NodeName, Procedure } from '../model/procedure.ts';
 import { nameGroups } from './name-groups.ts';
 import { sameNodes, terminalsOf } from './same-nodes.ts';
 

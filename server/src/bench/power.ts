@@ -1,4 +1,4 @@
-import type { Id, Step } from '../text/procedure.ts';
+import type { Id, Step } from '../model/procedure.ts';
 import { changesOf } from './changes.ts';
 import type { Change } from './changes.ts';
 

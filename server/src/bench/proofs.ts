@@ -1,6 +1,6 @@
-import type { Id, Probed, Procedure } from '../text/procedure.ts';
-import { remembered } from '../text/remembered.ts';
-import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
+import type { Id, Probed, Procedure } from '../model/procedure.ts';
+import { remembered } from '../model/remembered.ts';
+import { isHighVoltage, isolatorOf } from '../model/source-kinds.ts';
 import { carriersOf, halfKey, halvesShown, halvesTouched, isOpen, isParted } from './carried.ts';
 import type { Half, HalfKey } from './carried.ts';
 import { fragmentsOf, provenAt } from './fragments.ts';

@@ -1,4 +1,4 @@
-import type { Id, Loop, NodeName, Probe, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, NodeName, Probe, Procedure } from '../model/procedure.ts';
 import { nameGroups } from './name-groups.ts';
 
 /** One name for all the names of a node: a terminal is the node that its pin leads to on its side. Ground stays `ground`. */

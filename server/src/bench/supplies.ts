@@ -1,6 +1,6 @@
-import { grouped, remembered } from '../text/remembered.ts';
-import type { Id, Procedure, Regulated } from '../text/procedure.ts';
-import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
+import { grouped, remembered } from '../model/remembered.ts';
+import type { Id, Procedure, Regulated } from '../model/procedure.ts';
+import { isHighVoltage, isolatorOf } from '../model/source-kinds.ts';
 import { fragmentsOf } from './fragments.ts';
 import type { FragmentIndex } from './fragments.ts';
 import { hardwareAtStart } from './hardware.ts';

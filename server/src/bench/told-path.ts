@@ -1,10 +1,10 @@
-import type { Finding, Hop, Taken, Trace } from '../text/finding.ts';
-import type { Procedure, Step } from '../text/procedure.ts';
-import { printable } from '../text/printable.ts';
-import { stepInWords } from '../text/step-in-words.ts';
-import { stepNumber } from '../text/where.ts';
-import type { StepRef } from '../text/where.ts';
-import { outcomeInWords, traceLength } from './trace.ts';
+import type { Finding, Hop, Taken, Trace } from '../model/finding.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
+import { printable } from '../model/printable.ts';
+import { stepInWords } from '../model/step-in-words.ts';
+import { stepNumber } from '../model/where.ts';
+import type { StepRef } from '../model/where.ts';
+import { outcomeInWords, traceLength } from '../paths/trace.ts';
 import { undoneWait } from './undone-wait.ts';
 
 /**

@@ -1,7 +1,7 @@
-import { thingsAt } from '../text/mentioned.ts';
-import type { Id, Mentioned, Moved, Place, Probe, Side, Step } from '../text/procedure.ts';
-import { whereMeasured } from '../text/step-in-words.ts';
-import type { Path } from '../text/where.ts';
+import { thingsAt } from '../model/mentioned.ts';
+import type { Id, Mentioned, Moved, Place, Probe, Side, Step } from '../model/procedure.ts';
+import { whereMeasured } from '../model/step-in-words.ts';
+import type { Path } from '../model/where.ts';
 
 /** Hands on something: a connector, part, monitor or node, with the place in the step that names it. */
 export interface Touch {

@@ -1,6 +1,6 @@
-import type { Hop } from '../text/finding.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
-import { stepNumber } from '../text/where.ts';
+import type { Hop } from '../model/finding.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
+import { stepNumber } from '../model/where.ts';
 import { isOff, powerAfter, powerAtStart } from './power.ts';
 
 /** The last wait of a path that power made count for nothing. */

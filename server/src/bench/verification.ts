@@ -1,9 +1,9 @@
-import type { Id, Loop, Outcome, Procedure, Step } from '../text/procedure.ts';
-import { membersOf } from '../text/mentioned.ts';
+import type { Id, Loop, Outcome, Procedure, Step } from '../model/procedure.ts';
+import { membersOf } from '../model/mentioned.ts';
 import { loopsRead } from './asked.ts';
 import { changesTo } from './changes.ts';
 import { connectorsOf } from './circuits.ts';
-import type { Watcher } from './explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey, isWhole } from './hardware.ts';
 import type { Cone, Hardware } from './hardware.ts';
 

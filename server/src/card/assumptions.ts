@@ -1,11 +1,11 @@
-import type { Id, MeterRange, Part, Procedure, Source } from '../text/procedure.ts';
+import type { Id, MeterRange, Part, Procedure, Source } from '../model/procedure.ts';
 import { formatAccuracy, formatQuantity, formatSpan, formatWait } from '../quantity/print.ts';
 import { basisInWords, measuresVoltage } from '../readings/basis.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
-import { isStage } from '../text/part-kinds.ts';
-import { grouped } from '../text/remembered.ts';
-import type { Resistance } from '../text/resistance.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import { isStage } from '../model/part-kinds.ts';
+import { grouped } from '../model/remembered.ts';
+import type { Resistance } from '../model/resistance.ts';
+import { isHighVoltage } from '../model/source-kinds.ts';
 import { valueText } from './drawn.ts';
 import type { CardInput, Fact, Words } from './model.ts';
 import { digitText, listedIds, sourceWords } from './words.ts';

@@ -1,10 +1,10 @@
-import { endingOf, stepGraph } from '../bench/graph.ts';
+import { endingOf, stepGraph } from '../paths/graph.ts';
 import { withPaths } from '../bench/told-path.ts';
-import { messageWithPath } from '../bench/trace.ts';
-import { isShown, isStandingError } from '../text/finding.ts';
-import type { Finding } from '../text/finding.ts';
-import { stepNumber } from '../text/where.ts';
-import type { Procedure } from '../text/procedure.ts';
+import { messageWithPath } from '../paths/trace.ts';
+import { isShown, isStandingError } from '../model/finding.ts';
+import type { Finding } from '../model/finding.ts';
+import { stepNumber } from '../model/where.ts';
+import type { Procedure } from '../model/procedure.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { annexOf } from './by-entry.ts';
 import { drawLoops } from './drawn.ts';

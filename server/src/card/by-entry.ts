@@ -1,5 +1,5 @@
 import { formatQuantity, formatSpan } from '../quantity/print.ts';
-import type { Entry, Procedure } from '../text/procedure.ts';
+import type { Entry, Procedure } from '../model/procedure.ts';
 import type { CardReading, CardTable, Words } from './model.ts';
 import { subjectWords } from './words.ts';
 import { printedWindow } from './windows.ts';

@@ -1,9 +1,9 @@
 import { formatSpan } from '../quantity/print.ts';
 import { partInWords } from '../readings/resistance-in-words.ts';
-import { isStage } from '../text/part-kinds.ts';
-import type { Connector, Id, Loop, Part, PartKind, Procedure } from '../text/procedure.ts';
-import { grouped, remembered } from '../text/remembered.ts';
-import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
+import { isStage } from '../model/part-kinds.ts';
+import type { Connector, Id, Loop, Part, PartKind, Procedure } from '../model/procedure.ts';
+import { grouped, remembered } from '../model/remembered.ts';
+import { isHighVoltage, isolatorOf } from '../model/source-kinds.ts';
 import type { Drawn, DrawnBar, LoopDrawing } from './model.ts';
 
 /** What is drawn of each loop, and the same in words. */

@@ -1,4 +1,4 @@
-import { visible, visibleValue } from '../text/printable.ts';
+import { visible, visibleValue } from '../model/printable.ts';
 import type { Words } from './model.ts';
 import { plainWords } from './words.ts';
 

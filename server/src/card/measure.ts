@@ -1,6 +1,6 @@
 import type { Measuring } from '../bench/asked.ts';
 import { formatQuantity } from '../quantity/quantity.ts';
-import type { Probe, Procedure } from '../text/procedure.ts';
+import type { Probe, Procedure } from '../model/procedure.ts';
 import type { Words } from './model.ts';
 import type { Said } from './sentences.ts';
 import { listedIds } from './words.ts';

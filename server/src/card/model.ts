@@ -1,5 +1,5 @@
-import type { Finding } from '../text/finding.ts';
-import type { Id, Procedure, Quantity } from '../text/procedure.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Id, Procedure, Quantity } from '../model/procedure.ts';
 
 /*
  * The printable card as plain data. Every word that is printed is decided here; a form (HTML, later others) decides only

@@ -1,13 +1,13 @@
 import { changesTo } from '../bench/changes.ts';
 import { replacedBy, replacedIn } from '../bench/verification.ts';
-import { grouped } from '../text/remembered.ts';
-import { stepNumber } from '../text/where.ts';
-import type { Id, Load, MeterRange, Monitor, Multimeter, Procedure, Quantity } from '../text/procedure.ts';
+import { grouped } from '../model/remembered.ts';
+import { stepNumber } from '../model/where.ts';
+import type { Id, Load, MeterRange, Monitor, Multimeter, Procedure, Quantity } from '../model/procedure.ts';
 import { formatAccuracy, formatSpan } from '../quantity/print.ts';
 import { resistanceInWords } from '../readings/resistance-in-words.ts';
 import type { NeedGroup, Words } from './model.ts';
 import { digitText, thingWords } from './words.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /** What has to be at hand before step 1. Groups with nothing in them are left out. */
 export function needsOf(procedure: Procedure): readonly NeedGroup[] {

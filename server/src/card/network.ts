@@ -1,6 +1,6 @@
 import { formatSpan } from '../quantity/print.ts';
-import type { NetworkElement, Procedure } from '../text/procedure.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import type { NetworkElement, Procedure } from '../model/procedure.ts';
+import { isHighVoltage } from '../model/source-kinds.ts';
 import { kindText, valueText } from './drawn.ts';
 import type { CardNetwork, Words } from './model.ts';
 

@@ -1,6 +1,6 @@
-import { isStage } from '../text/part-kinds.ts';
-import type { Procedure, Step } from '../text/procedure.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import { isStage } from '../model/part-kinds.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
+import { isHighVoltage } from '../model/source-kinds.ts';
 import type { Notice, Signal } from './model.ts';
 import { closed } from './words.ts';
 

@@ -1,10 +1,10 @@
 import { subjectsOf } from '../bench/asked.ts';
 import type { LoopReading, Measuring } from '../bench/asked.ts';
-import type { OutcomeName } from '../text/finding.ts';
+import type { OutcomeName } from '../model/finding.ts';
 import { formatLimit, formatSpan } from '../quantity/print.ts';
-import type { Outcome, Procedure, Step, Target } from '../text/procedure.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
-import { stepNumber } from '../text/where.ts';
+import type { Outcome, Procedure, Step, Target } from '../model/procedure.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
+import { stepNumber } from '../model/where.ts';
 import type { CardOutcome, CardReading, CardStep, Words } from './model.ts';
 import { rankWhileMoved, seenFor } from './wiggle.ts';
 import { canShow, classShort, classWords, windowOf } from './windows.ts';

@@ -1,4 +1,4 @@
-import type { Probed, Procedure, Step } from '../text/procedure.ts';
+import type { Probed, Procedure, Step } from '../model/procedure.ts';
 import type { Said } from './sentences.ts';
 import type { CardProof, Words } from './model.ts';
 import { listedIds, sourceWords } from './words.ts';

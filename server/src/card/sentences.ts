@@ -1,6 +1,6 @@
-import { stepNumber } from '../text/where.ts';
-import type { Connector, Hands, Id, Mentioned, Place, Procedure, Step } from '../text/procedure.ts';
-import { grouped } from '../text/remembered.ts';
+import { stepNumber } from '../model/where.ts';
+import type { Connector, Hands, Id, Mentioned, Place, Procedure, Step } from '../model/procedure.ts';
+import { grouped } from '../model/remembered.ts';
 import { formatWait } from '../quantity/print.ts';
 import type { CardProof, CardStep, Words } from './model.ts';
 import { sayMeasure } from './measure.ts';

@@ -1,9 +1,9 @@
 import { askedBy, subjectsOf } from '../bench/asked.ts';
-import { stepGraph } from '../bench/graph.ts';
-import type { Id, Procedure, Step } from '../text/procedure.ts';
-import { grouped } from '../text/remembered.ts';
-import { isolatorOf } from '../text/source-kinds.ts';
-import { stepNumber } from '../text/where.ts';
+import { stepGraph } from '../paths/graph.ts';
+import type { Id, Procedure, Step } from '../model/procedure.ts';
+import { grouped } from '../model/remembered.ts';
+import { isolatorOf } from '../model/source-kinds.ts';
+import { stepNumber } from '../model/where.ts';
 import { noticesOf } from './notices.ts';
 import type {
   CardCodes,

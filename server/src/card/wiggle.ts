@@ -1,6 +1,6 @@
 import { formatWait } from '../quantity/print.ts';
-import type { Moved, Procedure, Step } from '../text/procedure.ts';
-import type { OutcomeName } from '../text/finding.ts';
+import type { Moved, Procedure, Step } from '../model/procedure.ts';
+import type { OutcomeName } from '../model/finding.ts';
 import type { Words } from './model.ts';
 import type { Said } from './sentences.ts';
 import { listed, thingWords } from './words.ts';

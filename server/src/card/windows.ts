@@ -1,7 +1,7 @@
-import type { OutcomeName } from '../text/finding.ts';
-import type { Quantity } from '../text/procedure.ts';
+import type { OutcomeName } from '../model/finding.ts';
+import type { Quantity } from '../model/procedure.ts';
 import type { CardReading, CardRow } from './model.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /**
  * A window cut out of its one printed form, so that no digit is made twice. An end that is null does not exist, or the

@@ -1,5 +1,5 @@
 import { decimalFromNumber, plainText } from '../quantity/decimal.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import type { Piece, Words } from './model.ts';
 
 /** `a`, `a and b`, `a, b and c`. */

@@ -1,10 +1,10 @@
-import { finish } from '../bench/work.ts';
+import { finish } from '../model/work.ts';
 import { cardHtml } from '../card/html.ts';
 import type { Paper } from '../card/style.ts';
 import { analyse } from '../project/analysis.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { card as makeCard } from '../project/card.ts';
-import { printable } from '../text/printable.ts';
+import { printable } from '../model/printable.ts';
 import type { Refused } from '../project/card.ts';
 import { checkText } from './check-text.ts';
 import { readInput } from './input.ts';

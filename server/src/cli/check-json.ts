@@ -1,7 +1,7 @@
 import type { PassedOver } from '../host/walk.ts';
 import { withPaths } from '../bench/told-path.ts';
-import type { Finding } from '../text/finding.ts';
-import type { Where } from '../text/where.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Where } from '../model/where.ts';
 import type { CheckedFile } from './checked.ts';
 import { count, isWaived } from './checked.ts';
 import { jsonList, jsonTaken, jsonText, placesOf } from './json.ts';

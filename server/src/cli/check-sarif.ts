@@ -1,9 +1,9 @@
 import type { Analysis } from '../project/analysis.ts';
 import { withPaths } from '../bench/told-path.ts';
-import { isShown } from '../text/finding.ts';
-import type { Finding } from '../text/finding.ts';
-import { visible } from '../text/printable.ts';
-import { stepNumber } from '../text/where.ts';
+import { isShown } from '../model/finding.ts';
+import type { Finding } from '../model/finding.ts';
+import { visible } from '../model/printable.ts';
+import { stepNumber } from '../model/where.ts';
 import type { PassedOver } from '../host/walk.ts';
 import type { CheckedFile } from './checked.ts';
 import { jsonText, placesOf } from './json.ts';

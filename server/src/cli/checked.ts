@@ -1,7 +1,7 @@
-import { finish } from '../bench/work.ts';
+import { finish } from '../model/work.ts';
 import type { Analysis } from '../project/analysis.ts';
-import { isShown } from '../text/finding.ts';
-import type { Finding } from '../text/finding.ts';
+import { isShown } from '../model/finding.ts';
+import type { Finding } from '../model/finding.ts';
 import type { Exit } from './terminal.ts';
 
 /** What was found in one file. */

@@ -1,5 +1,5 @@
 import { formatSpan, parseSpan } from '../quantity/quantity.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 
 /** Values in °C by the entry for which they were measured. */
 export type Entered = ReadonlyMap<Id, number>;

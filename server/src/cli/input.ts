@@ -5,7 +5,7 @@ import type { PassedOver } from '../host/walk.ts';
 import { fileId, homeOf } from '../project/file-names.ts';
 import { snapshotOf } from '../project/snapshot.ts';
 import type { FileRead, Snapshot } from '../project/snapshot.ts';
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 import { passedOverInWords } from './passed-over.ts';
 import type { Terminal } from './terminal.ts';
 

@@ -1,8 +1,8 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Analysis } from '../project/analysis.ts';
-import type { Taken } from '../text/finding.ts';
-import { withUnseen } from '../text/printable.ts';
-import type { FileId, StepRef, Where } from '../text/where.ts';
+import type { Taken } from '../model/finding.ts';
+import { withUnseen } from '../model/printable.ts';
+import type { FileId, StepRef, Where } from '../model/where.ts';
 
 /* The pieces that the machine formats share: positions from 0 in UTF-16 units, numbers of 12 significant digits. */
 

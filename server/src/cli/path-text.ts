@@ -2,10 +2,10 @@ import { greatestOf } from '../quantity/extremes.ts';
 import { pathLines } from '../bench/path-lines.ts';
 import { cutAt, tellPath } from '../bench/told-path.ts';
 import type { ToldHop } from '../bench/told-path.ts';
-import { traceLength } from '../bench/trace.ts';
-import type { Trace } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
-import { stepNumber } from '../text/where.ts';
+import { traceLength } from '../paths/trace.ts';
+import type { Trace } from '../model/finding.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { stepNumber } from '../model/where.ts';
 import { plural } from './plural.ts';
 import type { Paint } from './terminal.ts';
 

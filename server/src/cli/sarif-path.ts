@@ -1,7 +1,7 @@
 import { hopInWords, tellPath } from '../bench/told-path.ts';
-import { traceLength } from '../bench/trace.ts';
-import type { Hop, Taken, Trace } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
+import { traceLength } from '../paths/trace.ts';
+import type { Hop, Taken, Trace } from '../model/finding.ts';
+import type { Procedure } from '../model/procedure.ts';
 import { sarifMessage } from './sarif-places.ts';
 import type { StepLocationOf } from './sarif-places.ts';
 

@@ -1,7 +1,7 @@
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { visible } from '../text/printable.ts';
-import type { FileId, StepRef, Where } from '../text/where.ts';
+import { visible } from '../model/printable.ts';
+import type { FileId, StepRef, Where } from '../model/where.ts';
 import type { Places } from './json.ts';
 
 /* Places as SARIF 2.1.0 has them: files as URIs, lines and columns from 1 in UTF-16 units. */

@@ -1,7 +1,7 @@
 import { helpInMarkdown } from '../rules/handbook.ts';
 import { rules as orderRules } from '../rules/rules.ts';
 import type { Rule } from '../rules/rule.ts';
-import type { Severity } from '../text/finding.ts';
+import type { Severity } from '../model/finding.ts';
 import { textRules } from '../text/rules.ts';
 
 export type Level = 'error' | 'warning' | 'note';

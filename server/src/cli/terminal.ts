@@ -1,6 +1,6 @@
 import pc from 'picocolors';
 import type { FileRead } from '../project/snapshot.ts';
-import { printable, visible } from '../text/printable.ts';
+import { printable, visible } from '../model/printable.ts';
 
 /** Where a command writes, and what it may do there. */
 export interface Terminal {

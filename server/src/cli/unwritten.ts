@@ -1,5 +1,5 @@
 import { messageOf } from '../project/net.ts';
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 import type { Terminal } from './terminal.ts';
 
 /** A text in pieces; at its end one line for each file of which something could not be written. */

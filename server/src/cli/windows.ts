@@ -1,9 +1,9 @@
-import { finish } from '../bench/work.ts';
-import { stepNumber } from '../text/where.ts';
+import { finish } from '../model/work.ts';
+import { stepNumber } from '../model/where.ts';
 import { analyse } from '../project/analysis.ts';
-import type { Id } from '../text/procedure.ts';
+import type { Id } from '../model/procedure.ts';
 import type { Readings } from '../readings/reading.ts';
-import { isStandingError } from '../text/finding.ts';
+import { isStandingError } from '../model/finding.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { readEntered } from './entered.ts';
 import { readInput } from './input.ts';

@@ -1,11 +1,11 @@
 import { CodeActionKind } from 'vscode-languageserver-types';
 import type { CodeAction, Diagnostic, TextEdit, WorkspaceEdit } from 'vscode-languageserver-types';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import type { Edit } from '../project/edit.ts';
-import { fixAll } from '../project/mend/fix-all.ts';
-import { fixesFor, isMendable } from '../project/mend/fix.ts';
-import type { Fix } from '../project/mend/fix.ts';
-import { printable } from '../text/printable.ts';
+import { fixAll } from '../fixes/fix-all.ts';
+import { fixesFor, isMendable } from '../fixes/fix.ts';
+import type { Fix } from '../fixes/fix.ts';
+import { printable } from '../model/printable.ts';
 import type { DiagnosticData } from './diagnostics.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';

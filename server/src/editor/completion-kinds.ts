@@ -1,4 +1,4 @@
-import type { Id, Procedure, Source } from '../text/procedure.ts';
+import type { Id, Procedure, Source } from '../model/procedure.ts';
 import type { KnownIds } from './completion-ids.ts';
 
 /** Ids by the kind of their entry; one whose entry cannot be read yet may be of any. */

@@ -1,7 +1,7 @@
 import { idPattern } from '../format/ids.ts';
 import { isSectionName } from '../format/words.ts';
 import type { Kind, KindSection, Section, Verb } from '../format/words.ts';
-import type { Id, Procedure, Quantity } from '../text/procedure.ts';
+import type { Id, Procedure, Quantity } from '../model/procedure.ts';
 import { sidesOf, whereWrongLeads } from './completion-ids.ts';
 import type { KnownIds } from './completion-ids.ts';
 import { idsOfKind } from './completion-kinds.ts';

@@ -2,11 +2,11 @@ import { DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
 import type { Diagnostic, DiagnosticRelatedInformation } from 'vscode-languageserver-types';
 import { pathLines } from '../bench/path-lines.ts';
 import { hopInWords, tellPath, withPaths } from '../bench/told-path.ts';
-import { messageWithPath } from '../bench/trace.ts';
-import { isShown } from '../text/finding.ts';
-import type { Finding, Severity } from '../text/finding.ts';
-import { visible } from '../text/printable.ts';
-import type { FileId, Where } from '../text/where.ts';
+import { messageWithPath } from '../paths/trace.ts';
+import { isShown } from '../model/finding.ts';
+import type { Finding, Severity } from '../model/finding.ts';
+import { visible } from '../model/printable.ts';
+import type { FileId, Where } from '../model/where.ts';
 import { locationOf, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
 

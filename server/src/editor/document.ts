@@ -1,7 +1,7 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Location, Position, Range } from 'vscode-languageserver-types';
 import type { Analysis } from '../project/analysis.ts';
-import type { FileId, Range as Stretch, Where } from '../text/where.ts';
+import type { FileId, Range as Stretch, Where } from '../model/where.ts';
 
 /** A document as the features of the editor see it: its text, and what is known of it. */
 export interface EditorDocument {

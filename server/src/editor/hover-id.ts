@@ -18,12 +18,12 @@ import type {
   Routine,
   Source,
   Step,
-} from '../text/procedure.ts';
-import type { Resistance } from '../text/resistance.ts';
-import { isHighVoltage, isolatorOf } from '../text/source-kinds.ts';
-import { grouped, remembered } from '../text/remembered.ts';
-import { stepNumber } from '../text/where.ts';
-import { stepInWords } from '../text/step-in-words.ts';
+} from '../model/procedure.ts';
+import type { Resistance } from '../model/resistance.ts';
+import { isHighVoltage, isolatorOf } from '../model/source-kinds.ts';
+import { grouped, remembered } from '../model/remembered.ts';
+import { stepNumber } from '../model/where.ts';
+import { stepInWords } from '../model/step-in-words.ts';
 
 /** What the file says of an id, in plain words: of something in the circuit, a side of a connector, or a step. */
 export function describeId(procedure: Procedure, written: string): string | null {

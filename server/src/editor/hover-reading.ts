@@ -1,6 +1,6 @@
-import { quantityFacts } from '../text/quantity-kinds.ts';
-import { whereMeasured } from '../text/step-in-words.ts';
-import type { Work } from '../bench/work.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
+import { whereMeasured } from '../model/step-in-words.ts';
+import type { Work } from '../model/work.ts';
 import type { Analysis } from '../project/analysis.ts';
 import { windowsOver } from '../readings/at-entered.ts';
 import { benchInWords } from '../readings/bench-in-words.ts';
@@ -9,7 +9,7 @@ import { entriesInWords, rowInWords } from '../readings/by-entry-in-words.ts';
 import { guardedInWords } from '../readings/guarded.ts';
 import type { GoodOnBench, Reading } from '../readings/reading.ts';
 import { amountInWords, remarksInWords, shownInWords } from '../readings/shown-in-words.ts';
-import type { Procedure, Quantity } from '../text/procedure.ts';
+import type { Procedure, Quantity } from '../model/procedure.ts';
 import { codeBlock, markdown, markdownLines, markdownList } from './markdown.ts';
 import type { Markdown } from './markdown.ts';
 

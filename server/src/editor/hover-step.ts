@@ -2,7 +2,7 @@ import type { Order } from '../project/analysis.ts';
 import { formatWait } from '../quantity/quantity.ts';
 import type { Readings } from '../readings/reading.ts';
 import { listed } from '../rules/words.ts';
-import type { Step } from '../text/procedure.ts';
+import type { Step } from '../model/procedure.ts';
 import { markdown } from './markdown.ts';
 import type { Markdown } from './markdown.ts';
 

@@ -1,10 +1,10 @@
 import { MarkupKind } from 'vscode-languageserver-types';
 import type { Hover, Position } from 'vscode-languageserver-types';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import type { Analysis } from '../project/analysis.ts';
-import type { Procedure, Step } from '../text/procedure.ts';
-import { stepNumber } from '../text/where.ts';
-import type { FileId, Path } from '../text/where.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
+import { stepNumber } from '../model/where.ts';
+import type { FileId, Path } from '../model/where.ts';
 import { toRange } from './document.ts';
 import type { EditorDocument } from './document.ts';
 import { describeId } from './hover-id.ts';

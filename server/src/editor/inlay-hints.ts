@@ -5,9 +5,9 @@ import { formatWait } from '../quantity/quantity.ts';
 import { printedProofs } from '../readings/proof.ts';
 import { entriesInWords } from '../readings/by-entry-in-words.ts';
 import type { Reading, Readings } from '../readings/reading.ts';
-import { printable } from '../text/printable.ts';
-import type { Step } from '../text/procedure.ts';
-import { grouped } from '../text/remembered.ts';
+import { printable } from '../model/printable.ts';
+import type { Step } from '../model/procedure.ts';
+import { grouped } from '../model/remembered.ts';
 import { endOfLine, rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
 

@@ -1,5 +1,5 @@
 import { greatestOf } from '../quantity/extremes.ts';
-import { printable } from '../text/printable.ts';
+import { printable } from '../model/printable.ts';
 
 /**
  * Text that is Markdown already. Only `markdown`, `codeBlock` and `described` make it, so that nothing an author wrote can

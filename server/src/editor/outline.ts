@@ -1,13 +1,13 @@
 import { SymbolKind } from 'vscode-languageserver-types';
 import type { DocumentSymbol } from 'vscode-languageserver-types';
-import { grouped } from '../text/remembered.ts';
-import { sectionAndId } from '../text/where.ts';
-import type { Path } from '../text/where.ts';
-import type { Step } from '../text/procedure.ts';
+import { grouped } from '../model/remembered.ts';
+import { sectionAndId } from '../model/where.ts';
+import type { Path } from '../model/where.ts';
+import type { Step } from '../model/procedure.ts';
 import { rangeOf } from './document.ts';
 import type { EditorDocument } from './document.ts';
-import { printable } from '../text/printable.ts';
-import { stepInWords } from '../text/step-in-words.ts';
+import { printable } from '../model/printable.ts';
+import { stepInWords } from '../model/step-in-words.ts';
 
 /** The circuit by what it is made of, and the steps below their headings. */
 export function outline(document: EditorDocument): DocumentSymbol[] {

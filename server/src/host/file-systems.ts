@@ -3,7 +3,7 @@ import { isAbsolute, relative, resolve, sep } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { fileId } from '../project/file-names.ts';
 import type { Files } from '../project/snapshot.ts';
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 import { locateBelow, readTextFile } from './files.ts';
 
 /* Files by their ids: paths on the command line, URIs in an editor. Both end at the same reading. */

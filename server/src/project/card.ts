@@ -1,6 +1,6 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import { buildCard } from '../card/build.ts';
 import type { CardModel, CardReading } from '../card/model.ts';
 import { formatOnDisplay, formatSpan } from '../quantity/quantity.ts';
@@ -8,13 +8,13 @@ import { stepShowing } from '../readings/accepted.ts';
 import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import { elseIsWithin } from '../readings/says-within.ts';
-import { isStandingError } from '../text/finding.ts';
-import type { Finding } from '../text/finding.ts';
-import type { Step } from '../text/procedure.ts';
-import { grouped } from '../text/remembered.ts';
+import { isStandingError } from '../model/finding.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Step } from '../model/procedure.ts';
+import { grouped } from '../model/remembered.ts';
 import type { Analysis } from './analysis.ts';
 import { nameOf, wayTo } from './file-names.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 export interface CardOptions {
   /** As it is to be printed. */

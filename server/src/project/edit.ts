@@ -1,4 +1,4 @@
-import type { Range } from '../text/where.ts';
+import type { Range } from '../model/where.ts';
 
 /** A stretch of a file, and the text that takes its place. */
 export interface Edit {

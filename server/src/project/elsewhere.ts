@@ -1,6 +1,6 @@
-import type { Finding } from '../text/finding.ts';
+import type { Finding } from '../model/finding.ts';
 import type { ReadFile } from '../text/read-procedure.ts';
-import type { FileId, Where } from '../text/where.ts';
+import type { FileId, Where } from '../model/where.ts';
 
 /**
  * A finding of a procedure is shown in the procedure: what is about a place in a parts file is told where that is called

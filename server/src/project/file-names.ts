@@ -1,4 +1,4 @@
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 
 /*
  * Names of files as text: ids are URIs or paths, and `/` stands between their folders. A file has one id, however its

@@ -1,5 +1,5 @@
-import type { Work } from '../bench/work.ts';
-import type { Finding, Stage } from '../text/finding.ts';
+import type { Work } from '../model/work.ts';
+import type { Finding, Stage } from '../model/finding.ts';
 import type { SourceFile } from '../text/read-document.ts';
 import { version } from './version.ts';
 

@@ -1,6 +1,6 @@
 import type { FindFile } from '../text/uses.ts';
 import type { SourceFile } from '../text/read-document.ts';
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 import { fileId, fileNamed, isOnlyRespelled, wayTo } from './file-names.ts';
 
 export type { SourceFile };

@@ -1,6 +1,6 @@
 import { gravityOf } from '../rules/gravity.ts';
-import type { Finding } from '../text/finding.ts';
-import type { Range, Where } from '../text/where.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Range, Where } from '../model/where.ts';
 
 /** Findings by file and position; at one position errors first, and of these the gravest. */
 export function inOrder(findings: readonly Finding[], range: (where: Where) => Range): readonly Finding[] {

@@ -1,6 +1,6 @@
 import { ErrorCodes, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { CancellationToken, RemoteConsole } from 'vscode-languageserver';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import type { EditorDocument } from '../editor/document.ts';
 import type { OpenDocuments } from './open-documents.ts';
 import type { Session } from './session.ts';

@@ -1,11 +1,11 @@
 import type { CancellationToken, Connection, Diagnostic } from 'vscode-languageserver';
 import { CancellationTokenSource, DocumentDiagnosticReportKind } from 'vscode-languageserver';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import { diagnosticsOf, notChecked } from '../editor/diagnostics.ts';
 import type { DescriptionOf } from '../editor/diagnostics.ts';
 import type { EditorDocument } from '../editor/document.ts';
-import { isStandingError, isShown } from '../text/finding.ts';
-import type { Finding } from '../text/finding.ts';
+import { isStandingError, isShown } from '../model/finding.ts';
+import type { Finding } from '../model/finding.ts';
 import type { Abilities } from './abilities.ts';
 import type { Answering } from './answering.ts';
 import type { Asking } from './asking.ts';

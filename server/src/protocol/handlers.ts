@@ -9,7 +9,7 @@ import type {
   Range,
   SymbolInformation,
 } from 'vscode-languageserver';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import { cardHtml } from '../card/html.ts';
 import { codeActions, fixAllActions, fixAllKind, isAskedFor } from '../editor/code-actions.ts';
 import { complete } from '../editor/completion.ts';
@@ -19,7 +19,7 @@ import { inlayHints } from '../editor/inlay-hints.ts';
 import { outline } from '../editor/outline.ts';
 import { template } from '../editor/template.ts';
 import { card } from '../project/card.ts';
-import { isStandingError } from '../text/finding.ts';
+import { isStandingError } from '../model/finding.ts';
 import type { Abilities } from './abilities.ts';
 import type { Answering } from './answering.ts';
 import { cardRequest, templateRequest } from './messages.ts';

@@ -5,7 +5,7 @@
 
 /* Functions of which there shall be one. */
 export { nameWithoutKind } from '../format/file-kinds.ts';
-export { visible } from '../text/printable.ts';
+export { visible } from '../model/printable.ts';
 
 export const languageId = 'ohmwright-procedure';
 

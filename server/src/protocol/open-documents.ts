@@ -1,5 +1,5 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import type { EditorDocument } from '../editor/document.ts';
 import { hintTexts } from '../editor/inlay-hints.ts';
 import type { HintTexts } from '../editor/inlay-hints.ts';
@@ -7,7 +7,7 @@ import { analyse } from '../project/analysis.ts';
 import { fileId, homeOf } from '../project/file-names.ts';
 import { snapshotOf } from '../project/snapshot.ts';
 import type { FileRead, Surroundings } from '../project/snapshot.ts';
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 import type { OpenTexts } from './open-texts.ts';
 import type { PartsFiles } from './parts-files.ts';
 

@@ -1,5 +1,5 @@
 import type { FileRead, Files } from '../project/snapshot.ts';
-import type { FileId } from '../text/where.ts';
+import type { FileId } from '../model/where.ts';
 
 /** Files that documents use, as they stand on disk: each asked for once until it is looked at again. */
 export interface PartsFiles extends Files {

@@ -1,4 +1,4 @@
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 
 /** What the host provides of time. */
 export interface Time {

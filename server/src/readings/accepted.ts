@@ -1,10 +1,10 @@
 import { greatestOf, leastOf } from '../quantity/extremes.ts';
 import type { Indication } from '../circuit/circuit.ts';
 import { formatWindow, roundOutward } from '../quantity/quantity.ts';
-import type { Expect, Quantity } from '../text/procedure.ts';
+import type { Expect, Quantity } from '../model/procedure.ts';
 import { resolutionAt } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /** The window in which a reading is accepted, ohms or volts. A bound that is null does not exist; open lies above every number. */
 export type Accepted =

@@ -1,11 +1,11 @@
 import { dependenceOf } from '../circuit/circuit.ts';
 import type { Network } from '../circuit/circuit.ts';
 import { formatAccuracy, formatQuantity, formatSpan } from '../quantity/quantity.ts';
-import type { Procedure, Quantity } from '../text/procedure.ts';
+import type { Procedure, Quantity } from '../model/procedure.ts';
 import { basisOf, hotBasisOf } from './basis.ts';
 import type { ReadBy } from './instruments.ts';
 import { ownerOf } from './loop-network.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /** Something that a window rests on and that the circuit itself does not say. */
 export interface Assumed {

@@ -1,4 +1,4 @@
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import { multiplesIn, rowOf } from './by-entry.ts';
 import type { Band, EntryRow } from './by-entry.ts';
 import type { Reading } from './reading.ts';

@@ -15,7 +15,7 @@ import {
 import type { PartModel } from '../circuit/circuit.ts';
 import { formatQuantity, formatSpan } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
-import type { Procedure } from '../text/procedure.ts';
+import type { Procedure } from '../model/procedure.ts';
 
 /** What a resistance rests on beyond the values that the file states. */
 export interface Basis {

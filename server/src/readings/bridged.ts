@@ -2,7 +2,7 @@ import { stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import { networkWindow } from '../circuit/circuit.ts';
 import type { Element, PartModel } from '../circuit/circuit.ts';
-import type { Id, Place, Procedure, ShortingBar } from '../text/procedure.ts';
+import type { Id, Place, Procedure, ShortingBar } from '../model/procedure.ts';
 import { conditionsOf } from './conditions.ts';
 import { closedBarAcross } from './loop-network.ts';
 

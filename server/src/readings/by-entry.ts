@@ -1,7 +1,7 @@
-import type { Effort } from '../bench/effort.ts';
+import type { Effort } from '../paths/effort.ts';
 import type { ConditionRanges, Indication, Network } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Entry, Id, Procedure } from '../text/procedure.ts';
+import type { Entry, Id, Procedure } from '../model/procedure.ts';
 import { acceptedWindow, printedWindow, stepShowing } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { entriesFollowed } from './assumed.ts';

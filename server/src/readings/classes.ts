@@ -1,7 +1,7 @@
 import type { Indication } from '../circuit/circuit.ts';
 import { roundOutward } from '../quantity/quantity.ts';
-import type { ReadingClass } from '../text/finding.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import type { ReadingClass } from '../model/finding.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import type { Good } from './good.ts';

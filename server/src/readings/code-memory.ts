@@ -1,6 +1,6 @@
 import { changesTo } from '../bench/changes.ts';
-import type { Watcher } from '../bench/explore.ts';
-import type { Id, Procedure, Step } from '../text/procedure.ts';
+import type { Watcher } from '../paths/explore.ts';
+import type { Id, Procedure, Step } from '../model/procedure.ts';
 import { codesSet, looks } from './codes.ts';
 import { loopBenchAtStart, loopBenchKey } from './loop-bench.ts';
 import type { LoopAutomaton, LoopBench } from './loop-bench.ts';

@@ -2,7 +2,7 @@ import { loopsRead } from '../bench/asked.ts';
 import { changesTo } from '../bench/changes.ts';
 import { isPowered } from '../bench/power.ts';
 import type { Limit } from '../quantity/span.ts';
-import type { Id, Monitor, Step } from '../text/procedure.ts';
+import type { Id, Monitor, Step } from '../model/procedure.ts';
 import type { Good, GoodReadings } from './good.ts';
 import type { LoopAutomaton, LoopBench } from './loop-bench.ts';
 import type { Subject } from './subject.ts';

@@ -1,6 +1,6 @@
 import type { ConditionRanges } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Entry, Procedure } from '../text/procedure.ts';
+import type { Entry, Procedure } from '../model/procedure.ts';
 
 /** The temperatures that a procedure holds for. What an entry's range says is what is entered: the truth may be off by its accuracy. */
 export function conditionsOf(procedure: Procedure): ConditionRanges {

@@ -1,4 +1,4 @@
-import type { Work } from '../bench/work.ts';
+import type { Work } from '../model/work.ts';
 import {
   drawReadings,
   middlePart,
@@ -9,7 +9,7 @@ import {
   uncertainVoltage,
 } from '../circuit/circuit.ts';
 import type { ConditionRanges, Network, Uncertain } from '../circuit/circuit.ts';
-import type { Id, Procedure, Quantity } from '../text/procedure.ts';
+import type { Id, Procedure, Quantity } from '../model/procedure.ts';
 import { assumedOf, entriesFollowed } from './assumed.ts';
 import type { Assumed } from './assumed.ts';
 import { conditionsAtNominal } from './conditions.ts';

@@ -1,6 +1,6 @@
 import { greatestOf } from '../quantity/extremes.ts';
 import { formatQuantity } from '../quantity/quantity.ts';
-import type { Quantity } from '../text/procedure.ts';
+import type { Quantity } from '../model/procedure.ts';
 import type { Explanation, Likely } from './explain.ts';
 import { amountInWords } from './shown-in-words.ts';
 

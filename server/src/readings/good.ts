@@ -1,4 +1,4 @@
-import type { Effort } from '../bench/effort.ts';
+import type { Effort } from '../paths/effort.ts';
 import { hardwareKey } from '../bench/hardware.ts';
 import { nameGroups } from '../bench/name-groups.ts';
 import { powerKey } from '../bench/power.ts';
@@ -23,8 +23,8 @@ import type {
   VoltageWindow,
 } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Carrying, Id, Procedure } from '../text/procedure.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import type { Carrying, Id, Procedure } from '../model/procedure.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import { conditionsOf } from './conditions.ts';
 import { ammeterOf, indicationOf, voltmeterOf } from './instruments.ts';
 import type { LoopBench } from './loop-bench.ts';

@@ -1,8 +1,8 @@
 import { guardedVoltage, guardedWindow } from '../circuit/circuit.ts';
 import { formatWindow, roundInward } from '../quantity/quantity.ts';
 import type { Span } from '../quantity/quantity.ts';
-import type { Quantity } from '../text/procedure.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import type { Quantity } from '../model/procedure.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import { instrumentOf, voltmeterOf } from './instruments.ts';
 import type { GoodOnBench, Reading } from './reading.ts';
 

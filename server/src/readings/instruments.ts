@@ -1,8 +1,8 @@
 import { indicate, indicateInRanges } from '../circuit/circuit.ts';
 import type { Indication, Instrument, SignedMeter, Voltmeter } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Carrying, Id, MeterRange, Monitor, Multimeter, Quantity } from '../text/procedure.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import type { Carrying, Id, MeterRange, Monitor, Multimeter, Quantity } from '../model/procedure.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /** The instrument of a reading. What could not be read is null. */
 export interface ReadBy {

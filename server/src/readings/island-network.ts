@@ -4,7 +4,7 @@ import type { Power } from '../bench/power.ts';
 import { withInner } from '../circuit/circuit.ts';
 import type { Consumer, Element, Network, PartModel, Source } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Connector, Id, Loop, NetworkElement, Procedure } from '../text/procedure.ts';
+import type { Connector, Id, Loop, NetworkElement, Procedure } from '../model/procedure.ts';
 import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';

@@ -1,7 +1,7 @@
 import { connectorsOfPiece, piecesOf } from '../bench/pieces.ts';
 import type { Piece } from '../bench/pieces.ts';
-import type { Id, Loop, NetworkElement, Probe, Procedure } from '../text/procedure.ts';
-import { grouped, remembered } from '../text/remembered.ts';
+import type { Id, Loop, NetworkElement, Probe, Procedure } from '../model/procedure.ts';
+import { grouped, remembered } from '../model/remembered.ts';
 
 /** All that a reading can depend on as built: loops, the network that hangs on them, and their sources. */
 export interface Island {

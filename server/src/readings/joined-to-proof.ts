@@ -1,11 +1,11 @@
 import type { Cluster } from '../bench/clock.ts';
-import type { Watcher } from '../bench/explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import { joinedTo } from '../bench/proofs.ts';
-import type { Explorer } from '../bench/run.ts';
-import type { Work } from '../bench/work.ts';
-import type { Id } from '../text/procedure.ts';
+import type { Explorer } from '../paths/run.ts';
+import type { Work } from '../model/work.ts';
+import type { Id } from '../model/procedure.ts';
 
 /** Of one `prove-dead`: the parts that hang together with its test points on every bench on which it is reached. */
 export interface JoinedToProof {

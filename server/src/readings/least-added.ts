@@ -1,8 +1,8 @@
 import { resistanceWithin } from '../circuit/circuit.ts';
 import type { ConditionRanges, Network } from '../circuit/circuit.ts';
 import { leastOf } from '../quantity/extremes.ts';
-import { partFacts } from '../text/part-kinds.ts';
-import type { Loop, Procedure } from '../text/procedure.ts';
+import { partFacts } from '../model/part-kinds.ts';
+import type { Loop, Procedure } from '../model/procedure.ts';
 import { ownerOf } from './loop-network.ts';
 
 /** In a loop that a control unit reads, less than this many ohms counts as tolerance. Common practice, no source. */

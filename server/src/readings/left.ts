@@ -1,10 +1,10 @@
-import type { Watcher } from '../bench/explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { stateOf } from '../bench/hardware.ts';
 import { isolatedBy } from '../bench/hazards.ts';
-import type { Explorer } from '../bench/run.ts';
+import type { Explorer } from '../paths/run.ts';
 import { replacedIn } from '../bench/verification.ts';
-import type { Work } from '../bench/work.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Work } from '../model/work.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import type { SharedWatchers } from './shared-watchers.ts';
 
 export type LeftAs = 'disconnected' | 'unlocked' | 'unplugged' | 'fitted' | 'codes' | 'repair';

@@ -1,10 +1,10 @@
 import type { Circuits } from '../bench/circuits.ts';
-import type { Watcher } from '../bench/explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { hardwareAfter, hardwareAtStart, hardwareKey } from '../bench/hardware.ts';
 import type { Cone, Hardware } from '../bench/hardware.ts';
 import { powerAfter, powerAtStart, powerKey } from '../bench/power.ts';
 import type { Power } from '../bench/power.ts';
-import type { Id, Loop, Step } from '../text/procedure.ts';
+import type { Id, Loop, Step } from '../model/procedure.ts';
 import type { Island } from './islands.ts';
 
 /** What a reading depends on: the power of its monitor and sources, the connectors, and the loads on them. */

@@ -2,7 +2,7 @@ import { barIsClosed, stateOf } from '../bench/hardware.ts';
 import type { Hardware } from '../bench/hardware.ts';
 import type { Element, Network, PartModel } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Connector, Id, Loop, Place, Procedure, ShortingBar, Side } from '../text/procedure.ts';
+import type { Connector, Id, Loop, Place, Procedure, ShortingBar, Side } from '../model/procedure.ts';
 
 /** A circuit as it stands on the bench, seen from two points. */
 export interface SeenNetwork {

@@ -1,5 +1,5 @@
 import type { Element, Indication } from '../circuit/circuit.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import { conditionsOf } from './conditions.ts';
 import { readingOf } from './good.ts';
 import type { LoopBench } from './loop-bench.ts';

@@ -1,7 +1,7 @@
 import { nameGroups } from '../bench/name-groups.ts';
 import type { Element } from '../circuit/circuit.ts';
-import type { Id, Quantity } from '../text/procedure.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import type { Id, Quantity } from '../model/procedure.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import type { Island } from './islands.ts';
 import { isJoin } from './island-network.ts';
 import type { IslandNetwork } from './island-network.ts';

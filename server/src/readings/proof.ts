@@ -1,8 +1,8 @@
 import { formatOnDisplay, formatWait, formatWindow, roundOutward } from '../quantity/quantity.ts';
 import { owedBy, voltageLeft } from '../bench/owed.ts';
 import type { Span } from '../quantity/quantity.ts';
-import type { HighVoltage, MeterRange, Multimeter, Procedure, Source } from '../text/procedure.ts';
-import { isHighVoltage } from '../text/source-kinds.ts';
+import type { HighVoltage, MeterRange, Multimeter, Procedure, Source } from '../model/procedure.ts';
+import { isHighVoltage } from '../model/source-kinds.ts';
 
 /** What an instrument can show in one range: volts, its error limit as a fraction of the reading and a constant. */
 interface Scale {

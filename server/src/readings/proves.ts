@@ -1,7 +1,7 @@
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import { askedBy } from '../bench/asked.ts';
 import type { Proves } from '../bench/verification.ts';
-import type { Id, Procedure, Step } from '../text/procedure.ts';
+import type { Id, Procedure, Step } from '../model/procedure.ts';
 import type { Reading, Readings } from './reading.ts';
 import { saysWithin } from './says-within.ts';
 import { showsSound, tellsOpen } from './shows.ts';

@@ -1,7 +1,7 @@
 import { formatQuantity, formatSpan, formatWire } from '../quantity/quantity.ts';
-import type { Part } from '../text/procedure.ts';
-import { followsTemperature } from '../text/resistance.ts';
-import type { Resistance, SensorCurve, SensorTolerance, Temperature } from '../text/resistance.ts';
+import type { Part } from '../model/procedure.ts';
+import { followsTemperature } from '../model/resistance.ts';
+import type { Resistance, SensorCurve, SensorTolerance, Temperature } from '../model/resistance.ts';
 
 /** A resistance as the file states it: `1.7..2.3 Ω`, `1.2 m of 0.5 mm² copper`, `100 Ω at 0 °C, class B, at coolant`. */
 export function resistanceInWords(resistance: Resistance): string {

@@ -1,7 +1,7 @@
 import { subjectsOf } from '../bench/asked.ts';
 import type { LoopReading, Measuring } from '../bench/asked.ts';
-import type { OutcomeName, ReadingClass } from '../text/finding.ts';
-import type { Outcome } from '../text/procedure.ts';
+import type { OutcomeName, ReadingClass } from '../model/finding.ts';
+import type { Outcome } from '../model/procedure.ts';
 import { classesRequired } from './classes.ts';
 import type { Reading } from './reading.ts';
 

@@ -1,11 +1,11 @@
 import { remember } from '../bench/circuits.ts';
 import type { Circuits } from '../bench/circuits.ts';
-import type { Watcher } from '../bench/explore.ts';
+import type { Watcher } from '../paths/explore.ts';
 import { connectorItem, poweredLoadItem, sourceItem } from '../bench/items.ts';
 import type { PoweredConnector, PoweredLoad } from '../bench/items.ts';
 import { openedLoopWatcher, repairWatcher } from '../bench/verification.ts';
 import type { Unverified } from '../bench/verification.ts';
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import { memoryWatchers } from './code-memory.ts';
 import type { Memory } from './code-memory.ts';
 import { provesBy } from './proves.ts';

@@ -1,8 +1,8 @@
 import type { Indication } from '../circuit/circuit.ts';
 import { formatDigits } from '../quantity/quantity.ts';
-import type { Quantity } from '../text/procedure.ts';
+import type { Quantity } from '../model/procedure.ts';
 import type { Good } from './good.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /** What an instrument can show, for people: `1.65 Ω to 2.81 Ω`, `open`, or both. To four digits. */
 export function shownInWords(indication: Indication | null, quantity: Quantity = 'resistance'): string {

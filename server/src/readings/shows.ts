@@ -1,8 +1,8 @@
 import type { ConditionRanges, Element, Network } from '../circuit/circuit.ts';
 import { fragmentsOf } from '../bench/fragments.ts';
 import { fragmentsMoved } from '../bench/moved.ts';
-import { partFacts } from '../text/part-kinds.ts';
-import type { Id, Moved, Procedure } from '../text/procedure.ts';
+import { partFacts } from '../model/part-kinds.ts';
+import type { Id, Moved, Procedure } from '../model/procedure.ts';
 import { openIsWithin } from './accepted.ts';
 import type { Accepted } from './accepted.ts';
 import { conditionsFor } from './by-entry.ts';

@@ -1,4 +1,4 @@
-import type { Id, Procedure } from '../text/procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import { islandNetwork } from './island-network.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { obstacleBetween, ownersBetween } from './obstacles.ts';

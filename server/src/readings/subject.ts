@@ -3,8 +3,8 @@ import { nodeOf } from '../bench/same-nodes.ts';
 import { withConsumers } from '../circuit/circuit.ts';
 import type { Network } from '../circuit/circuit.ts';
 import { conditionsOf } from './conditions.ts';
-import { whereMeasured } from '../text/step-in-words.ts';
-import type { Carrying, Id, Loop, Procedure, Quantity } from '../text/procedure.ts';
+import { whereMeasured } from '../model/step-in-words.ts';
+import type { Carrying, Id, Loop, Procedure, Quantity } from '../model/procedure.ts';
 import { readByMonitor, readByMultimeter } from './instruments.ts';
 import type { ReadBy } from './instruments.ts';
 import { islandNetwork, loopNetwork } from './island-network.ts';
@@ -13,7 +13,7 @@ import { islandsOf } from './islands.ts';
 import type { Island } from './islands.ts';
 import type { LoopBench } from './loop-bench.ts';
 import { obstacleBetween } from './obstacles.ts';
-import { quantityFacts } from '../text/quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 
 /** What steps read or measure, and by what. */
 export interface Subject {

@@ -2,7 +2,7 @@ import { stateOf } from '../bench/hardware.ts';
 import { networkWindow } from '../circuit/circuit.ts';
 import type { Element } from '../circuit/circuit.ts';
 import type { Span } from '../quantity/span.ts';
-import type { Id, Loop, Procedure } from '../text/procedure.ts';
+import type { Id, Loop, Procedure } from '../model/procedure.ts';
 import { conditionsOf } from './conditions.ts';
 import { leastAdded } from './least-added.ts';
 import { loopNetwork } from './island-network.ts';

@@ -1,11 +1,11 @@
-import { TooMuchWork } from '../bench/effort.ts';
-import type { Reported } from '../bench/explore.ts';
-import { runAll } from '../bench/run.ts';
-import type { Work } from '../bench/work.ts';
-import type { Finding, Thrown } from '../text/finding.ts';
+import { TooMuchWork } from '../paths/effort.ts';
+import type { Reported } from '../paths/explore.ts';
+import { runAll } from '../paths/run.ts';
+import type { Work } from '../model/work.ts';
+import type { Finding, Thrown } from '../model/finding.ts';
 import type { Context, Finder, Rule } from './rule.ts';
 import { fromReported, fromSeen, onePerSubject } from './to-finding.ts';
-import { tooMuchWork } from './too-much-work.ts';
+import { tooMuchWork } from './flow/too-much-work.ts';
 import type { Naming } from './to-finding.ts';
 
 export interface Applied {

@@ -1,7 +1,7 @@
-import { traceLength } from '../bench/trace.ts';
-import type { Finding, Severity } from '../text/finding.ts';
-import { stepNumber } from '../text/where.ts';
-import type { StepRef } from '../text/where.ts';
+import { traceLength } from '../paths/trace.ts';
+import type { Finding, Severity } from '../model/finding.ts';
+import { stepNumber } from '../model/where.ts';
+import type { StepRef } from '../model/where.ts';
 import { listed } from './words.ts';
 
 /*

@@ -1,4 +1,4 @@
-import type { Finding } from '../text/finding.ts';
+import type { Finding } from '../model/finding.ts';
 
 /**
  * Rules by how directly somebody can be hurt where they find something, the gravest first: a file that is not checked at

@@ -1,14 +1,14 @@
 import type { Circuits } from '../bench/circuits.ts';
-import type { Explorer, Run } from '../bench/run.ts';
-import type { StepGraph } from '../bench/graph.ts';
-import type { Issue } from '../bench/issue.ts';
-import type { Way } from '../bench/trace.ts';
+import type { Explorer, Run } from '../paths/run.ts';
+import type { StepGraph } from '../paths/graph.ts';
+import type { Issue } from '../paths/issue.ts';
+import type { Way } from '../paths/trace.ts';
 import type { Left } from '../readings/left.ts';
 import type { Readings } from '../readings/reading.ts';
 import type { SharedWatchers } from '../readings/shared-watchers.ts';
-import type { Severity } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
-import type { Path } from '../text/where.ts';
+import type { Severity } from '../model/finding.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Path } from '../model/where.ts';
 
 /** All that a rule may look at. */
 export interface Context {

@@ -1,13 +1,13 @@
-import type { StepGraph } from '../bench/graph.ts';
-import type { Reported } from '../bench/explore.ts';
-import type { Issue } from '../bench/issue.ts';
-import { stepAt, traceLength, traceOf } from '../bench/trace.ts';
-import type { Way } from '../bench/trace.ts';
+import type { StepGraph } from '../paths/graph.ts';
+import type { Reported } from '../paths/explore.ts';
+import type { Issue } from '../paths/issue.ts';
+import { stepAt, traceLength, traceOf } from '../paths/trace.ts';
+import type { Way } from '../paths/trace.ts';
 import type { Seen } from './rule.ts';
-import type { Finding, Related, Severity, Stage } from '../text/finding.ts';
-import type { Procedure } from '../text/procedure.ts';
-import { sectionAndId, stepNumber } from '../text/where.ts';
-import type { Path, StepRef, Where } from '../text/where.ts';
+import type { Finding, Related, Severity, Stage } from '../model/finding.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { sectionAndId, stepNumber } from '../model/where.ts';
+import type { Path, StepRef, Where } from '../model/where.ts';
 
 /** What the making of findings needs to know of the procedure and its rules. */
 export interface Naming {

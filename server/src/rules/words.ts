@@ -1,5 +1,5 @@
 import type { Power } from '../bench/power.ts';
-import type { Id } from '../text/procedure.ts';
+import type { Id } from '../model/procedure.ts';
 
 /** `a`, `a and b`, `a, b and c`. */
 export function listed(words: readonly string[]): string {

@@ -1,9 +1,9 @@
 import type { Section } from '../format/words.ts';
-import type { Assembly, Id, Loop, Network, Routine, Source } from './procedure.ts';
+import type { Assembly, Id, Loop, Network, Routine, Source } from '../model/procedure.ts';
 import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
 import type { MapNode } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** What steps act on, as far as it could be read. */
 export interface Circuit extends LoopElements {

@@ -1,5 +1,5 @@
 import type { Entry, Node } from './tree.ts';
-import type { Range } from './where.ts';
+import type { Range } from '../model/where.ts';
 
 /* Where something can be added to a map or a list, or taken out of a list, with the text around it left as it is. */
 

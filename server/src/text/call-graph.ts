@@ -1,9 +1,9 @@
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { Id } from './procedure.ts';
+import type { Id } from '../model/procedure.ts';
 import type { ListedStep } from './read-steps.ts';
-import { strongComponents } from './strong-components.ts';
-import type { Path } from './where.ts';
+import { strongComponents } from '../paths/strong-components.ts';
+import type { Path } from '../model/where.ts';
 
 /** Routines call each other no deeper than this. Each call of a step is named wherever the step is. */
 export const deepestCalls = 16;

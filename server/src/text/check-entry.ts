@@ -11,7 +11,7 @@ import { definitionSchema, fileSchema } from './schema.ts';
 import { withEntries } from './tree.ts';
 import type { Entry, MapNode } from './tree.ts';
 import { toData } from './values.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 type Values<N extends DefinitionName> = Partial<z.infer<(typeof definitions)[N]>>;
 

@@ -11,7 +11,7 @@ import type { Lines } from './lines.ts';
 import { marksOf } from './marks.ts';
 import type { Marks } from './marks.ts';
 import { mostErrors, mostWords, tokensOf, walk } from './tokens.ts';
-import type { Range } from './where.ts';
+import type { Range } from '../model/where.ts';
 
 export interface ParsedDocument {
   readonly root: Node | null;

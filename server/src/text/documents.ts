@@ -4,8 +4,8 @@ import type { Problem } from './problem.ts';
 import type { Document } from './read-document.ts';
 import { entryOf, isEmpty, withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
-import { sectionAndId } from './where.ts';
-import type { FileId, Path } from './where.ts';
+import { sectionAndId } from '../model/where.ts';
+import type { FileId, Path } from '../model/where.ts';
 
 /** A parts file that another one uses, directly or through others. */
 export interface Used {

@@ -1,5 +1,5 @@
-import type { Id, Loop } from './procedure.ts';
-import type { Path } from './where.ts';
+import type { Id, Loop } from '../model/procedure.ts';
+import type { Path } from '../model/where.ts';
 
 /** A loop as it is written, before loops are held against each other. */
 export interface DraftLoop {

@@ -1,4 +1,4 @@
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** How an entry is spoken of, and what else may stand in it. */
 export interface EntryRules {

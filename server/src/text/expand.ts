@@ -1,10 +1,10 @@
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { Action, Id, Outcome, Routine, Step, Target } from './procedure.ts';
+import type { Action, Id, Outcome, Routine, Step, Target } from '../model/procedure.ts';
 import type { RoutineReader } from './read-routines.ts';
 import type { ListedStep } from './read-steps.ts';
-import { refTo } from './where.ts';
-import type { FileId, Path, StepRef } from './where.ts';
+import { refTo } from '../model/where.ts';
+import type { FileId, Path, StepRef } from '../model/where.ts';
 
 /** With its routines a procedure has no more steps than this. */
 export const mostSteps = 50_000;

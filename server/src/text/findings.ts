@@ -1,5 +1,5 @@
 import type { Documents } from './documents.ts';
-import type { Finding } from './finding.ts';
+import type { Finding } from '../model/finding.ts';
 import { valueAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
 import { lineAt, linesOf } from './lines.ts';
@@ -12,7 +12,7 @@ import { contentsOf, listHolding } from './step-content.ts';
 import type { ContentOf } from './step-content.ts';
 import { child, entryOf, nodeAt, textOf } from './tree.ts';
 import type { ListNode, Node } from './tree.ts';
-import type { Path, Range, StepRef, Where } from './where.ts';
+import type { Path, Range, StepRef, Where } from '../model/where.ts';
 
 /** From problems to findings: with their step, and a key that survives when lines move. */
 export function findingsFrom(problems: readonly Problem[], documents: Documents): readonly Finding[] {

@@ -1,7 +1,7 @@
 import type { NeedKind } from '../format/procedure.ts';
 import { isVerb } from '../format/words.ts';
 import type { Verb } from '../format/words.ts';
-import type { Id } from './procedure.ts';
+import type { Id } from '../model/procedure.ts';
 import { withEntries } from './tree.ts';
 import type { Entry, MapNode, Node } from './tree.ts';
 

@@ -2,7 +2,7 @@ import { isScalar, Scalar } from 'yaml';
 import type { CST, Pair, ParsedNode } from 'yaml';
 import type { Problem } from './problem.ts';
 import { aboutKeys } from './problems/yaml-errors.ts';
-import type { Range } from './where.ts';
+import type { Range } from '../model/where.ts';
 
 /** A key and its value, with the tokens that they were made of. */
 export type WrittenPair = Pair<ParsedNode, ParsedNode | null>;

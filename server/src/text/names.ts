@@ -8,7 +8,7 @@ import { thingsOf } from './things.ts';
 import type { Named, Things } from './things.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** All ids of the shared name space, those of the routines, and those of the steps of one list with their place in it. */
 export interface Names {

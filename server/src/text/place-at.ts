@@ -1,5 +1,5 @@
 import type { Entry, Node } from './tree.ts';
-import type { Path, Range } from './where.ts';
+import type { Path, Range } from '../model/where.ts';
 
 /** What stands at an offset of the text: a key or a value, and the way to it. */
 export interface PlaceAt {

@@ -1,5 +1,5 @@
 import type { TextRule } from './rules.ts';
-import type { Path, Range } from './where.ts';
+import type { Path, Range } from '../model/where.ts';
 
 /** What is found on the way, before it becomes a finding: at a node, or at a stretch of the file. */
 export type Spot =

@@ -9,8 +9,8 @@ import {
 import type { Accuracy, Dimension, Limit, Parsed, Span } from '../quantity/quantity.ts';
 import { valueAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { SensorTolerance, WireSize } from './resistance.ts';
-import type { Path } from './where.ts';
+import type { SensorTolerance, WireSize } from '../model/resistance.ts';
+import type { Path } from '../model/where.ts';
 
 /* Quantities of the file. Each reports what cannot be read at its exact characters and is null then. */
 

@@ -1,7 +1,7 @@
 import { child, entryOf } from './tree.ts';
 import type { Entry, Node } from './tree.ts';
 import { verbsIn } from './read-steps.ts';
-import type { Range, Where } from './where.ts';
+import type { Range, Where } from '../model/where.ts';
 
 /**
  * Where something stands in the text. Never longer than a line, always inside the file. At the empty path `within`

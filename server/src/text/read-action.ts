@@ -3,7 +3,7 @@ import { entriesOf } from './action-reader.ts';
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Action, Id, Mentioned } from './procedure.ts';
+import type { Action, Id, Mentioned } from '../model/procedure.ts';
 import { exact } from './quantities.ts';
 import { judgedOf } from './read-judged.ts';
 import { outcomesOfOne, outcomesOfSeveral, targetOf } from './read-outcomes.ts';
@@ -16,10 +16,10 @@ import { readWiggle } from './read-wiggle.ts';
 import { goesWithAnother, ids } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
-import { isolatorOf } from './source-kinds.ts';
+import { isolatorOf } from '../model/source-kinds.ts';
 import { entryOf } from './tree.ts';
 import type { MapNode } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** The values of a step that passed its definition: which keys are there depends on the verb. */
 type Values = Readonly<Record<string, unknown>>;

@@ -1,10 +1,10 @@
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Assembly, Id } from './procedure.ts';
+import type { Assembly, Id } from '../model/procedure.ts';
 import { ids } from './read-sources.ts';
 import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** Assemblies by id; one of which a member could not be read is left out. */
 export function readAssemblies(

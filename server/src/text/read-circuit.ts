@@ -3,13 +3,13 @@ import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { suggestion } from './nearest.ts';
 import { valueAt } from './problem.ts';
-import type { Connector, Id, ShortingBar, Side } from './procedure.ts';
+import type { Connector, Id, ShortingBar, Side } from '../model/procedure.ts';
 import { span } from './quantities.ts';
 import { byId, entriesIn } from './read-entries.ts';
 import { goesWithAnother, ids } from './read-sources.ts';
 import { withstood } from './read-withstands.ts';
 import type { Reader } from './reader.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 export function readConnectors(reader: Reader): ReadonlyMap<string, Connector> {
   const { report } = reader;

@@ -10,7 +10,7 @@ import { checkUnseen } from './problems/unseen.ts';
 import { severityOf } from './rules.ts';
 import { withEntries } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
-import type { FileId, Path } from './where.ts';
+import type { FileId, Path } from '../model/where.ts';
 
 export interface SourceFile {
   readonly id: FileId;

@@ -1,5 +1,5 @@
 import { checkEntry } from './check-entry.ts';
-import type { Entry, Id } from './procedure.ts';
+import type { Entry, Id } from '../model/procedure.ts';
 import { positive, range } from './quantities.ts';
 import { byId, entriesIn } from './read-entries.ts';
 import type { Reader } from './reader.ts';

@@ -6,7 +6,7 @@ import { nothingWritten } from './problems/empty.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty } from './tree.ts';
 import type { Entry, MapNode } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 export interface RawEntry {
   readonly id: string;

@@ -1,9 +1,9 @@
 import { valueAt } from './problem.ts';
-import type { Expect, NamedWindow, Quantity } from './procedure.ts';
+import type { Expect, NamedWindow, Quantity } from '../model/procedure.ts';
 import { limit, range } from './quantities.ts';
-import { quantityFacts } from './quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import type { Reader } from './reader.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 type Report = Reader['report'];
 

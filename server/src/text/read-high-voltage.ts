@@ -1,14 +1,14 @@
 import type { ActionReader, Bench } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Id, Probed, Quantity, Source, Terminal } from './procedure.ts';
+import type { Action, Id, Probed, Quantity, Source, Terminal } from '../model/procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 import { goesWithAnother } from './read-sources.ts';
-import { remembered } from './remembered.ts';
-import { isolatorOf } from './source-kinds.ts';
+import { remembered } from '../model/remembered.ts';
+import { isolatorOf } from '../model/source-kinds.ts';
 import { nodeAt } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** By connector the source that it takes away, the first where there are several. */
 const isolatedBy = remembered((sources: Bench['sources']): ReadonlyMap<Id, Source> => {

@@ -3,13 +3,13 @@ import type { Dimension } from '../quantity/quantity.ts';
 import { checkEntry } from './check-entry.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Problem, Spot } from './problem.ts';
-import type { Id, MeterRange, Monitor, Multimeter } from './procedure.ts';
+import type { Id, MeterRange, Monitor, Multimeter } from '../model/procedure.ts';
 import { accuracy, limitOn, positive, range, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import type { Reader } from './reader.ts';
 import { entryOf } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 export interface Instruments {
   readonly monitors: ReadonlyMap<Id, Monitor>;

@@ -1,5 +1,5 @@
 import type { ActionReader } from './action-reader.ts';
-import type { Judged, Quantity } from './procedure.ts';
+import type { Judged, Quantity } from '../model/procedure.ts';
 import { expectOf, windowsOf } from './read-expected.ts';
 import { outcomesOfOne } from './read-outcomes.ts';
 

@@ -4,7 +4,7 @@ import type { DraftLoop } from './draft-loop.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
 import type { Spot } from './problem.ts';
-import type { Connector, Id, Loop, Part } from './procedure.ts';
+import type { Connector, Id, Loop, Part } from '../model/procedure.ts';
 import { checkShared } from './problems/shared-in-loops.ts';
 import { pinPair } from './read-circuit.ts';
 import { byId, entriesIn } from './read-entries.ts';
@@ -12,7 +12,7 @@ import type { RawEntry } from './read-entries.ts';
 import { isMonitor } from './read-instruments.ts';
 import type { Instruments } from './read-instruments.ts';
 import type { Reader } from './reader.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** What loops are made of. */
 export interface LoopElements extends Instruments {

@@ -2,17 +2,17 @@ import { quantities } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, ByHand, Carrying, Id, NodeName, Probe, Quantity } from './procedure.ts';
+import type { Action, ByHand, Carrying, Id, NodeName, Probe, Quantity } from '../model/procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { meterOf } from './read-high-voltage.ts';
 import { judgedOf } from './read-judged.ts';
 import { namedNodes, pinsOf } from './read-network.ts';
 import { positive } from './quantities.ts';
 import { ids } from './read-sources.ts';
-import { quantityFacts } from './quantity-kinds.ts';
+import { quantityFacts } from '../model/quantity-kinds.ts';
 import { areComplete } from './read-places.ts';
 import { someOf } from './some-of.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** null: something that it names could not be read, and a finding says so. */
 export function readMeasure(values: Readonly<Record<string, unknown>>, context: ActionReader): Action | null {

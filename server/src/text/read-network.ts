@@ -1,15 +1,15 @@
 import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Connector, Id, Loop, Network, NetworkElement, NodeName, Part } from './procedure.ts';
+import type { Connector, Id, Loop, Network, NetworkElement, NodeName, Part } from '../model/procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { itemsIn } from './read-entries.ts';
 import type { RawItem } from './read-entries.ts';
 import type { LoopElements } from './read-loops.ts';
 import type { Reader } from './reader.ts';
-import { grouped, remembered } from './remembered.ts';
+import { grouped, remembered } from '../model/remembered.ts';
 import { entryOf } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** What a network is made of. */
 interface NetworkParts extends LoopElements {

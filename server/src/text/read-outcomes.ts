@@ -1,13 +1,13 @@
-import type { OutcomeName } from './finding.ts';
-import { outcomeNamesOf } from './outcome-kinds.ts';
+import type { OutcomeName } from '../model/finding.ts';
+import { outcomeNamesOf } from '../model/outcome-kinds.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Outcome, Target } from './procedure.ts';
+import type { Outcome, Target } from '../model/procedure.ts';
 import type { ActionReader } from './action-reader.ts';
 import type { WrittenId } from './read-sources.ts';
 import { someOf } from './some-of.ts';
 import { entryOf, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 const classesOfOne: readonly OutcomeName[] = [...outcomeNamesOf('reading'), 'else'];
 

@@ -1,7 +1,7 @@
 import { laterEntryKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
-import { partFacts } from './part-kinds.ts';
-import type { Entry, Id, Load, Part } from './procedure.ts';
+import { partFacts } from '../model/part-kinds.ts';
+import type { Entry, Id, Load, Part } from '../model/procedure.ts';
 import { aboveZero, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
@@ -10,7 +10,7 @@ import { readTrack } from './read-potentiometer.ts';
 import { ofSeries, rated, readResistance, stated, statedCold } from './read-resistance.ts';
 import { withstood } from './read-withstands.ts';
 import type { Reader } from './reader.ts';
-import type { Resistance } from './resistance.ts';
+import type { Resistance } from '../model/resistance.ts';
 
 export function readLoads(reader: Reader): ReadonlyMap<Id, Load> {
   return byId(entriesIn('loads', reader).flatMap((entry) => readLoad(entry, reader) ?? []));

@@ -1,17 +1,17 @@
 import type { Section } from '../format/words.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Hands, Id, Loop, Mentioned, Place } from './procedure.ts';
+import type { Hands, Id, Loop, Mentioned, Place } from '../model/procedure.ts';
 import { hasSide } from './read-circuit.ts';
 import { pinsOf } from './read-network.ts';
-import { grouped, remembered } from './remembered.ts';
+import { grouped, remembered } from '../model/remembered.ts';
 import { someOf } from './some-of.ts';
 import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { isMonitor } from './read-instruments.ts';
 import { goesWithAnother } from './read-sources.ts';
 import type { WrittenId } from './read-sources.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** By connector and part the loops that pass through it. */
 const loopsThrough = remembered((loops: ReadonlyMap<Id, Loop>) =>

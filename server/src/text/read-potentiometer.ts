@@ -1,7 +1,7 @@
 import { checkEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
 import { valueAt } from './problem.ts';
-import type { Part } from './procedure.ts';
+import type { Part } from '../model/procedure.ts';
 import { aboveZero, span } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
 import type { Reader } from './reader.ts';

@@ -3,14 +3,14 @@ import { neededSections } from '../format/words.ts';
 import { joined } from './documents.ts';
 import type { Documents } from './documents.ts';
 import { expanded } from './expand.ts';
-import type { Finding, Thrown } from './finding.ts';
+import type { Finding, Thrown } from '../model/finding.ts';
 import { findingsFrom } from './findings.ts';
 import { namesIn } from './names.ts';
 import type { Names } from './names.ts';
 import { placeAt } from './place-at.ts';
 import type { PlaceAt } from './place-at.ts';
 import type { Problem } from './problem.ts';
-import type { Id, Procedure } from './procedure.ts';
+import type { Id, Procedure } from '../model/procedure.ts';
 import { span } from './quantities.ts';
 import { rangeOf } from './range.ts';
 import { documentOf } from './read-document.ts';
@@ -35,7 +35,7 @@ import type { StepLines } from './step-lines.ts';
 import { entryOf, withEntries } from './tree.ts';
 import { followUses } from './uses.ts';
 import type { FindFile } from './uses.ts';
-import type { FileId, Path, Range, Where } from './where.ts';
+import type { FileId, Path, Range, Where } from '../model/where.ts';
 
 export type { SourceFile };
 

@@ -1,7 +1,7 @@
 import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
-import type { Entry, Id, PartKind } from './procedure.ts';
+import type { Entry, Id, PartKind } from '../model/procedure.ts';
 import { valueAt } from './problem.ts';
 import { aboveZero, exact, positive, rating, span, wire } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
@@ -9,8 +9,8 @@ import { formOf } from './read-form.ts';
 import { temperatureOf } from './read-temperature.ts';
 import { readThermistor } from './read-thermistor.ts';
 import type { Reader } from './reader.ts';
-import type { Resistance, Series } from './resistance.ts';
-import type { Path } from './where.ts';
+import type { Resistance, Series } from '../model/resistance.ts';
+import type { Path } from '../model/where.ts';
 
 type Report = Reader['report'];
 

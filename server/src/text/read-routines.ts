@@ -8,7 +8,7 @@ import { stepNames } from './names.ts';
 import type { Names } from './names.ts';
 import { keyAt } from './problem.ts';
 import type { Problem } from './problem.ts';
-import type { Id, Routine } from './procedure.ts';
+import type { Id, Routine } from '../model/procedure.ts';
 import { byId, entriesIn } from './read-entries.ts';
 import { sectionOfNeed } from './read-run.ts';
 import { readSteps, stepListAt, verbsIn } from './read-steps.ts';
@@ -16,7 +16,7 @@ import type { ListedStep } from './read-steps.ts';
 import type { Reader } from './reader.ts';
 import { withMore } from './things.ts';
 import type { Named } from './things.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** The routines by id with what they need. Their steps are read once all of them are known. */
 export function readRoutines(reader: Reader): ReadonlyMap<Id, Routine> {

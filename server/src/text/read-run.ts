@@ -4,9 +4,9 @@ import { entriesOf } from './action-reader.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Id, Routine } from './procedure.ts';
+import type { Action, Id, Routine } from '../model/procedure.ts';
 import { goesWithAnother } from './read-sources.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** A call with all that the routine needs, each of its kind; null: a finding says what is wrong. */
 export function readRun(

@@ -3,16 +3,24 @@ import { checkEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
 import type { Spot } from './problem.ts';
-import type { Battery, HighVoltage, Id, InnerResistance, Regulated, Reserve, Source } from './procedure.ts';
+import type {
+  Battery,
+  HighVoltage,
+  Id,
+  InnerResistance,
+  Regulated,
+  Reserve,
+  Source,
+} from '../model/procedure.ts';
 import { aboveZero, exact, span } from './quantities.ts';
 import { byId, entriesIn, kindOf } from './read-entries.ts';
 import type { RawEntry } from './read-entries.ts';
 import { isMonitor } from './read-instruments.ts';
 import type { Instruments } from './read-instruments.ts';
 import type { Reader } from './reader.ts';
-import { isolatorOf } from './source-kinds.ts';
+import { isolatorOf } from '../model/source-kinds.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** What sources feed and are isolated by, as far as it could be read. */
 interface Fed extends Instruments {

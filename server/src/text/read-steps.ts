@@ -6,14 +6,14 @@ import { laterStepKeys } from '../format/later.ts';
 import { checkEntry } from './check-entry.ts';
 import { didYouMean, nearest, suggestion } from './nearest.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, Written } from './procedure.ts';
+import type { Action, Written } from '../model/procedure.ts';
 import { readAction } from './read-action.ts';
 import type { Bench, Circuit } from './action-reader.ts';
 import { wiggleFormOf } from './read-wiggle.ts';
 import type { Reader } from './reader.ts';
 import { entryOf, isEmpty, nodeAt, textOf } from './tree.ts';
 import type { MapNode, Node } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 const common = ['id', 'note', 'why', 'notice', 'caution', 'warning', 'danger', 'minutes', 'see'] as const;
 const commonKeys: ReadonlySet<string> = new Set(common);

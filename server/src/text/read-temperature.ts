@@ -1,11 +1,11 @@
 import type { CheckedEntry } from './check-entry.ts';
 import { lookUp } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Entry, Id } from './procedure.ts';
+import type { Entry, Id } from '../model/procedure.ts';
 import { span } from './quantities.ts';
 import type { Reader } from './reader.ts';
-import type { Temperature } from './resistance.ts';
-import type { Path } from './where.ts';
+import type { Temperature } from '../model/resistance.ts';
+import type { Path } from '../model/where.ts';
 
 /** The key `temperature` of a part at a path. null: unreadable. */
 export function temperatureOf(

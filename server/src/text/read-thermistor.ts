@@ -3,12 +3,12 @@ import { checkEntry } from './check-entry.ts';
 import type { CheckedEntry } from './check-entry.ts';
 import type { EntryRules } from './entry-rules.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Entry, Id } from './procedure.ts';
+import type { Entry, Id } from '../model/procedure.ts';
 import { aboveZero, sensorTolerance } from './quantities.ts';
 import type { RawEntry } from './read-entries.ts';
 import { temperatureOf } from './read-temperature.ts';
 import type { Reader } from './reader.ts';
-import type { Resistance, SensorCurve, SensorTolerance } from './resistance.ts';
+import type { Resistance, SensorCurve, SensorTolerance } from '../model/resistance.ts';
 
 type Form = FormName<'parts', 'thermistor'>;
 

@@ -1,11 +1,11 @@
 import { checkEntry } from './check-entry.ts';
 import { stepNames } from './names.ts';
 import { valueAt } from './problem.ts';
-import type { Waiver } from './procedure.ts';
+import type { Waiver } from '../model/procedure.ts';
 import { itemsIn } from './read-entries.ts';
 import type { RawItem } from './read-entries.ts';
 import type { Reader } from './reader.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** Waivers that could be read and whose step is known; the others are reported and waive nothing. */
 export function readWaivers(reader: Reader): readonly Waiver[] {

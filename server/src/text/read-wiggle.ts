@@ -2,7 +2,7 @@ import { measuredMeanwhile, watchable, wiggleForm } from '../format/words.ts';
 import type { ActionReader } from './action-reader.ts';
 import { lookUp } from './names.ts';
 import { keyAt, valueAt } from './problem.ts';
-import type { Action, ByHand, ByMonitor, Moved } from './procedure.ts';
+import type { Action, ByHand, ByMonitor, Moved } from '../model/procedure.ts';
 import { positive } from './quantities.ts';
 import { hasSide } from './read-circuit.ts';
 import { judgedOf } from './read-judged.ts';
@@ -12,7 +12,7 @@ import type { WrittenId } from './read-sources.ts';
 import type { Reader } from './reader.ts';
 import { entryOf } from './tree.ts';
 import type { MapNode } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 type Values = Readonly<Record<string, unknown>>;
 

@@ -1,4 +1,4 @@
-import type { Severity } from './finding.ts';
+import type { Severity } from '../model/finding.ts';
 
 /** The rules of the text: what can be said before anything is computed. */
 export const textRules = [

@@ -7,7 +7,7 @@ import { listHolding } from './step-content.ts';
 import { definitionSchema, fileSchema } from './schema.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** The schema of what stands at a path: that of a step is chosen by its verb, that of an entry by its kind. */
 export function schemaOfPlace(root: Node | null, path: Path): Schema | null {

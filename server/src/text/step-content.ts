@@ -1,7 +1,7 @@
 import { verbsIn } from './read-steps.ts';
 import { entryOf, nodeAt, textOf } from './tree.ts';
 import type { Node } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 /** What a step does, as a name that stays when lines move; empty where the path leads to no step. */
 export type ContentOf = (path: Path) => string;

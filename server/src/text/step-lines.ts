@@ -2,7 +2,7 @@ import { entryOf, nodeAt } from './tree.ts';
 import { lineEnd, lineStart, placeToAdd, placesOfItems } from './additions.ts';
 import type { Addition } from './additions.ts';
 import type { Node } from './tree.ts';
-import type { Path, Range } from './where.ts';
+import type { Path, Range } from '../model/where.ts';
 
 /** Where a step stands as lines, for whoever inserts others beside it. */
 export interface StepLines {

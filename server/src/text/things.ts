@@ -1,6 +1,6 @@
 import type { Section } from '../format/words.ts';
-import { grouped } from './remembered.ts';
-import type { Path } from './where.ts';
+import { grouped } from '../model/remembered.ts';
+import type { Path } from '../model/where.ts';
 
 /** What an id names, whether or not its entry can be read. */
 export interface Named {

@@ -1,4 +1,4 @@
-import type { Path, Range } from './where.ts';
+import type { Path, Range } from '../model/where.ts';
 
 /** A document with positions, free of everything that only YAML knows. Scalars are text as it was written. */
 export type Node = ScalarNode | MapNode | ListNode | UnreadableNode;

@@ -5,7 +5,7 @@ import type { Problem } from './problem.ts';
 import { documentOf } from './read-document.ts';
 import type { Document, SourceFile } from './read-document.ts';
 import { entryOf, textOf } from './tree.ts';
-import type { FileId, Path } from './where.ts';
+import type { FileId, Path } from '../model/where.ts';
 
 /** The file that a name in `uses` means, seen from the file that it stands in; or why there is none, as a sentence. */
 export type FindFile = (from: FileId, name: string) => SourceFile | { readonly problem: string };

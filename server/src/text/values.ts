@@ -2,7 +2,7 @@ import { itemOf, propertyOf, typesOf } from '../format/walker.ts';
 import type { Schema } from '../format/walker.ts';
 import { isEmpty } from './tree.ts';
 import type { Node, ScalarNode } from './tree.ts';
-import type { Path } from './where.ts';
+import type { Path } from '../model/where.ts';
 
 export interface Conversion {
   readonly root: Schema;

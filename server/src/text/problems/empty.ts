@@ -1,7 +1,7 @@
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
 import type { ScalarNode } from '../tree.ts';
-import type { Path } from '../where.ts';
+import type { Path } from '../../model/where.ts';
 
 /** Nothing is written after a key or in an item, or a word that stands for nothing in YAML and JSON. */
 export function nothingWritten(path: Path, { text, hidden = false }: ScalarNode, expected: string): Problem {

@@ -1,5 +1,5 @@
 import type { Problem } from '../problem.ts';
-import type { Range } from '../where.ts';
+import type { Range } from '../../model/where.ts';
 
 /*
  * JSON is YAML, so one reader reads both. But a file that is named as JSON is read by other programs too, and they take

@@ -6,9 +6,9 @@ import type { EntryRules } from '../entry-rules.ts';
 import { didYouMean, nearest, suggestion } from '../nearest.ts';
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
-import { grouped } from '../remembered.ts';
+import { grouped } from '../../model/remembered.ts';
 import { fileSchema } from '../schema.ts';
-import type { Path } from '../where.ts';
+import type { Path } from '../../model/where.ts';
 
 /* From the errors of a validator to one clear problem for each mistake. */
 

@@ -1,9 +1,9 @@
 import { keyAt, valueAt } from '../problem.ts';
 import type { Problem } from '../problem.ts';
-import type { Id, Part } from '../procedure.ts';
+import type { Id, Part } from '../../model/procedure.ts';
 import type { DraftLoop } from '../draft-loop.ts';
-import { grouped } from '../remembered.ts';
-import type { Path } from '../where.ts';
+import { grouped } from '../../model/remembered.ts';
+import type { Path } from '../../model/where.ts';
 
 interface Use {
   readonly loop: DraftLoop;

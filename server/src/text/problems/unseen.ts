@@ -1,7 +1,7 @@
 import type { Problem } from '../problem.ts';
-import { hasUnseen, nameOf, turnsText, unseenIn, unseenInValue } from '../printable.ts';
+import { hasUnseen, nameOf, turnsText, unseenIn, unseenInValue } from '../../model/printable.ts';
 import type { Node } from '../tree.ts';
-import type { Range } from '../where.ts';
+import type { Range } from '../../model/where.ts';
 
 /**
  * Characters of keys and values that are not seen, or that turn text round: of each that a key or a value holds the
