@@ -13,14 +13,14 @@ const root = 'server/src';
 
 /** By file and name; a circle of several is listed by each of them. */
 const bounded: Readonly<Record<string, string>> = {
-  'bench/run.ts#renewed': 'it is called later, not in itself',
   'card/escape.ts#render': 'lists in lists, as the forms write them',
   'circuit/voltage-corner.ts#search': '`mostUndecided`',
   'editor/completion-examples.ts#written': 'examples of the format',
-  'host/standard-streams.ts#lose': 'it takes `take` away, and does not call it',
-  'host/standard-streams.ts#take': 'as `lose`',
   'fixes/fix.ts#mend': '`mostRounds`',
   'fixes/fix.ts#mendRest': '`mostRounds`',
+  'host/standard-streams.ts#lose': 'it takes `take` away, and does not call it',
+  'host/standard-streams.ts#take': 'as `lose`',
+  'paths/run.ts#renewed': 'it is called later, not in itself',
   'project/snapshot.ts#snapshotOf': 'it is called later, not in itself',
   'protocol/handlers.ts#flat': 'the outline: sections, steps and entries',
   'protocol/serving.ts#readOn': 'it is called later, not in itself',
