@@ -345,7 +345,7 @@ const oncePerStep = ['meter-across-live', 'insulation-on-electronics', 'monitor-
 const endRules = ['not-restored', 'codes-not-cleared', 'repair-not-verified'];
 
 function gravity(rule: string, { grave }: Wrong, { verb }: Step): { readonly isError?: boolean } {
-  if (rule === 'work-under-power') return { isError: verb !== 'replace' };
+  if (rule === 'work-under-power') return { isError: verb !== 'replace' || grave === true };
   return endRules.includes(rule) ? { isError: grave === true || verb !== 'stop' } : {};
 }
 

@@ -82,20 +82,25 @@ function replacing(procedure: Procedure, world: World, step: Step): Wrong[] {
   if (step.verb !== 'replace') return [];
   return step.what
     .flatMap(({ members }) => members)
-    .filter((id) => {
-      if (dangersAt(procedure, id).length > 0) return false;
-      const kind = procedure.parts.get(id)?.kind;
-      return piecesOn(procedure, world)
-        .filter((piece) => [piece.parts, piece.connectors, piece.monitors].some((things) => things.has(id)))
-        .some((piece) => {
-          const powers = poweredBy(procedure, world, piece);
-          const isQuick = kind === 'lamp';
-          if (isQuick || powers.every(({ through }) => through === 'monitor'))
-            return powers.length > 0 && world.ignition;
-          return powers.length > 0;
-        });
-    })
-    .map((subject) => ({ rule: 'work-under-power', subject }));
+    .filter((id) => dangersAt(procedure, id).length === 0)
+    .flatMap((subject): Wrong[] => {
+      const kind = procedure.parts.get(subject)?.kind;
+      const pieces = piecesOn(procedure, world).filter((piece) =>
+        [piece.parts, piece.connectors, piece.monitors].some((things) => things.has(subject)),
+      );
+      const powers = pieces.flatMap((piece) => poweredBy(procedure, world, piece));
+      // Out of its clamps it draws the same arc as contacts that part.
+      if (powers.length === 0)
+        return pieces.some((piece) => chargeOf(world.arcs, piece) !== null)
+          ? [{ rule: 'short-wait', subject }]
+          : [];
+      const grave = powers.some(drawsArcs);
+      const isQuick =
+        kind === 'lamp' || kind === 'fuse' || powers.every(({ through }) => through === 'monitor');
+      return world.ignition || grave || !isQuick
+        ? [{ rule: 'work-under-power', subject, ...(grave ? { grave } : {}) }]
+        : [];
+    });
 }
 
 export function underPower(procedure: Procedure, world: World, step: Step): Wrong[] {

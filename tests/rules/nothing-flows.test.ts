@@ -76,6 +76,8 @@ test('not that nothing flows through a wire that leads nowhere, unless something
   expect(toldOfCurrent(`${around}    drawing: horn\n`)).toEqual([]);
 });
 
-test('not that a closed circuit without a source carries nothing', () => {
-  expect(toldOfCurrent(`  - disconnect: battery\n${around}  - reconnect: battery\n`)).toEqual([]);
+test('so is that a closed circuit carries nothing without a source', () => {
+  expect(toldOfCurrent(`  - disconnect: battery\n${around}  - reconnect: battery\n`)).toEqual([
+    'nothing-flows',
+  ]);
 });

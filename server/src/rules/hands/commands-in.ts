@@ -28,7 +28,8 @@ const leading: ReadonlySet<string> = new Set(
     'can could would will may might need needs have has get let ask tell make be sure to remember try go ahead help ' +
     'somebody someone anybody colleague helper assistant partner technician the a an second other person your it is ' +
     'time best want wish like feel free begin start continue proceed keep by still even very quite well too we they ' +
-    'before doing so this that step here there today do never forget fail omit neglect hesitate miss'
+    'before doing so this that step here there today do never forget fail omit neglect hesitate miss ' +
+    'meanwhile more afterwards instead later otherwise therefore thereafter'
   ).split(' '),
 );
 

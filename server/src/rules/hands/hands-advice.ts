@@ -82,9 +82,17 @@ function verbFor(procedure: Procedure, base: string, id: Id | null): Verb | null
   const isConnector = isOf('connectors');
   if (isConnector && (base === 'connect' || base === 'reconnect')) return 'plug';
   if (isConnector && base === 'disconnect') return 'unplug';
-  if (base === 'move' && (id === null || isConnector || isOf('parts'))) return 'wiggle';
+  // Of what has no name of its own nobody knows whether it is a load, a wire or the vehicle.
+  if (base === 'move' && id === null) return null;
+  if (base === 'move' && (isConnector || isOf('parts'))) return 'wiggle';
   if (verb === null || handledBy[verb].length === 0) return null;
   return id === null || handledBy[verb].some(isOf) ? verb : null;
+}
+
+/** Whether a step of its own does what a word says: then a sentence that says it hides it, whatever `at` says. */
+export function hasOwnStep(procedure: Procedure, { base }: Pick<DoingWord, 'base'>, id: Id | null): boolean {
+  const isSource = id !== null && (procedure.sources.has(id) || isolatedBy(procedure, id) !== null);
+  return !isSource && verbFor(procedure, base, id) !== null;
 }
 
 /** The one thing that a name means; null: none, or one of several. */

@@ -1,6 +1,6 @@
 import { isMeant, thingsAt } from '../../model/mentioned.ts';
 import type { Id, Procedure, Step } from '../../model/procedure.ts';
-import { adviceTo, isDoneTo, onlyOne, subjectOf } from './hands-advice.ts';
+import { adviceTo, hasOwnStep, isDoneTo, onlyOne, subjectOf } from './hands-advice.ts';
 import { handsInHeadings } from './hands-in-headings-check.ts';
 import { handsInNotes } from './hands-in-notes-check.ts';
 import type { Context, Seen } from '../rule.ts';
@@ -32,7 +32,7 @@ function handsInDeeds(
   said: (text: string) => Said,
 ): readonly Seen[] {
   if (step.verb !== 'do' && step.verb !== 'inspect') return [];
-  const { names, commands } = said(step.text);
+  const { names, commands, deeds } = said(step.text);
   const found = new Map<string, string>();
   for (const { name, meaning } of names) {
     if (meaning.as !== 'id' || isTouched(procedure, step, meaning) || isLookedAt(procedure, step, meaning))
@@ -43,13 +43,24 @@ function handsInDeeds(
   for (const command of commands) {
     const { doing, name, meaning } = command;
     const subject = subjectOf(command);
-    if (found.has(subject) || !isDoneTo(procedure, command) || isTouched(procedure, step, meaning)) continue;
-    const why = isLookedAt(procedure, step, meaning)
-      ? '`of` says that it is only looked at'
-      : '`at` does not say that hands touch it';
+    if (found.has(subject) || !isDoneTo(procedure, command)) continue;
+    const isSaid = isTouched(procedure, step, meaning);
+    if (isSaid && !hasOwnStep(procedure, doing, onlyOne(meaning))) continue;
+    const why = isSaid
+      ? 'a sentence changes and measures nothing that is checked'
+      : isLookedAt(procedure, step, meaning)
+        ? '`of` says that it is only looked at'
+        : '`at` does not say that hands touch it';
     const advice = adviceTo(procedure, doing, onlyOne(meaning));
     found.set(subject, `The text says to ${doing.base} ${name}, but ${why}: ${advice}.`);
   }
+  const [held] = deeds.filter(({ doing, names: near }) => doing === null && near.length > 0);
+  const [at] = held?.names ?? [];
+  if (found.size === 0 && held !== undefined && at !== undefined)
+    found.set(
+      onlyOne(at.meaning) ?? at.name,
+      `The text says "${held.said}", and a sentence measures nothing that is checked: write a \`measure\` step.`,
+    );
   return [...found].map(([subject, message]) => ({
     index,
     issue: { rule: 'hands-in-text', subject, message },

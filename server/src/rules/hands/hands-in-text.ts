@@ -7,7 +7,7 @@ export const handsInText: Rule = {
   severity: 'warning',
   stage: 'order',
   meaning:
-    'A text tells hands to do something that no step says: a `do` or `inspect` names what its `at` does not, or a note, notice, heading or `stop` gives a command. An error that cannot be waived: a word of doing in a step with `at: nothing`, or of what `of` names, while something can still fire, is charged or not verified to be without voltage; and an order to switch the ignition or a source, in any text.',
+    'A text tells hands to do something that no step says: a `do` or `inspect` names what its `at` does not or says in words what has a step of its own (unplug, plug, fit, measure), or a note, notice, heading or `stop` gives a command. An error that cannot be waived: a word of doing in a step with `at: nothing`, or of what `of` names, while something can still fire, is charged or not verified to be without voltage; and an order to switch the ignition or a source, in any text.',
   why: 'Hands and switches hidden in a sentence are not checked. With `at` the step counts as a touch; what switches, fits or measures has verbs of its own. Read are English words (unplug, connect, measure, wiggle and the like, in any form) and names in any spelling, also what people call a thing: the airbag, the harness. Texts in other languages are not read: there the author alone answers for them.',
   source: 'common practice, no source',
   finder: handsFinder,

@@ -174,11 +174,17 @@ function judgeOf(
         members.flatMap((id): readonly Issue[] => {
           // What must be dead before hands go there is guarded by a rule of its own.
           if (circuits.hazardsAt(id).length > 0) return [];
-          const on = energy.poweredBy(state, energy.piecesWith(state, here(fragments.of(id))));
+          const piece = energy.piecesWith(state, here(fragments.of(id)));
+          const on = energy.poweredBy(state, piece);
+          if (on.length === 0) {
+            const { owed, whole } = energy.charge(state, piece, 'arcs');
+            return owed > 0 ? [{ ...chargedOpening(step, id, owed, whole), underline: place }] : [];
+          }
           const counts =
             state.power.ignitionOn ||
+            on.some(drawsArcs) ||
             !(isMadeToBeChanged(procedure, id) || on.every(({ feedsMonitor }) => feedsMonitor));
-          return counts && on.length > 0 ? [replacedUnderPower(procedure, id, place, on, state.power)] : [];
+          return counts ? [replacedUnderPower(procedure, id, place, on, state.power)] : [];
         }),
       ),
     );

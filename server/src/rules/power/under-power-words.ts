@@ -3,6 +3,7 @@ import type { Issue } from '../../paths/issue.ts';
 import { owedByAll } from '../../bench/owed.ts';
 import type { Power } from '../../bench/power.ts';
 import type { Supply } from '../../bench/supplies.ts';
+import { drawsArcs } from '../../bench/energy.ts';
 import type { Tested } from '../../bench/energy.ts';
 import type { Touch } from '../../bench/touch.ts';
 import { formatQuantity, formatWait } from '../../quantity/quantity.ts';
@@ -135,7 +136,7 @@ export function replacedUnderPower(
 ): Issue {
   return {
     rule: 'work-under-power',
-    severity: 'warning',
+    severity: on.some(drawsArcs) ? 'error' : 'warning',
     subject: id,
     cause: `${causeOf(on)} replaced`,
     underline: place,

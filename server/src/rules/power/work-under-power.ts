@@ -25,7 +25,7 @@ export const workUnderPower: Rule = {
   severity: 'error',
   stage: 'order',
   meaning:
-    'A connector is opened or closed, or a load fitted or removed, in a circuit powered with more than 30 V DC. A warning: something is replaced that is powered.',
+    'A connector is opened or closed, a load fitted or removed, or something replaced, in a circuit powered with more than 30 V DC. A warning: something is replaced that is powered with less.',
   why: 'Above about 30 V DC contacts that part draw an arc, which burns contacts and eyes. Where something is replaced under power a tool can short the supply.',
   source: 'common practice, no source',
   finder: underPower,

@@ -113,6 +113,7 @@ export function judgeTouch(
     const missing = [...new Set(unproven.flatMap(({ sources }) => sources))].map((source) => ({
       source,
       halves: halvesToProve(procedure, proven, source, touch, hardware),
+      isProvenElsewhere: proven.has(source),
     }));
     found.push({ issue: notProvenDead(touch, liveIn(groups, concerned), missing), groups });
   }

@@ -58,6 +58,8 @@ export function shortWait(
 export interface Unshown {
   readonly source: Id;
   readonly halves: readonly Half[];
+  /** It was proven at a place that says nothing of this one. */
+  readonly isProvenElsewhere: boolean;
 }
 
 export function notProvenDead(touch: Touch, live: readonly Id[], missing: readonly Unshown[]): Issue {
@@ -72,7 +74,8 @@ export function notProvenDead(touch: Touch, live: readonly Id[], missing: readon
     cause: missing.map(({ source }) => source).join(),
     underline: touch.place,
     message:
-      `${circuitTouched(touch, live).touches}, and nobody has verified that no voltage is left there. ` +
+      `${circuitTouched(touch, live).touches}, and nobody has verified that no voltage is left there` +
+      `${missing.some((one) => one.isProvenElsewhere) ? ': the place where it was verified is not connected to this one here' : ''}. ` +
       `Add before it, after the wait: ${listed(proofs)}.`,
   };
 }

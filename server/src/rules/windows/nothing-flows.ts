@@ -73,7 +73,9 @@ function messageOf(reading: Reading, drawing: readonly Id[]): string {
   if (drawing.length > 0)
     return `No current flows here, although ${listed(drawing)} should draw one, so ${zero}. Connect and switch on first what feeds it, close its circuit, and measure where its current flows.`;
   if (reading.quantity === 'current')
-    return `Nothing but the instrument connects the two terminals here, so ${zero}. Close the rest of the circuit first.`;
+    return reading.carrying?.kind === 'clamp'
+      ? `No source is on here, so ${zero}. Give the circuit its power back first.`
+      : `Nothing but the instrument connects the two terminals here, so ${zero}. Close the rest of the circuit first.`;
   return `No current flows through what lies between the probes here, so ${zero}. Switch on first what draws current through it.`;
 }
 
@@ -108,7 +110,8 @@ function carriesNothing(reading: Reading, { arrival }: Side, drawing: readonly I
     case 'current': {
       const [one, other] = seen.probes;
       const { of } = nameGroups([...seen.network, ...seen.sources]);
-      return reading.carrying?.kind === 'series' && of(one) !== of(other);
+      // A clamp around a dead wire shows zero whatever is wrong with it.
+      return reading.carrying?.kind === 'series' ? of(one) !== of(other) : seen.sources.length === 0;
     }
   }
 }
