@@ -112,6 +112,17 @@ describe('the house', () => {
     expect(reading.map(said)).toEqual([]);
   });
 
+  test('what is known of a file comes through the one door: nobody else works it out again', () => {
+    const makers =
+      /\b(?:circuitsOf|clustersOf|stepGraph|explorerOf|computeReadings|sharedWatchers|whatIsLeft|printedProofs|owedAfterSteps|joinedToProofs)\(/;
+    const below = layers.slice(layers.indexOf('rules'));
+    const again = files
+      .map((path) => relative(source, path).split(sep).join('/'))
+      .filter((file) => below.includes(layerOf(file)) && file !== 'project/analysis.ts')
+      .filter((file) => makers.test(readFileSync(join(source, file), 'utf8')));
+    expect(again).toEqual([]);
+  });
+
   test('circuit imports only quantity', () => {
     const strange = own.filter(
       (one) => one.from === 'circuit' && !['circuit', 'quantity'].includes(layerOf(target(one))),

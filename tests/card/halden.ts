@@ -1,3 +1,4 @@
+import { stepGraph } from '../../server/src/paths/graph.ts';
 import type { Finding } from '../../server/src/model/finding.ts';
 import type {
   Action,
@@ -337,6 +338,7 @@ export const remark: Finding = {
 
 export const input: CardInput = {
   procedure,
+  graph: stepGraph(procedure),
   readings: [
     {
       index: 3,

@@ -1,4 +1,4 @@
-import { endingOf, stepGraph } from '../paths/graph.ts';
+import { endingOf } from '../paths/graph.ts';
 import { withPaths } from '../bench/told-path.ts';
 import { messageWithPath } from '../paths/trace.ts';
 import { isShown, isStandingError } from '../model/finding.ts';
@@ -63,7 +63,7 @@ export function buildCard(input: CardInput): CardModel {
       columns: ['Reading', 'Should show', 'It showed'],
       sections: sectionsOf(input, annex),
     },
-    end: reachesEnd(procedure)
+    end: reachesEnd(input)
       ? {
           heading: 'End of the card',
           lines: [
@@ -101,8 +101,8 @@ function headFacts(procedure: Procedure): readonly Fact[] {
   return facts.map(({ label, text }) => ({ label, words: [text === null ? 'not stated' : { said: text }] }));
 }
 
-function reachesEnd(procedure: Procedure): boolean {
-  return stepGraph(procedure).edges.some((edges, index) =>
+function reachesEnd({ procedure, graph }: CardInput): boolean {
+  return graph.edges.some((edges, index) =>
     edges.some((edge) => {
       const step = procedure.steps[index];
       return step !== undefined && edge.to === 'end' && endingOf(step, edge) === 'finished';

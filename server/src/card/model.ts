@@ -1,3 +1,4 @@
+import type { StepGraph } from '../paths/graph.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Id, Procedure, Quantity } from '../model/procedure.ts';
 
@@ -72,6 +73,7 @@ export interface CardStamp {
 
 export interface CardInput {
   readonly procedure: Procedure;
+  readonly graph: StepGraph;
   readonly readings: readonly CardReading[];
   readonly proofs: readonly CardProof[];
   readonly codes: readonly CardCodes[];

@@ -1,5 +1,4 @@
 import { askedBy, subjectsOf } from '../bench/asked.ts';
-import { stepGraph } from '../paths/graph.ts';
 import type { Id, Procedure, Step } from '../model/procedure.ts';
 import { grouped } from '../model/remembered.ts';
 import { isolatorOf } from '../model/source-kinds.ts';
@@ -26,7 +25,7 @@ import { closed, listed, listedSteps, sentence, sourceWords, subjectWords, thing
 
 /** The steps under their headings, in the order and with the numbers of the file. */
 export function sectionsOf(input: CardInput, annex: Annex): readonly CardSection[] {
-  const arrivals = arrivalsOf(input.procedure);
+  const arrivals = arrivalsOf(input);
   const at: AtSteps = {
     readings: byStep(input.readings),
     codes: byStep(input.codes),
@@ -143,8 +142,7 @@ function plural(verb: string): string {
 }
 
 /** For each step, from where it is reached other than by going on from the step before it; null where only so. */
-function arrivalsOf(procedure: Procedure): readonly (Words | null)[] {
-  const graph = stepGraph(procedure);
+function arrivalsOf({ procedure, graph }: CardInput): readonly (Words | null)[] {
   const jumps = procedure.steps.map((): string[] => []);
   const follows = procedure.steps.map((_, index) => index === 0);
   graph.edges.forEach((edges, index) => {

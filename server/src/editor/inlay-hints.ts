@@ -2,7 +2,6 @@ import { greatestOf } from '../quantity/extremes.ts';
 import type { InlayHint, Range } from 'vscode-languageserver-types';
 import type { Order } from '../project/analysis.ts';
 import { formatWait } from '../quantity/quantity.ts';
-import { printedProofs } from '../readings/proof.ts';
 import { entriesInWords } from '../readings/by-entry-in-words.ts';
 import type { Reading, Readings } from '../readings/reading.ts';
 import { printable } from '../model/printable.ts';
@@ -19,7 +18,7 @@ export function hintTexts(document: EditorDocument, readings: Readings, order: O
   const { analysis } = document;
   const { steps } = analysis.procedure().value;
   const texts = new Map<string, string[]>();
-  const limits = new Map(printedProofs(analysis.procedure().value).map(({ index, limit }) => [index, limit]));
+  const limits = new Map(analysis.proofs().map(({ index, limit }) => [index, limit]));
   const shown = grouped(
     readings.readings.flatMap((one) => (one.printed === '' ? [] : [[one.index, one] as const])),
   );

@@ -1,9 +1,8 @@
 import { changesTo } from '../bench/changes.ts';
 import { greatestOf } from '../quantity/extremes.ts';
 import { askedBy } from '../bench/asked.ts';
-import { circuitsOf } from '../bench/circuits.ts';
-import type { Circuits } from '../bench/circuits.ts';
-import { clockAfter, clockAtStart, clockTaken, clustersOf } from '../bench/clock.ts';
+import type { Analysis } from '../project/analysis.ts';
+import { clockAfter, clockAtStart, clockTaken } from '../bench/clock.ts';
 import type { Clock, Cluster } from '../bench/clock.ts';
 import { fragmentsOf } from '../bench/fragments.ts';
 import { hardwareAfter, hardwareAtStart } from '../bench/hardware.ts';
@@ -38,11 +37,12 @@ export interface Missing {
 }
 
 /** Follows the path to hands that are not safe, or to a proof that comes too early: what is missing before each step. */
-export function missingAlong(procedure: Procedure, finding: Finding): readonly Missing[] {
+export function missingAlong(analysis: Analysis, finding: Finding): readonly Missing[] {
+  const procedure = analysis.procedure().value;
   const { subject, trace } = finding;
   if (subject === undefined || trace === undefined) return [];
-  const circuits = circuitsOf(procedure);
-  const ofHazards = hazardClusters(procedure, circuits, subject);
+  const circuits = analysis.circuits();
+  const ofHazards = hazardClusters(analysis, subject);
   const clusters = ofHazards.length > 0 ? ofHazards : powerCluster(procedure, finding);
   const read = new Set<Id>();
   const touches = touchesAt(procedure, finding);
@@ -95,11 +95,12 @@ interface Concerned {
   readonly groups: readonly number[];
 }
 
-function hazardClusters(procedure: Procedure, circuits: Circuits, subject: Id): readonly Concerned[] {
-  const concerned = procedure.sources.has(subject)
+function hazardClusters(analysis: Analysis, subject: Id): readonly Concerned[] {
+  const circuits = analysis.circuits();
+  const concerned = analysis.procedure().value.sources.has(subject)
     ? circuits.hazards.filter(({ sources }) => sources.includes(subject))
     : circuits.hazardsAt(subject);
-  return clustersOf(procedure, circuits).flatMap((cluster) => {
+  return analysis.clusters().flatMap((cluster) => {
     const groups = cluster.groups.flatMap((group, at) =>
       group.hazards.some((hazard) => concerned.includes(hazard)) ? [at] : [],
     );

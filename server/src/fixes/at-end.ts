@@ -1,3 +1,4 @@
+import type { Analysis } from '../project/analysis.ts';
 import { isolatedBy } from '../bench/hazards.ts';
 import { listed } from '../rules/words.ts';
 import type { Id, Procedure, Step } from '../model/procedure.ts';
@@ -19,7 +20,7 @@ export const restore: Mender = (analysis, finding) => {
     return finding.severity === 'error'
       ? powerTakenFirst(procedure, step, bench)
       : leaves(step, finding.subject);
-  const steps = restoring(procedure, bench);
+  const steps = restoring(analysis, bench);
   return appended(procedure, steps.length > 1 && bench.power.ignitionOn ? [off, ...steps] : steps);
 };
 
@@ -79,13 +80,13 @@ function freshStop({ steps }: Procedure): Id {
 }
 
 /** Loads come off before their connector is mated, and power comes last. */
-function restoring(procedure: Procedure, { power, hardware }: BenchThen): readonly NewStep[] {
+function restoring(analysis: Analysis, { power, hardware }: BenchThen): readonly NewStep[] {
   return [
     ...[...hardware.loads.keys()].map((load) => ({ line: `remove: ${load}` })),
     ...[...hardware.connectors.keys()]
-      .filter((id) => isolatedBy(procedure, id) === null)
+      .filter((id) => isolatedBy(analysis.procedure().value, id) === null)
       .map((id) => ({ line: `plug: ${id}` })),
-    ...power.disconnected.map((source) => givenBack(procedure, source)),
+    ...power.disconnected.map((source) => givenBack(analysis, source)),
   ];
 }
 

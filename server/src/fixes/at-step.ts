@@ -1,6 +1,6 @@
 import { stepNumber } from '../model/where.ts';
 import { listed } from '../rules/words.ts';
-import { circuitsOf } from '../bench/circuits.ts';
+import type { Analysis } from '../project/analysis.ts';
 import { keepAwayFromVoltage, noticeFor, protectFromVoltage } from '../rules/touch/required-notices.ts';
 import type { Id, Procedure, Step } from '../model/procedure.ts';
 import { isHighVoltage } from '../model/source-kinds.ts';
@@ -22,11 +22,11 @@ export function takenAway({ sources }: Procedure, source: Id): NewStep {
 }
 
 /** A source of what is live is given back with a notice, whether one is asked for or not. */
-export function givenBack(procedure: Procedure, source: Id): NewStep {
+export function givenBack(analysis: Analysis, source: Id): NewStep {
   const line = `reconnect: ${source}`;
-  if (isHighVoltage(procedure.sources.get(source)))
+  if (isHighVoltage(analysis.procedure().value.sources.get(source)))
     return { line, below: [`danger: ${keepAwayFromVoltage}`] };
-  const { hazards } = circuitsOf(procedure);
+  const { hazards } = analysis.circuits();
   return hazards.some(({ sources }) => sources.includes(source)) ? { line, below: [keepClear] } : { line };
 }
 
@@ -34,7 +34,7 @@ export function givenBack(procedure: Procedure, source: Id): NewStep {
 export const addNotice: Mender = (analysis, finding) => {
   const procedure = analysis.procedure().value;
   const step = stepOf(procedure, finding);
-  const notice = step === null ? null : noticeFor(procedure, circuitsOf(procedure), step);
+  const notice = step === null ? null : noticeFor(procedure, analysis.circuits(), step);
   if (step === null || notice === null) return [];
   const { signal, says } = notice;
   const title = `Add a ${signal} to step ${stepNumber(step)}`;

@@ -1,3 +1,4 @@
+import type { Analysis } from '../project/analysis.ts';
 import { touchesOf } from '../bench/touch.ts';
 import { formatWait } from '../quantity/quantity.ts';
 import { listed } from '../rules/words.ts';
@@ -17,8 +18,9 @@ import type { NewStep } from './change.ts';
  * Ways to make a touch safe: what is missing is put before one of the steps on the path to it, or a wait on the path is
  * made longer; the shortest ways come first. Whether one of them holds on every path is for a trial to say.
  */
-export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly Candidate[] {
-  const along = missingAlong(procedure, finding);
+export function waysToMakeSafe(analysis: Analysis, finding: Finding): readonly Candidate[] {
+  const procedure = analysis.procedure().value;
+  const along = missingAlong(analysis, finding);
   const last = along.at(-1);
   if (last === undefined) return [];
   const nearest = along.toReversed().slice(0, 24);
@@ -26,10 +28,10 @@ export function waysToMakeSafe(procedure: Procedure, finding: Finding): readonly
     ...longerWaits(procedure, along, last),
     ...nearest.flatMap((place) => {
       const waited = waitedFrom(procedure, along, place);
-      const safe = safeWays(procedure, finding, place);
+      const safe = safeWays(analysis, finding, place);
       return [
         ...safe.flatMap((steps) => putBefore(procedure, place, steps, waited)),
-        ...(place === last ? safe.flatMap((steps) => putAround(procedure, place, steps)) : []),
+        ...(place === last ? safe.flatMap((steps) => putAround(analysis, place, steps)) : []),
         ...safe.flatMap((steps) => detour(procedure, along, place, steps)),
       ];
     }),
@@ -87,10 +89,11 @@ function putBefore(
 }
 
 /** Power is taken away before the touch and given back behind the last touch that follows it. */
-function putAround(procedure: Procedure, place: Missing, before: readonly NewStep[]): readonly Candidate[] {
+function putAround(analysis: Analysis, place: Missing, before: readonly NewStep[]): readonly Candidate[] {
+  const procedure = analysis.procedure().value;
   const step = procedure.steps[place.index];
   if (step === undefined) return [];
-  const steps = powerBack(procedure, place);
+  const steps = powerBack(analysis, place);
   if (before.length === 0 || steps.length === 0) return [];
   const backs = [...callsToGiveBack(procedure, place).map((call) => [call]), steps];
   const ways = endsOfWork(procedure.steps, place.index).flatMap((end) =>
@@ -200,18 +203,20 @@ function needsPower(step: Step): boolean {
 }
 
 /** The steps that make the touch safe: calls of routines that may do it, and all of them written out. */
-function safeWays(procedure: Procedure, finding: Finding, place: Missing): readonly (readonly NewStep[])[] {
-  const written = safeSteps(procedure, finding, place);
+function safeWays(analysis: Analysis, finding: Finding, place: Missing): readonly (readonly NewStep[])[] {
+  const procedure = analysis.procedure().value;
+  const written = safeSteps(analysis, finding, place);
   if (written.length === 0) return [];
   const codes = written.slice(0, written.findLastIndex(({ line }) => line.startsWith('read-codes:')) + 1);
   return [...callsToMakeSafe(procedure, finding.subject, place).map((call) => [...codes, call]), written];
 }
 
 function safeSteps(
-  procedure: Procedure,
+  analysis: Analysis,
   { subject }: Finding,
   { ignitionIsOn, connected, owed, unread, unproven }: Missing,
 ): readonly NewStep[] {
+  const procedure = analysis.procedure().value;
   const wakes = unread.length > 0 && !ignitionIsOn;
   return [
     ...(wakes ? [{ line: 'ignition: on' }] : []),
@@ -222,15 +227,15 @@ function safeSteps(
     // A proof that comes too early is there already.
     ...unproven
       .filter(({ source }) => source !== subject)
-      .flatMap((lacking) => proofSteps(procedure, lacking, subject)),
+      .flatMap((lacking) => proofSteps(analysis, lacking, subject)),
   ];
 }
 
 /** Whichever brings the power back comes with a warning. */
-function powerBack(procedure: Procedure, { ignitionIsOn, connected }: Missing): readonly NewStep[] {
+function powerBack(analysis: Analysis, { ignitionIsOn, connected }: Missing): readonly NewStep[] {
   const isLast = connected.length === 0;
   return [
-    ...connected.map((source) => givenBack(procedure, source)),
+    ...connected.map((source) => givenBack(analysis, source)),
     ...(ignitionIsOn ? [{ line: 'ignition: on', ...(isLast ? { below: [keepClear] } : {}) }] : []),
   ];
 }

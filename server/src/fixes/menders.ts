@@ -16,16 +16,14 @@ import { deleteUnseen } from './unseen.ts';
 import { takeWaiverOut } from './waiver.ts';
 import { putWord } from './word.ts';
 
-const makeSafe: Mender = (analysis, finding) => waysToMakeSafe(analysis.procedure().value, finding);
-
 /** How the findings of each rule can be mended. Rules that are not here need what only the author knows. */
 export const menders: ReadonlyMap<string, Mender> = new Map([
-  ['live-touch', makeSafe],
-  ['short-wait', makeSafe],
-  ['not-proven-dead', makeSafe],
-  ['proof-too-early', makeSafe],
-  ['powered-measurement', makeSafe],
-  ['work-under-power', makeSafe],
+  ['live-touch', waysToMakeSafe],
+  ['short-wait', waysToMakeSafe],
+  ['not-proven-dead', waysToMakeSafe],
+  ['proof-too-early', waysToMakeSafe],
+  ['powered-measurement', waysToMakeSafe],
+  ['work-under-power', waysToMakeSafe],
   ['impossible', nameSide],
   ['moved-with-stage', nameSide],
   ['touch-not-said', sayHands],

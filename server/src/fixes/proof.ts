@@ -1,4 +1,4 @@
-import { circuitsOf } from '../bench/circuits.ts';
+import type { Analysis } from '../project/analysis.ts';
 import { proofLimit, unfitFor } from '../readings/proof.ts';
 import type { Id, Procedure } from '../model/procedure.ts';
 import { isHighVoltage } from '../model/source-kinds.ts';
@@ -11,11 +11,11 @@ import type { NewStep } from './change.ts';
  * None where the file has no such instrument.
  */
 export function proofSteps(
-  procedure: Procedure,
+  analysis: Analysis,
   { source, at: half }: Unproven,
   touched: Id | undefined,
 ): readonly NewStep[] {
-  const proof = earlierProof(procedure, source) ?? newProof(procedure, source, touched);
+  const proof = earlierProof(analysis.procedure().value, source) ?? newProof(analysis, source, touched);
   if (proof === null) return [];
   const at = half === null ? proof.at : `${half.connector}.${half.side}`;
   const below = [`at: ${at}`, `with: ${proof.meter}`, `known: ${proof.known}`];
@@ -40,9 +40,10 @@ function earlierProof({ steps }: Procedure, source: Id): Proof | null {
   return null;
 }
 
-function newProof(procedure: Procedure, source: Id, touched: Id | undefined): Proof | null {
+function newProof(analysis: Analysis, source: Id, touched: Id | undefined): Proof | null {
+  const procedure = analysis.procedure().value;
   const { connectors, multimeters, sources } = procedure;
-  const { hazardsAt } = circuitsOf(procedure);
+  const { hazardsAt } = analysis.circuits();
   const proven = sources.get(source);
   if (!isHighVoltage(proven)) return null;
   const reached = [...connectors.keys()]

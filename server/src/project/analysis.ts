@@ -6,6 +6,7 @@ import type { Bounds } from '../paths/explore.ts';
 import { leadsAstray, reachable, stepGraph } from '../paths/graph.ts';
 import type { StepGraph } from '../paths/graph.ts';
 import { clustersOf } from '../bench/clock.ts';
+import type { Cluster } from '../bench/clock.ts';
 import { explorerOf } from '../paths/run.ts';
 import { TooMuchWork } from '../paths/effort.ts';
 import { owedBy } from '../bench/owed.ts';
@@ -15,6 +16,8 @@ import type { Owed } from '../bench/owed.ts';
 import type { Work } from '../model/work.ts';
 import { sharedWatchers } from '../readings/shared-watchers.ts';
 import { whatIsLeft } from '../readings/left.ts';
+import { printedProofs } from '../readings/proof.ts';
+import type { PrintedProof } from '../readings/proof.ts';
 import { joinedToProofs } from '../readings/joined-to-proof.ts';
 import type { JoinedToProof } from '../readings/joined-to-proof.ts';
 import type { Left } from '../readings/left.ts';
@@ -66,6 +69,14 @@ export interface Analysis {
   readonly snapshot: Snapshot;
   /** Stage text. */
   procedure(): Checked<Procedure>;
+  /** Where each step leads. */
+  graph(): StepGraph;
+  /** What hangs together as built, and what of it is a hazard. */
+  circuits(): Circuits;
+  /** The hazards by the sources that they share. */
+  clusters(): readonly Cluster[];
+  /** What each proof of no voltage prints. */
+  proofs(): readonly PrintedProof[];
   /** What each reading step reads. */
   windows(): Work<Checked<Readings>>;
   /** Whether the order is safe on every path. Includes the windows. */
@@ -118,6 +129,12 @@ interface Base {
   readonly procedure: Procedure;
   readonly graph: StepGraph;
   readonly circuits: Circuits;
+  readonly clusters: readonly Cluster[];
+}
+
+function structureOf(procedure: Procedure): Base {
+  const circuits = circuitsOf(procedure);
+  return { procedure, graph: stepGraph(procedure), circuits, clusters: clustersOf(procedure, circuits) };
 }
 
 interface UpToWindows {
@@ -146,10 +163,14 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
       () => instead,
     );
 
+  /** Of all that could be read, whether that is the whole text or not. */
+  const asRead = once((): Base =>
+    look(({ procedure }) => structureOf(procedure), structureOf(emptyProcedure(file))),
+  );
+
   const base = once((): Base => {
-    const { whole, procedure: written } = read();
-    const procedure = whole && !isPartsFile(file) ? written : emptyProcedure(file);
-    return { procedure, graph: stepGraph(procedure), circuits: circuitsOf(procedure) };
+    const { whole } = read();
+    return whole && !isPartsFile(file) ? asRead() : structureOf(emptyProcedure(file));
   });
 
   /** null: something failed on the way to it, or it would take too much. */
@@ -159,14 +180,14 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
       worked(function* () {
         const { findings, stepContent, thrown } = read();
         if (thrown !== null) return null;
-        const { procedure, graph, circuits } = base();
+        const { procedure, graph, circuits, clusters } = base();
         const explorer = explorerOf(graph, bounds);
         const readings = yield* computeReadings(procedure, explorer, circuits);
         const watchers = sharedWatchers(procedure, circuits, readings);
         const left = yield* whatIsLeft(procedure, explorer, watchers);
         const reached = reachable(graph);
         const astray = reached.some((isReached, index) => isReached && leadsAstray(graph, index));
-        const bench = { graph, explorer, watchers, circuits, readings, left };
+        const bench = { graph, explorer, watchers, circuits, clusters, readings, left };
         const isWhole = !findings.some(isErrorOfText);
         return { procedure, isWhole, stepContent, ...bench, reached, astray };
       }),
@@ -223,6 +244,10 @@ function newAnalysis(snapshot: Snapshot, file: FileId, bounds: Bounds, rules: re
     file,
     snapshot,
     procedure,
+    graph: () => asRead().graph,
+    circuits: () => asRead().circuits,
+    clusters: () => asRead().clusters,
+    proofs: () => look(({ procedure: read }) => printedProofs(read), []),
     windows,
     order,
     explain: (index, of, draws = 0) =>
@@ -276,11 +301,11 @@ const noNames = namesIn(null, false, () => undefined);
 
 const emptyOrder: Order = { left: [], owed: [], owedAfter: [], joined: [] };
 
-function* orderOf({ procedure, explorer, circuits, left }: Context): Work<Order> {
+function* orderOf({ procedure, explorer, circuits, clusters, left }: Context): Work<Order> {
   const live = new Set(circuits.hazards.flatMap(({ sources }) => sources));
   const owed = [...procedure.sources.values()].filter(({ id }) => live.has(id)).map(owedBy);
-  const owedAfter = yield* owedAfterSteps(explorer.renewed(), clustersOf(procedure, circuits));
-  const joined = yield* joinedToProofs(explorer.renewed(), clustersOf(procedure, circuits));
+  const owedAfter = yield* owedAfterSteps(explorer.renewed(), clusters);
+  const joined = yield* joinedToProofs(explorer.renewed(), clusters);
   return { left, owed, owedAfter, joined };
 }
 

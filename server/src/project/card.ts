@@ -5,7 +5,6 @@ import { buildCard } from '../card/build.ts';
 import type { CardModel, CardReading } from '../card/model.ts';
 import { formatOnDisplay, formatSpan } from '../quantity/quantity.ts';
 import { stepShowing } from '../readings/accepted.ts';
-import { printedProofs } from '../readings/proof.ts';
 import type { Reading } from '../readings/reading.ts';
 import { elseIsWithin } from '../readings/says-within.ts';
 import { isStandingError } from '../model/finding.ts';
@@ -46,8 +45,9 @@ export function* card(analysis: Analysis, options: CardOptions): Work<Card> {
   const left = grouped(order.left.map((one) => [one.index, one] as const));
   const model = buildCard({
     procedure: { ...procedure, steps },
+    graph: analysis.graph(),
     readings: readings.readings.flatMap((reading) => cardReading(reading, steps[reading.index])),
-    proofs: printedProofs(analysis.procedure().value).map((proof) => ({
+    proofs: analysis.proofs().map((proof) => ({
       ...proof,
       parts: order.joined.find(({ index }) => index === proof.index)?.parts ?? [],
     })),

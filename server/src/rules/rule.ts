@@ -1,4 +1,5 @@
 import type { Circuits } from '../bench/circuits.ts';
+import type { Cluster } from '../bench/clock.ts';
 import type { Explorer, Run } from '../paths/run.ts';
 import type { StepGraph } from '../paths/graph.ts';
 import type { Issue } from '../paths/issue.ts';
@@ -21,6 +22,8 @@ export interface Context {
   readonly explorer: Explorer;
   readonly watchers: SharedWatchers;
   readonly circuits: Circuits;
+  /** The hazards by the sources that they share. */
+  readonly clusters: readonly Cluster[];
   readonly readings: Readings;
   /** What the paths to each `stop` leave as it is. */
   readonly left: readonly Left[];

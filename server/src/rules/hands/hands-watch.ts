@@ -1,11 +1,4 @@
-import {
-  clockAfter,
-  clockAtStart,
-  clockTaken,
-  clustersOf,
-  isGroupOff,
-  owesAtLeast,
-} from '../../bench/clock.ts';
+import { clockAfter, clockAtStart, clockTaken, isGroupOff, owesAtLeast } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
 import type { Reported, Watcher } from '../../paths/explore.ts';
 import { hardwareKey } from '../../bench/hardware.ts';
@@ -30,8 +23,7 @@ import { listed, notSaidBecause, whatIsOn } from '../words.ts';
  */
 
 export const handsFinder: Finder = {
-  watch: (context) =>
-    clustersOf(context.procedure, context.circuits).map((cluster) => watchHands(context, cluster)),
+  watch: (context) => context.clusters.map((cluster) => watchHands(context, cluster)),
   check: handsInText,
 };
 

@@ -1,5 +1,5 @@
 import { changesTo } from '../../bench/changes.ts';
-import { clockAfter, clockAtStart, clockTaken, clustersOf, owesAtLeast } from '../../bench/clock.ts';
+import { clockAfter, clockAtStart, clockTaken, owesAtLeast } from '../../bench/clock.ts';
 import type { Clock, Cluster } from '../../bench/clock.ts';
 import type { Watcher } from '../../paths/explore.ts';
 import { hardwareKey } from '../../bench/hardware.ts';
@@ -19,8 +19,7 @@ import { listed } from '../words.ts';
  */
 
 export const unsafeTouch: Finder = {
-  watch: (context) =>
-    clustersOf(context.procedure, context.circuits).map((cluster) => running(touchWatcher(context, cluster))),
+  watch: (context) => context.clusters.map((cluster) => running(touchWatcher(context, cluster))),
 };
 
 interface State {
